@@ -1,0 +1,25 @@
+package org.moultwright.domain;
+
+import java.time.Duration;
+import java.time.Instant;
+
+/**
+ * An instant known only to lie between two others, both included.
+ *
+ * @param earliest the first instant it may have been
+ * @param latest the last instant it may have been, never before {@code earliest}
+ */
+public record InstantRange(Instant earliest, Instant latest) {
+    public InstantRange {
+        Require.that(!latest.isBefore(earliest), "latest " + latest + " is before earliest " + earliest);
+    }
+
+    /** The instant half way between both ends. */
+    public Instant middle() {
+        return earliest.plus(width().dividedBy(2));
+    }
+
+    public Duration width() {
+        return Duration.between(earliest, latest);
+    }
+}

@@ -1,0 +1,172 @@
+package org.moultwright.domain;
+
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.function.Consumer;
+
+/**
+ * Many readings of one probe, in order of time, in columns: under 30 bytes a reading.
+ *
+ * <p>Immutable. No two readings share a millisecond: of such the one added first stays.
+ */
+public final class ReadingSeries {
+    public static final ReadingSeries EMPTY = new Builder().build();
+
+    private final long[] epochMillis;
+    private final double[] temperaturesCelsius;
+    private final double[] humiditiesPercent;
+    private final Quality[] qualities;
+
+    private ReadingSeries(long[] epochMillis, double[] temperatures, double[] humidities, Quality[] qualities) {
+        this.epochMillis = epochMillis;
+        this.temperaturesCelsius = temperatures;
+        this.humiditiesPercent = humidities;
+        this.qualities = qualities;
+    }
+
+    public int size() {
+        return epochMillis.length;
+    }
+
+    public boolean isEmpty() {
+        return epochMillis.length == 0;
+    }
+
+    public long epochMillis(int index) {
+        return epochMillis[index];
+    }
+
+    public double temperatureCelsius(int index) {
+        return temperaturesCelsius[index];
+    }
+
+    public double humidityPercent(int index) {
+        return humiditiesPercent[index];
+    }
+
+    public Quality quality(int index) {
+        return qualities[index];
+    }
+
+    public Reading reading(int index) {
+        return new Reading(
+                Instant.ofEpochMilli(epochMillis[index]),
+                temperaturesCelsius[index],
+                humiditiesPercent[index],
+                quality(index));
+    }
+
+    /** The index of the first reading at or after an instant; {@link #size()} if there is none. */
+    public int indexAtOrAfter(Instant instant) {
+        int found = Arrays.binarySearch(epochMillis, instant.toEpochMilli());
+        return found >= 0 ? found : -found - 1;
+    }
+
+    /** The readings taken up to and including an instant. */
+    public ReadingSeries until(Instant instant) {
+        return slice(0, indexAtOrAfter(instant.plusMillis(1)));
+    }
+
+    /** The readings taken at or after {@code from} and before {@code to}. */
+    public ReadingSeries between(Instant from, Instant to) {
+        int first = indexAtOrAfter(from);
+        return slice(first, Math.max(first, indexAtOrAfter(to)));
+    }
+
+    public void forEach(Consumer<Reading> action) {
+        for (int i = 0; i < size(); i++) {
+            action.accept(reading(i));
+        }
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ReadingSeries series
+                && Arrays.equals(epochMillis, series.epochMillis)
+                && Arrays.equals(temperaturesCelsius, series.temperaturesCelsius)
+                && Arrays.equals(humiditiesPercent, series.humiditiesPercent)
+                && Arrays.equals(qualities, series.qualities);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(epochMillis);
+    }
+
+    @Override
+    public String toString() {
+        return "ReadingSeries[" + size() + "]";
+    }
+
+    private ReadingSeries slice(int from, int to) {
+        return new ReadingSeries(
+                Arrays.copyOfRange(epochMillis, from, to),
+                Arrays.copyOfRange(temperaturesCelsius, from, to),
+                Arrays.copyOfRange(humiditiesPercent, from, to),
+                Arrays.copyOfRange(qualities, from, to));
+    }
+
+    /** Gathers readings in any order; building sorts them by time. Not safe to share. */
+    public static final class Builder {
+        private long[] epochMillis = new long[64];
+        private double[] temperatures = new double[64];
+        private double[] humidities = new double[64];
+        private Quality[] qualities = new Quality[64];
+        private int size;
+        private boolean inOrder = true;
+
+        public Builder add(Reading reading) {
+            return add(
+                    reading.takenAt().toEpochMilli(),
+                    reading.temperatureCelsius(),
+                    reading.humidityPercent(),
+                    reading.quality());
+        }
+
+        public Builder add(
+                long takenAtEpochMillis, double temperatureCelsius, double humidityPercent, Quality quality) {
+            if (size == epochMillis.length) {
+                grow();
+            }
+            inOrder &= size == 0 || epochMillis[size - 1] < takenAtEpochMillis;
+            epochMillis[size] = takenAtEpochMillis;
+            temperatures[size] = temperatureCelsius;
+            humidities[size] = humidityPercent;
+            qualities[size] = quality;
+            size++;
+            return this;
+        }
+
+        public ReadingSeries build() {
+            ReadingSeries asAdded = new ReadingSeries(epochMillis, temperatures, humidities, qualities).slice(0, size);
+            return inOrder ? asAdded : inOrder(asAdded);
+        }
+
+        private void grow() {
+            int length = size * 2;
+            epochMillis = Arrays.copyOf(epochMillis, length);
+            temperatures = Arrays.copyOf(temperatures, length);
+            humidities = Arrays.copyOf(humidities, length);
+            qualities = Arrays.copyOf(qualities, length);
+        }
+
+        private static ReadingSeries inOrder(ReadingSeries series) {
+            Integer[] order = new Integer[series.size()];
+            Arrays.setAll(order, i -> i);
+            Arrays.sort(order, (a, b) -> Long.compare(series.epochMillis[a], series.epochMillis[b]));
+            Builder sorted = new Builder();
+            for (int i : order) {
+                boolean isFirstOfInstant =
+                        sorted.size == 0 || sorted.epochMillis[sorted.size - 1] != series.epochMillis[i];
+                if (isFirstOfInstant) {
+                    sorted.add(
+                            series.epochMillis[i],
+                            series.temperaturesCelsius[i],
+                            series.humiditiesPercent[i],
+                            series.quality(i));
+                }
+            }
+            return sorted.build();
+        }
+    }
+}

@@ -1,0 +1,18 @@
+package org.moultwright.domain;
+
+import java.time.Instant;
+import java.util.UUID;
+
+/**
+ * Something that happened to the mother before the sac was pulled.
+ *
+ * @param id names this event for ever
+ * @param at when
+ * @param what such as paired, cool-from, cool-to, fed, moulted, sac-seen
+ * @param note further words, possibly empty
+ */
+public record RunUpEvent(UUID id, Instant at, String what, String note) {
+    public RunUpEvent {
+        Require.text("what", what);
+    }
+}
