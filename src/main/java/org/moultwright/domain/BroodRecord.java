@@ -1,7 +1,10 @@
 package org.moultwright.domain;
 
+import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
  * Everything written down about one brood.
@@ -57,5 +60,57 @@ public record BroodRecord(
                 List.of(),
                 List.of(),
                 List.of());
+    }
+
+    /** This record with other readings. */
+    public BroodRecord withReadings(Map<String, ReadingSeries> others) {
+        return new BroodRecord(brood, ledger, checks, stays, probeStays, setPoints, others, mould, care, pots, runUp);
+    }
+
+    /**
+     * What was written of this brood up to and including an instant: later entries, looks, notes, pots,
+     * readings and stays are left out, and a span that ended later counts as still open.
+     */
+    public BroodRecord until(Instant instant) {
+        Map<String, ReadingSeries> known = new HashMap<>();
+        readings.forEach((probe, series) -> known.put(probe, series.until(instant)));
+        return new BroodRecord(
+                brood,
+                ledger.at(instant),
+                upTo(instant, checks, Check::at),
+                stays.stream()
+                        .filter(stay -> !stay.span().from().isAfter(instant))
+                        .map(stay -> new Stay(
+                                stay.container(),
+                                stay.kind(),
+                                stay.inside(),
+                                stay.span().until(instant)))
+                        .toList(),
+                probeStays.stream()
+                        .filter(stay -> !stay.span().from().isAfter(instant))
+                        .map(stay -> new ProbeStay(
+                                stay.probe(),
+                                stay.container(),
+                                stay.span().until(instant),
+                                stay.offsetCelsius(),
+                                stay.sdCelsius()))
+                        .toList(),
+                setPoints.stream()
+                        .filter(point -> !point.span().from().isAfter(instant))
+                        .map(point -> new SetPoint(
+                                point.container(),
+                                point.span().until(instant),
+                                point.temperatureCelsius(),
+                                point.humidityPercent()))
+                        .toList(),
+                known,
+                upTo(instant, mould, MouldNote::at),
+                upTo(instant, care, CareNote::at),
+                upTo(instant, pots, Pot::potted),
+                upTo(instant, runUp, RunUpEvent::at));
+    }
+
+    private static <T> List<T> upTo(Instant instant, List<T> rows, Function<T, Instant> time) {
+        return rows.stream().filter(row -> !time.apply(row).isAfter(instant)).toList();
     }
 }

@@ -17,4 +17,9 @@ public record Span(Instant from, Optional<Instant> to) {
     public boolean contains(Instant instant) {
         return !instant.isBefore(from) && (to.isEmpty() || instant.isBefore(to.get()));
     }
+
+    /** This span as it was known at an instant within it or after it: an end yet to come is left open. */
+    public Span until(Instant instant) {
+        return to.isPresent() && to.get().isAfter(instant) ? new Span(from, Optional.empty()) : this;
+    }
 }

@@ -1,0 +1,63 @@
+package org.moultwright.text;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import org.moultwright.domain.Require;
+import org.moultwright.domain.Stage;
+
+/**
+ * The names a keeper uses for the stages.
+ *
+ * <p>Three ways of naming are in use, and the same short name means different stages in two of them, so
+ * stages are stored by key and only shown through one of these.
+ *
+ * @param key the name this vocabulary has in the settings
+ * @param title what a keeper calls this way of naming
+ * @param labels one label a stage
+ */
+public record Vocabulary(String key, String title, Map<Stage, String> labels) {
+    public static final Vocabulary ENGLISH_HOBBY =
+            of("english-hobby", "English hobby", "Egg", "Egg with legs", "Nymph", "Dark nymph", "Sling");
+    public static final Vocabulary SCIENTIFIC = of(
+            "scientific",
+            "Scientific",
+            "Embryo",
+            "Postembryo",
+            "First instar",
+            "First instar, pre-moult",
+            "Second instar");
+    public static final Vocabulary N_L_COUNTING = of("n-l", "N and L counting", "Egg", "N1", "N2", "N2 dark", "L1");
+
+    public Vocabulary {
+        EnumMap<Stage, String> complete = new EnumMap<>(Stage.class);
+        for (Stage stage : Stage.values()) {
+            complete.put(stage, Require.text(stage.key(), labels.getOrDefault(stage, "")));
+        }
+        labels = Collections.unmodifiableMap(complete);
+    }
+
+    private static Vocabulary of(String key, String title, String... labels) {
+        EnumMap<Stage, String> byStage = new EnumMap<>(Stage.class);
+        Stage[] stages = Stage.values();
+        for (int i = 0; i < stages.length; i++) {
+            byStage.put(stages[i], labels[i]);
+        }
+        return new Vocabulary(key, title, byStage);
+    }
+
+    public String label(Stage stage) {
+        return Require.text(stage.key(), labels.getOrDefault(stage, ""));
+    }
+
+    /** The label inside a sentence, in the plural, for English labels: "slings", "eggs with legs". */
+    public String plural(Stage stage) {
+        String label = label(stage);
+        String lower = label.length() > 1 && Character.isUpperCase(label.charAt(1))
+                ? label
+                : label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
+        int space = lower.indexOf(" with ");
+        return space < 0 ? lower + "s" : lower.substring(0, space) + "s" + lower.substring(space);
+    }
+}

@@ -1,0 +1,47 @@
+package org.moultwright.workflow;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.moultwright.domain.BroodRecord;
+
+/** Brood folders, format 1: the open plain-text form of one brood. */
+public interface BroodFolders {
+
+    /** Reads a folder or a zip of one without its readings, and checks every row of it, readings too. */
+    FolderContent read(Path folder);
+
+    /**
+     * Writes a brood with the readings its record holds, whole or not at all.
+     *
+     * @throws IllegalArgumentException if {@code folder} exists and is not empty
+     */
+    void write(BroodRecord record, Path folder);
+
+    /**
+     * What a folder holds.
+     *
+     * @param record the brood without readings, empty if there are problems
+     * @param readings its readings, to be streamed or gathered
+     * @param problems what must be mended before it can be taken in, in order of file and line
+     * @param notices what was passed over or assumed, and questions left open
+     */
+    record FolderContent(
+            Optional<BroodRecord> record, ReadingSource readings, List<FolderProblem> problems, List<String> notices) {
+        public FolderContent {
+            problems = List.copyOf(problems);
+            notices = List.copyOf(notices);
+        }
+    }
+
+    /**
+     * One thing wrong in a folder.
+     *
+     * @param file the file's name within the folder
+     * @param line its line, counted from 1; 0 where the whole file is meant
+     * @param column the column's header name or a position, possibly empty
+     * @param value what stands there, possibly empty
+     * @param expected what was expected instead
+     */
+    record FolderProblem(String file, long line, String column, String value, String expected) {}
+}

@@ -1,0 +1,27 @@
+package org.moultwright.workflow;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import org.moultwright.domain.Reading;
+import org.moultwright.domain.ReadingSeries;
+
+/** The readings of all probes, raw as they came. */
+public interface ReadingLog {
+
+    /** Keeps readings of one probe; they are on disk when this returns. One already kept at that instant stays. */
+    void append(String probe, List<Logged> readings);
+
+    /** The readings of a probe taken at or after {@code from} and before {@code to}, in order of time. */
+    ReadingSeries series(String probe, Instant from, Instant to);
+
+    /** The latest reading of every probe that has one, by probe code. */
+    Map<String, Reading> latest();
+
+    /**
+     * A reading and the line it was read from.
+     *
+     * @param rawLine the line as it came over the wire, empty where there was none
+     */
+    record Logged(Reading reading, String rawLine) {}
+}
