@@ -1,0 +1,34 @@
+package org.moultwright.domain.code;
+
+import java.util.Locale;
+
+/**
+ * The symbols of a pot code: the ten digits and the letters that look like no digit and no other letter.
+ *
+ * <p>I, L, O and U are never written. Typed all the same, I and L can only mean 1 and O can only mean 0;
+ * U could be a V and is not guessed at.
+ */
+final class PotAlphabet {
+    static final String DIGITS = "0123456789";
+    static final String LETTERS = "ABCDEFGHJKMNPQRSTVWXYZ";
+    static final HybridCheck CHECK = new HybridCheck(DIGITS + LETTERS);
+
+    private PotAlphabet() {}
+
+    static boolean isDigit(char symbol) {
+        return DIGITS.indexOf(symbol) >= 0;
+    }
+
+    static boolean isLetter(char symbol) {
+        return LETTERS.indexOf(symbol) >= 0;
+    }
+
+    /** The typed text in capitals, without spaces and hyphens, look-alikes taken for what they must mean. */
+    static String normalise(String typed) {
+        return typed.toUpperCase(Locale.ROOT)
+                .replaceAll("[\\s\\-\u2010-\u2015]", "")
+                .replace('O', '0')
+                .replace('I', '1')
+                .replace('L', '1');
+    }
+}
