@@ -1,0 +1,66 @@
+package org.moultwright.ui.control;
+
+import javafx.beans.property.StringProperty;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.kordamp.ikonli.Ikon;
+import org.kordamp.ikonli.javafx.FontIcon;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignA;
+
+/**
+ * A sentence and, more quietly, what to do about it, on a soft ground: the balance of a sheet, a notice,
+ * a fault. It takes no room while it has nothing to say.
+ */
+public final class Banner extends HBox {
+    private static final Ikon SIGN = MaterialDesignA.ALERT_CIRCLE_OUTLINE;
+
+    private final Label sentence = Words.wrapped(Words.strong(""));
+    private final Label detail = Words.wrapped(Words.styled("", "detail"));
+    private final FontIcon icon = FontIcon.of(SIGN, 22);
+    private final HBox actions = new HBox();
+
+    public Banner(Tone tone) {
+        VBox words = new VBox(sentence, detail);
+        setHgrow(words, Priority.ALWAYS);
+        actions.getStyleClass().add("page-actions");
+        actions.setMinWidth(Region.USE_PREF_SIZE);
+        hideWhileEmpty(detail);
+        managedProperty().bind(sentence.textProperty().isNotEmpty());
+        visibleProperty().bind(managedProperty());
+        setAccessibleRole(AccessibleRole.TEXT);
+        accessibleTextProperty().bind(sentence.textProperty().concat(" ").concat(detail.textProperty()));
+        getStyleClass().add("banner");
+        getChildren().addAll(icon, words, actions);
+        setTone(tone);
+    }
+
+    public void setTone(Tone tone) {
+        getStyleClass().setAll("banner", tone.styleClass());
+        boolean urgent = tone == Tone.WARN || tone == Tone.BAD;
+        icon.setManaged(urgent);
+        icon.setVisible(urgent);
+    }
+
+    public StringProperty sentenceProperty() {
+        return sentence.textProperty();
+    }
+
+    public StringProperty detailProperty() {
+        return detail.textProperty();
+    }
+
+    /** What the keeper can do about it, in the order offered. */
+    public void setActions(Button... offered) {
+        actions.getChildren().setAll(offered);
+    }
+
+    private static void hideWhileEmpty(Label label) {
+        label.managedProperty().bind(label.textProperty().isNotEmpty());
+        label.visibleProperty().bind(label.managedProperty());
+    }
+}

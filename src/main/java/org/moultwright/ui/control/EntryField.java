@@ -1,0 +1,56 @@
+package org.moultwright.ui.control;
+
+import java.util.regex.Pattern;
+import javafx.beans.property.StringProperty;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TextFormatter;
+import javafx.scene.layout.VBox;
+
+/**
+ * A field that takes only what may be typed there, with room beneath for the sentence that says what is
+ * wrong. While there is nothing to say it takes no room.
+ */
+public class EntryField extends VBox {
+    private static final String PROBLEM_CLASS = "has-problem";
+
+    private final TextField input = new TextField();
+    private final Label problem = Words.wrapped(Words.styled("", "problem"));
+
+    /**
+     * @param name what a screen reader calls the field
+     * @param typable what the text may be at any moment of typing
+     */
+    public EntryField(String name, Pattern typable) {
+        input.setAccessibleText(name);
+        input.setTextFormatter(new TextFormatter<>(
+                change -> typable.matcher(change.getControlNewText()).matches() ? change : null));
+        problem.managedProperty().bind(problem.textProperty().isNotEmpty());
+        problem.visibleProperty().bind(problem.managedProperty());
+        problem.textProperty().addListener((observed, before, now) -> markProblem(!now.isEmpty()));
+        getStyleClass().addAll("entry", "big-entry");
+        getChildren().addAll(input, problem);
+    }
+
+    /** The field itself, for focus and keys. */
+    public final TextField input() {
+        return input;
+    }
+
+    public final StringProperty textProperty() {
+        return input.textProperty();
+    }
+
+    /** What is wrong with the entry, in a sentence; empty when nothing is. */
+    public final StringProperty problemProperty() {
+        return problem.textProperty();
+    }
+
+    private void markProblem(boolean wrong) {
+        getStyleClass().remove(PROBLEM_CLASS);
+        if (wrong) {
+            getStyleClass().add(PROBLEM_CLASS);
+        }
+        input.setAccessibleHelp(problem.getText());
+    }
+}

@@ -1,0 +1,41 @@
+package org.moultwright.ui.control;
+
+import javafx.scene.control.Label;
+
+/** Labels in the few kinds of type the workbench knows. */
+public final class Words {
+    private Words() {}
+
+    public static Label plain(String text) {
+        return styled(text);
+    }
+
+    public static Label strong(String text) {
+        return styled(text, "strong");
+    }
+
+    public static Label muted(String text) {
+        return styled(text, "muted");
+    }
+
+    public static Label caption(String text) {
+        return styled(text, "caption");
+    }
+
+    public static Label cardTitle(String text) {
+        return styled(text, "card-title");
+    }
+
+    /** A label that breaks its lines instead of cutting them. */
+    public static Label wrapped(Label label) {
+        label.setWrapText(true);
+        label.setMinHeight(Label.USE_PREF_SIZE);
+        return label;
+    }
+
+    public static Label styled(String text, String... styleClasses) {
+        Label label = new Label(text);
+        label.getStyleClass().addAll(styleClasses);
+        return label;
+    }
+}

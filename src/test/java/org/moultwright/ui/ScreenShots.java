@@ -1,0 +1,84 @@
+package org.moultwright.ui;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javafx.application.Platform;
+import javafx.embed.swing.SwingFXUtils;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.image.WritableImage;
+import javax.imageio.ImageIO;
+import org.moultwright.ui.theme.Appearance;
+import org.moultwright.ui.theme.Theme;
+
+/**
+ * Pictures of a view in both themes, to be looked at.
+ *
+ * <p>From any test: {@code ScreenShots.of("round", look -> new RoundView(model))}, with the toolkit started
+ * as in {@code *UiTest} ({@code @ExtendWith(ApplicationExtension.class)}). The pictures are
+ * {@code target/screenshots/round-light.png} and {@code round-dark.png}; run one test with
+ * {@code mvn -o -q test -Dtest=RoundUiTest}.
+ */
+public final class ScreenShots {
+    private static final Path FOLDER = Path.of("target", "screenshots");
+
+    private ScreenShots() {}
+
+    /** Renders the view at 1280×800. The view is built anew for each theme, on the toolkit's thread. */
+    public static void of(String name, Function<Appearance, ? extends Parent> view) {
+        of(name, 1280, 800, view);
+    }
+
+    public static void of(String name, int widthPixels, int heightPixels, Function<Appearance, ? extends Parent> view) {
+        for (Theme theme : Theme.values()) {
+            WritableImage picture = onToolkitThread(() -> render(theme, widthPixels, heightPixels, view));
+            write(picture, FOLDER.resolve(name + "-" + theme.name().toLowerCase(Locale.ROOT) + ".png"));
+        }
+    }
+
+    private static WritableImage render(
+            Theme theme, int widthPixels, int heightPixels, Function<Appearance, ? extends Parent> view) {
+        Appearance appearance = new Appearance();
+        appearance.themeProperty().set(theme);
+        Scene scene = new Scene(view.apply(appearance), widthPixels, heightPixels);
+        appearance.dress(scene.getStylesheets());
+        return scene.snapshot(null);
+    }
+
+    private static <T> T onToolkitThread(Supplier<T> work) {
+        CompletableFuture<T> done = new CompletableFuture<>();
+        Platform.runLater(() -> {
+            try {
+                done.complete(work.get());
+            } catch (RuntimeException e) {
+                done.completeExceptionally(e);
+            }
+        });
+        try {
+            return done.get(60, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        } catch (ExecutionException | TimeoutException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static void write(WritableImage picture, Path file) {
+        try {
+            Files.createDirectories(file.getParent());
+            ImageIO.write(SwingFXUtils.fromFXImage(picture, null), "png", file.toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
