@@ -34,9 +34,10 @@ public interface BroodBook {
     TakenIn takeIn(BroodRecord record, ReadingSource readings);
 
     /**
-     * Keeps a deed.
+     * Keeps a deed. One that undoes another also withdraws that one's looks, notes and pots.
      *
-     * @throws IllegalArgumentException if the brood's ledger could not hold the deed's entries
+     * @throws IllegalArgumentException if the brood's ledger could not hold the deed's entries, or the
+     *     deed it undoes does not stand
      */
     void keep(Deed deed);
 

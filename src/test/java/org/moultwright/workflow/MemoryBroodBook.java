@@ -1,0 +1,104 @@
+package org.moultwright.workflow;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.Function;
+import org.moultwright.domain.Brood;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Require;
+
+/** A book of broods in memory, for tests of what is above the store. */
+public final class MemoryBroodBook implements BroodBook {
+    private final Map<String, BroodRecord> takenIn = new LinkedHashMap<>();
+    private final Map<UUID, Deed> deeds = new LinkedHashMap<>();
+
+    @Override
+    public synchronized List<Brood> broods() {
+        return takenIn.values().stream().map(BroodRecord::brood).toList();
+    }
+
+    @Override
+    public synchronized Optional<BroodRecord> find(String code) {
+        return Optional.ofNullable(takenIn.get(code)).map(record -> withDeeds(record, deeds.values()));
+    }
+
+    @Override
+    public synchronized TakenIn takeIn(BroodRecord record, ReadingSource readings) {
+        boolean isNew = takenIn.putIfAbsent(record.brood().code(), record.withReadings(Map.of())) == null;
+        return new TakenIn(isNew ? 1 : 0, 0);
+    }
+
+    @Override
+    public synchronized void keep(Deed deed) {
+        deed.undoes()
+                .ifPresent(id -> Require.that(
+                        deeds.containsKey(id) && !undone().contains(id), "deed " + id + " does not stand"));
+        List<Deed> all = new ArrayList<>(deeds.values());
+        all.add(deed);
+        withDeeds(takenIn.get(deed.summary().brood()), all);
+        deeds.put(deed.summary().id(), deed);
+    }
+
+    @Override
+    public synchronized List<Deed.Summary> latestDeeds(int most) {
+        Set<UUID> undone = undone();
+        List<Deed> standing = new ArrayList<>(deeds.values());
+        standing.removeIf(deed ->
+                deed.undoes().isPresent() || undone.contains(deed.summary().id()));
+        Collections.reverse(standing);
+        return standing.stream().limit(most).map(Deed::summary).toList();
+    }
+
+    @Override
+    public synchronized Optional<Deed> deed(UUID id) {
+        return Optional.ofNullable(deeds.get(id));
+    }
+
+    private Set<UUID> undone() {
+        Set<UUID> undone = new HashSet<>();
+        deeds.values().forEach(deed -> deed.undoes().ifPresent(undone::add));
+        return undone;
+    }
+
+    private static BroodRecord withDeeds(BroodRecord record, Iterable<Deed> deeds) {
+        Set<UUID> undone = new HashSet<>();
+        deeds.forEach(deed -> deed.undoes().ifPresent(undone::add));
+        List<Deed> own = new ArrayList<>();
+        deeds.forEach(deed -> {
+            if (deed.summary().brood().equals(record.brood().code())) {
+                own.add(deed);
+            }
+        });
+        List<Deed> standing = own.stream()
+                .filter(deed -> !undone.contains(deed.summary().id()))
+                .toList();
+        return new BroodRecord(
+                record.brood(),
+                record.ledger()
+                        .with(own.stream()
+                                .flatMap(d -> d.content().entries().stream())
+                                .toList()),
+                joined(record.checks(), standing, Deed.Content::checks),
+                record.stays(),
+                record.probeStays(),
+                record.setPoints(),
+                record.readings(),
+                joined(record.mould(), standing, Deed.Content::mould),
+                joined(record.care(), standing, Deed.Content::care),
+                joined(record.pots(), standing, Deed.Content::pots),
+                record.runUp());
+    }
+
+    private static <T> List<T> joined(List<T> rows, List<Deed> deeds, Function<Deed.Content, List<T>> part) {
+        List<T> all = new ArrayList<>(rows);
+        deeds.forEach(deed -> all.addAll(part.apply(deed.content())));
+        return all;
+    }
+}
