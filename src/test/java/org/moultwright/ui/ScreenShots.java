@@ -17,8 +17,8 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
 import javax.imageio.ImageIO;
+import org.moultwright.settings.Theme;
 import org.moultwright.ui.theme.Appearance;
-import org.moultwright.ui.theme.Theme;
 
 /**
  * Pictures of a view in both themes, to be looked at.

@@ -10,6 +10,8 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.collections.ObservableList;
+import org.moultwright.settings.TextSize;
+import org.moultwright.settings.Theme;
 
 /** The theme and text size in force. Whatever it dresses changes with them at once. */
 public final class Appearance {
@@ -19,8 +21,7 @@ public final class Appearance {
 
     private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
     private final ObjectProperty<TextSize> textSize = new SimpleObjectProperty<>(TextSize.NORMAL);
-    private final ObjectBinding<Palette> palette =
-            Bindings.createObjectBinding(() -> theme.get().palette(), theme);
+    private final ObjectBinding<Palette> palette = Bindings.createObjectBinding(() -> new Palette(theme.get()), theme);
 
     public ObjectProperty<Theme> themeProperty() {
         return theme;
@@ -45,7 +46,7 @@ public final class Appearance {
     }
 
     private List<String> sheets() {
-        String css = theme.get().palette().css(textSize.get().pixels());
+        String css = palette.get().css(textSize.get().pixels());
         String encoded = Base64.getEncoder().encodeToString(css.getBytes(StandardCharsets.UTF_8));
         return List.of(RULES, "data:text/css;base64," + encoded);
     }

@@ -6,6 +6,7 @@ import javafx.scene.paint.LinearGradient;
 import javafx.scene.paint.Paint;
 import javafx.scene.paint.Stop;
 import org.moultwright.domain.Stage;
+import org.moultwright.settings.Theme;
 
 /** All colours of one theme, for canvases and for anything else that paints itself. */
 public record Palette(Theme theme) {

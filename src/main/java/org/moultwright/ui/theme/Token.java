@@ -2,6 +2,7 @@ package org.moultwright.ui.theme;
 
 import java.util.Locale;
 import org.moultwright.domain.Stage;
+import org.moultwright.settings.Theme;
 
 /**
  * A colour by what it is for. Every colour on screen is one of these, written here and nowhere else:

@@ -1,4 +1,4 @@
-package org.moultwright.ui.theme;
+package org.moultwright.settings;
 
 /** How large text is; every size on screen grows with it. */
 public enum TextSize {

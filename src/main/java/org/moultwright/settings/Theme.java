@@ -1,0 +1,7 @@
+package org.moultwright.settings;
+
+/** One of the two ways the workbench looks. */
+public enum Theme {
+    LIGHT,
+    DARK
+}
