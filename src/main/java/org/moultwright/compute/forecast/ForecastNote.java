@@ -1,0 +1,35 @@
+package org.moultwright.compute.forecast;
+
+/**
+ * Something a reader of a forecast must know, to be put into words elsewhere.
+ *
+ * @param kind what it is
+ * @param subject the tray, probe or container it is about, possibly empty
+ * @param value a number that belongs to it, or NaN
+ */
+public record ForecastNote(Kind kind, String subject, double value) {
+
+    /** The kinds of note. */
+    public enum Kind {
+        /** Nothing to go on: no belief and no evidence for this tray. */
+        TOO_LITTLE_TO_GO_ON,
+        /** Laying is unknown: ages count from the first check. */
+        AGES_FROM_FIRST_CHECK,
+        /** The timing is the general default, an assumption. */
+        GENERAL_TIMING_ASSUMED,
+        /** No probe reading: the set-point stands in. */
+        SET_POINT_STANDS_IN,
+        /** Neither reading nor set-point: the reference temperature stands in. */
+        REFERENCE_TEMPERATURE_STANDS_IN,
+        /** This share of the time, in percent, was filled and not measured. */
+        GAPS_FILLED,
+        /** Counts and ledger disagree by this many animals. */
+        COUNTS_DISAGREE,
+        /** Checks before laying were passed over, this many. */
+        CHECKS_BEFORE_LAYING,
+        /** Nobody is left alive in this tray. */
+        NONE_ALIVE,
+        /** The sampler fell back to a slower, coarser way. */
+        COARSE_POSTERIOR
+    }
+}

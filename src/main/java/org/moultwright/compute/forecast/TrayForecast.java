@@ -1,0 +1,24 @@
+package org.moultwright.compute.forecast;
+
+import java.util.List;
+
+/**
+ * What is expected of one tray.
+ *
+ * @param tray the tray's code
+ * @param warmDays its age in warm-days
+ * @param expectedAlive animals alive in it now, the best estimate from counts and ledger
+ * @param moults one for each stage yet to be entered or already entered; empty where there is too little to go on
+ * @param compositions one for each instant asked for; empty where there is too little to go on
+ */
+public record TrayForecast(
+        String tray,
+        double warmDays,
+        double expectedAlive,
+        List<MoultForecast> moults,
+        List<Composition> compositions) {
+    public TrayForecast {
+        moults = List.copyOf(moults);
+        compositions = List.copyOf(compositions);
+    }
+}

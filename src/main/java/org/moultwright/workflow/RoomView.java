@@ -1,0 +1,37 @@
+package org.moultwright.workflow;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.moultwright.domain.Reading;
+
+/**
+ * The whole room as it stood at one instant: what every screen shows, computed once.
+ *
+ * @param now the instant
+ * @param broods all broods, the one laid first leading
+ * @param latestReadings the last reading of each probe up to now, by probe code
+ * @param lastDeed what Undo would take back
+ */
+public record RoomView(
+        Instant now, List<BroodView> broods, Map<String, Reading> latestReadings, Optional<Deed.Summary> lastDeed) {
+    public static final RoomView EMPTY = new RoomView(Instant.EPOCH, List.of(), Map.of(), Optional.empty());
+
+    public RoomView {
+        broods = List.copyOf(broods);
+        latestReadings = Map.copyOf(latestReadings);
+    }
+
+    /** Trays that hold animals, of all broods, in shelf order. */
+    public List<TrayView> occupiedTrays() {
+        return broods.stream()
+                .flatMap(brood -> brood.trays().stream())
+                .filter(tray -> tray.alive() > 0)
+                .toList();
+    }
+
+    public Optional<BroodView> brood(String code) {
+        return broods.stream().filter(brood -> brood.code().equals(code)).findFirst();
+    }
+}
