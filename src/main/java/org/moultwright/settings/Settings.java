@@ -1,0 +1,43 @@
+package org.moultwright.settings;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import org.moultwright.domain.Require;
+import org.moultwright.domain.Stage;
+
+/**
+ * What a keeper has chosen. Immutable.
+ *
+ * @param theme light or dark
+ * @param textSize how large text is
+ * @param vocabulary the key of the way stages are named
+ * @param labels the keeper's own names for stages, where they differ from that vocabulary
+ */
+public record Settings(Theme theme, TextSize textSize, String vocabulary, Map<Stage, String> labels) {
+    public static final Settings DEFAULT = new Settings(Theme.LIGHT, TextSize.NORMAL, "english-hobby", Map.of());
+
+    public Settings {
+        Require.text("vocabulary", vocabulary);
+        EnumMap<Stage, String> own = new EnumMap<>(Stage.class);
+        labels.forEach((stage, label) -> own.put(stage, Require.text(stage.key(), label)));
+        labels = Collections.unmodifiableMap(own);
+    }
+
+    public Settings withTheme(Theme other) {
+        return new Settings(other, textSize, vocabulary, labels);
+    }
+
+    public Settings withTextSize(TextSize other) {
+        return new Settings(theme, other, vocabulary, labels);
+    }
+
+    /** Another way of naming, and with it no names of the keeper's own. */
+    public Settings withVocabulary(String other) {
+        return new Settings(theme, textSize, other, Map.of());
+    }
+
+    public Settings withLabels(Map<Stage, String> others) {
+        return new Settings(theme, textSize, vocabulary, others);
+    }
+}

@@ -1,0 +1,84 @@
+package org.moultwright.settings;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.moultwright.domain.Stage;
+
+/** Settings as lines of {@code name = value}, to be read and mended by hand. */
+final class SettingsText {
+    private static final String LABEL_PREFIX = "label.";
+
+    private SettingsText() {}
+
+    static List<String> print(Settings settings) {
+        List<String> lines = new ArrayList<>(List.of(
+                line("theme", word(settings.theme())),
+                line("text-size", word(settings.textSize())),
+                line("vocabulary", settings.vocabulary())));
+        settings.labels().forEach((stage, label) -> lines.add(line(LABEL_PREFIX + stage.key(), label)));
+        return lines;
+    }
+
+    /**
+     * Reads settings; what is not said stays at its default.
+     *
+     * @throws IllegalArgumentException if a line is not understood, naming it
+     */
+    static Settings parse(List<String> lines) {
+        Settings settings = Settings.DEFAULT;
+        Map<Stage, String> labels = new EnumMap<>(Stage.class);
+        for (String line : lines) {
+            if (line.isBlank() || line.startsWith("#")) {
+                continue;
+            }
+            int equals = line.indexOf('=');
+            if (equals < 0) {
+                throw notUnderstood(line);
+            }
+            String name = line.substring(0, equals).strip();
+            String value = line.substring(equals + 1).strip();
+            if (name.startsWith(LABEL_PREFIX)) {
+                labels.put(stage(name.substring(LABEL_PREFIX.length()), line), value);
+            } else {
+                settings = with(settings, name, value, line);
+            }
+        }
+        return settings.withLabels(labels);
+    }
+
+    private static Settings with(Settings settings, String name, String value, String line) {
+        return switch (name) {
+            case "theme" -> settings.withTheme(constant(Theme.values(), value, line));
+            case "text-size" -> settings.withTextSize(constant(TextSize.values(), value, line));
+            case "vocabulary" -> settings.withVocabulary(value);
+            default -> throw notUnderstood(line);
+        };
+    }
+
+    private static Stage stage(String key, String line) {
+        return Stage.fromKey(key).orElseThrow(() -> notUnderstood(line));
+    }
+
+    private static <E extends Enum<E>> E constant(E[] all, String value, String line) {
+        return Arrays.stream(all)
+                .filter(constant -> word(constant).equals(value))
+                .findFirst()
+                .orElseThrow(() -> notUnderstood(line));
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String line(String name, String value) {
+        return name + " = " + value;
+    }
+
+    private static IllegalArgumentException notUnderstood(String line) {
+        return new IllegalArgumentException("settings hold '" + line + "' but must hold lines of name = value");
+    }
+}

@@ -1,0 +1,65 @@
+package org.moultwright.settings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.moultwright.domain.Stage;
+
+class SettingsFileTest {
+    @TempDir
+    private Path folder;
+
+    private SettingsFile file() {
+        return new SettingsFile(path());
+    }
+
+    private Path path() {
+        return folder.resolve("settings.txt");
+    }
+
+    @Test
+    void withoutAFileTheDefaultsHold() {
+        assertThat(file().load().settings()).isEqualTo(Settings.DEFAULT);
+        assertThat(path()).doesNotExist();
+    }
+
+    @Test
+    void whatIsSavedIsReadAgain() {
+        Settings chosen = Settings.DEFAULT
+                .withTheme(Theme.DARK)
+                .withTextSize(TextSize.LARGER)
+                .withVocabulary("scientific")
+                .withLabels(Map.of(Stage.INSTAR2, "Spiderling = free, größer"));
+        file().save(chosen);
+        assertThat(file().load()).isEqualTo(new SettingsFile.Loaded(chosen, Optional.empty()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"theme = purple", "no equals sign", "label.egg =", "unknown = 1", "\0\1\2\3"})
+    void aFileNotUnderstoodIsKeptAsideAsItWas(String text) throws IOException {
+        Files.writeString(path(), text);
+        SettingsFile.Loaded loaded = file().load();
+        assertThat(loaded.settings()).isEqualTo(Settings.DEFAULT);
+        assertThat(loaded.keptAside())
+                .hasValueSatisfying(aside -> assertThat(aside).hasContent(text));
+        assertThat(path()).doesNotExist();
+    }
+
+    @Test
+    void aSecondOneDoesNotReplaceTheFirst() throws IOException {
+        Files.writeString(path(), "first");
+        Path first = file().load().keptAside().orElseThrow();
+        Files.writeString(path(), "second");
+        Path second = file().load().keptAside().orElseThrow();
+        assertThat(first).hasContent("first");
+        assertThat(second).hasContent("second");
+    }
+}
