@@ -1,0 +1,14 @@
+package org.moultwright.ui.control;
+
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyEvent;
+
+/** Tells keys that are words being written from keys that ask for something. */
+public final class Keys {
+    private Keys() {}
+
+    /** Whether a key goes into free text; an {@link EntryField} takes only what it may, so letters are free there. */
+    public static boolean goToText(KeyEvent event) {
+        return event.getTarget() instanceof TextInputControl input && !(input.getParent() instanceof EntryField);
+    }
+}

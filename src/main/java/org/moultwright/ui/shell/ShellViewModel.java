@@ -1,0 +1,97 @@
+package org.moultwright.ui.shell;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import org.moultwright.text.DayWords;
+import org.moultwright.ui.control.Tone;
+
+/** What the frame shows: which screen is open, what matters now, what was saved last. */
+public final class ShellViewModel implements SaveLine {
+    /** A probe older than this is silent (common practice, no source). */
+    static final Duration SILENT_AFTER = Duration.ofMinutes(10);
+
+    private final DayWords days;
+    private final ObjectProperty<String> current = new SimpleObjectProperty<>("");
+    private final ReadOnlyObjectWrapper<TopLine> topLine = new ReadOnlyObjectWrapper<>(TopLine.NOTHING);
+    private final ObservableList<ProbeWords> probes = FXCollections.observableArrayList();
+    private final ReadOnlyStringWrapper savedWords = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Optional<Runnable>> undo = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ObjectProperty<Optional<Notice>> notice = new SimpleObjectProperty<>(Optional.empty());
+
+    public ShellViewModel(DayWords days) {
+        this.days = days;
+    }
+
+    /** The id of the open screen. */
+    public ObjectProperty<String> currentProperty() {
+        return current;
+    }
+
+    public ReadOnlyObjectProperty<TopLine> topLineProperty() {
+        return topLine.getReadOnlyProperty();
+    }
+
+    public ObservableList<ProbeWords> probes() {
+        return FXCollections.unmodifiableObservableList(probes);
+    }
+
+    public ReadOnlyStringProperty savedWordsProperty() {
+        return savedWords.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<Optional<Runnable>> undoProperty() {
+        return undo.getReadOnlyProperty();
+    }
+
+    public ObjectProperty<Optional<Notice>> noticeProperty() {
+        return notice;
+    }
+
+    /** Shows what matters as of {@code now}; to be called again as readings age. */
+    public void show(TopLine line, Instant now) {
+        topLine.set(line);
+        List<ProbeWords> words =
+                line.probes().stream().map(probe -> words(probe, now)).toList();
+        if (!words.equals(probes)) {
+            probes.setAll(words);
+        }
+    }
+
+    @Override
+    public void saved(Instant at, Runnable takeBack) {
+        savedWords.set("Saved " + days.clock(at));
+        undo.set(Optional.of(takeBack));
+    }
+
+    /** Takes the last saved action back, once. */
+    public void undo() {
+        Optional<Runnable> last = undo.get();
+        undo.set(Optional.empty());
+        savedWords.set("");
+        last.ifPresent(Runnable::run);
+    }
+
+    private static ProbeWords words(TopLine.ProbeNow probe, Instant now) {
+        Duration age = Duration.between(probe.takenAt(), now);
+        boolean silent = age.compareTo(SILENT_AFTER) > 0;
+        String reading = String.format(Locale.ROOT, "%.1f °C", probe.temperatureCelsius());
+        String rest = silent
+                ? "%s, silent for %s".formatted(probe.place(), DayWords.age(age))
+                : "%s, %s ago".formatted(probe.place(), DayWords.age(age));
+        return new ProbeWords(silent ? Tone.WARN : Tone.OK, reading, rest);
+    }
+
+    /** A probe in words: how it is, what it reads, where and how old that is. */
+    public record ProbeWords(Tone tone, String reading, String placeAndAge) {}
+}

@@ -1,0 +1,97 @@
+package org.moultwright.ui.shell;
+
+import java.util.Optional;
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Swatch;
+import org.moultwright.ui.control.Words;
+
+/** The line above every screen: probes with their age, trays left, the next moult, what was saved. */
+final class TopLineView extends HBox {
+    private final HBox probes = new HBox();
+    private final HBox facts = new HBox();
+    private final ShellViewModel model;
+
+    TopLineView(ShellViewModel model) {
+        this.model = model;
+        Label saved = Words.muted("");
+        saved.textProperty().bind(model.savedWordsProperty());
+        saved.setMinWidth(USE_PREF_SIZE);
+        Button undo = Buttons.plain("Undo", model::undo);
+        undo.setAccessibleText("Undo what was saved last");
+        undo.visibleProperty().bind(model.undoProperty().map(Optional::isPresent));
+        undo.managedProperty().bind(undo.visibleProperty());
+        Region gap = new Region();
+        setHgrow(gap, Priority.ALWAYS);
+        getStyleClass().add("top-line");
+        probes.getStyleClass().add("top-line-group");
+        facts.getStyleClass().add("top-line-group");
+        getChildren().addAll(probes, facts, gap, saved, undo);
+        model.probes().addListener((ListChangeListener<ShellViewModel.ProbeWords>) change -> showProbes());
+        model.topLineProperty().addListener((observed, before, now) -> showFacts(now));
+        showProbes();
+        showFacts(model.topLineProperty().get());
+    }
+
+    private void showProbes() {
+        probes.getChildren()
+                .setAll(model.probes().stream().map(TopLineView::probe).toList());
+    }
+
+    private static Node probe(ShellViewModel.ProbeWords probe) {
+        HBox row = new HBox(Swatch.dot(probe.tone()), flow(strong(probe.reading()), muted(" " + probe.placeAndAge())));
+        row.getStyleClass().add("top-line-probe");
+        return row;
+    }
+
+    private void showFacts(TopLine line) {
+        facts.getChildren().clear();
+        line.trays()
+                .ifPresent(trays -> add(
+                        trays.left() == 0
+                                ? flow(strong("All " + trays.all()), plain(" trays done"))
+                                : flow(
+                                        strong(Integer.toString(trays.left())),
+                                        plain(" of " + trays.all() + " trays left"))));
+        line.next().ifPresent(next -> add(flow(plain("Next: "), strong(next.event()), plain(", " + next.window()))));
+    }
+
+    private void add(Node fact) {
+        if (!model.probes().isEmpty() || !facts.getChildren().isEmpty()) {
+            facts.getChildren().add(Words.muted("|"));
+        }
+        facts.getChildren().add(fact);
+    }
+
+    private static TextFlow flow(Text... parts) {
+        TextFlow flow = new TextFlow(parts);
+        flow.setMinWidth(USE_PREF_SIZE);
+        return flow;
+    }
+
+    private static Text plain(String words) {
+        return new Text(words);
+    }
+
+    private static Text strong(String words) {
+        return styled(words, "strong");
+    }
+
+    private static Text muted(String words) {
+        return styled(words, "muted");
+    }
+
+    private static Text styled(String words, String styleClass) {
+        Text text = new Text(words);
+        text.getStyleClass().add(styleClass);
+        return text;
+    }
+}

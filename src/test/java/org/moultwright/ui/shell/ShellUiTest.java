@@ -1,0 +1,168 @@
+package org.moultwright.ui.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.VBox;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.kordamp.ikonli.Ikon;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
+import org.moultwright.settings.Settings;
+import org.moultwright.settings.Theme;
+import org.moultwright.task.InlineRunner;
+import org.moultwright.text.DayWords;
+import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.control.NumberField;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.settings.SettingsScreen;
+import org.moultwright.ui.settings.SettingsViewModel;
+import org.moultwright.ui.theme.Appearance;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+@ExtendWith(ApplicationExtension.class)
+class ShellUiTest {
+    private static final Instant NOW = Instant.parse("2026-05-03T20:41:00Z");
+
+    private final Appearance appearance = new Appearance();
+    private final SettingsViewModel settings = new SettingsViewModel(Settings.DEFAULT, kept -> {}, new InlineRunner());
+    private final ShellViewModel model = new ShellViewModel(new DayWords(ZoneOffset.UTC));
+
+    @Start
+    void start(javafx.stage.Stage stage) {
+        Scene scene = new Scene(shell(), 1280, 800);
+        appearance.dress(scene.getStylesheets());
+        settings.bind(appearance.themeProperty(), appearance.textSizeProperty());
+        stage.setScene(scene);
+        stage.show();
+    }
+
+    private ShellView shell() {
+        return new ShellView(model, List.of(new Page("one"), new Page("two")), new SettingsScreen(settings));
+    }
+
+    @Test
+    void keysSwitchScreens(FxRobot robot) {
+        robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT2).release(KeyCode.CONTROL);
+        assertThat(model.currentProperty().get()).isEqualTo("two");
+        assertThat(robot.lookup("#two").tryQuery()).isPresent();
+        robot.press(KeyCode.CONTROL).type(KeyCode.COMMA).release(KeyCode.CONTROL);
+        assertThat(model.currentProperty().get()).isEqualTo("settings");
+        robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT1).release(KeyCode.CONTROL);
+        assertThat(robot.lookup("#one").tryQuery()).isPresent();
+    }
+
+    @Test
+    void theQuestionMarkShowsTheKeysOfTheScreen(FxRobot robot) {
+        robot.clickOn("#digits").write("?");
+        assertThat(robot.lookup("one, keys").tryQuery()).isPresent();
+        robot.type(KeyCode.ESCAPE);
+        assertThat(robot.lookup(".key-sheet").query().isVisible()).isFalse();
+    }
+
+    @Test
+    void aQuestionMarkInATextIsText(FxRobot robot) {
+        robot.clickOn("#text").write("why?");
+        assertThat(robot.lookup("#text").queryAs(TextField.class).getText()).isEqualTo("why?");
+        assertThat(robot.lookup(".key-sheet").query().isVisible()).isFalse();
+    }
+
+    @Test
+    void whatWasSavedCanBeTakenBackOnce(FxRobot robot) {
+        AtomicInteger takenBack = new AtomicInteger();
+        robot.interact(() -> model.saved(NOW, takenBack::incrementAndGet));
+        robot.clickOn("Undo");
+        assertThat(takenBack).hasValue(1);
+        assertThat(robot.lookup("Undo").query().isVisible()).isFalse();
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        assertThat(takenBack).hasValue(1);
+    }
+
+    @Test
+    void theThemeChangesWhileRunning(FxRobot robot) {
+        robot.press(KeyCode.CONTROL).type(KeyCode.COMMA).release(KeyCode.CONTROL);
+        robot.clickOn("Dark");
+        assertThat(appearance.themeProperty().get()).isEqualTo(Theme.DARK);
+        assertThat(robot.lookup("Dark").queryAs(ToggleButton.class).isSelected())
+                .isTrue();
+    }
+
+    @Test
+    void aSilentProbeIsSaid(FxRobot robot) {
+        robot.interact(() -> model.show(
+                new TopLine(
+                        List.of(new TopLine.ProbeNow("box 1", 27.04, NOW.minusSeconds(12 * 60))),
+                        Optional.empty(),
+                        Optional.empty()),
+                NOW));
+        assertThat(model.probes())
+                .containsExactly(new ShellViewModel.ProbeWords(Tone.WARN, "27.0 °C", "box 1, silent for 12 min"));
+    }
+
+    @Test
+    void theFrameIsPictured() {
+        ScreenShots.of("settings", look -> {
+            ShellViewModel pictured = new ShellViewModel(new DayWords(ZoneOffset.UTC));
+            pictured.currentProperty().set("settings");
+            pictured.show(
+                    new TopLine(
+                            List.of(
+                                    new TopLine.ProbeNow("box 1", 27.0, NOW.minusSeconds(40)),
+                                    new TopLine.ProbeNow("box 2", 26.9, NOW.minusSeconds(740))),
+                            Optional.of(new TopLine.TraysLeft(2, 4)),
+                            Optional.of(new TopLine.NextMoult("A1 and A2 become slings", "4 to 8 May"))),
+                    NOW);
+            pictured.saved(NOW, () -> {});
+            pictured.noticeProperty()
+                    .set(Optional.of(new Notice(
+                            Tone.WARN,
+                            "Your settings file could not be understood; the usual settings hold.",
+                            "It is kept beside the new one as settings.txt.not-understood-1.")));
+            return new ShellView(pictured, List.of(new Page("one"), new Page("two")), new SettingsScreen(settings));
+        });
+    }
+
+    /** A screen with one field for digits and one for text. */
+    private record Page(String id, VBox box) implements Screen {
+        Page(String id) {
+            this(id, new VBox());
+            NumberField digits = new NumberField("digits");
+            digits.input().setId("digits");
+            TextField text = new TextField();
+            text.setId("text");
+            box.setId(id);
+            box.getChildren().addAll(digits, text);
+        }
+
+        @Override
+        public String word() {
+            return id;
+        }
+
+        @Override
+        public Ikon icon() {
+            return MaterialDesignC.CLIPBOARD_CHECK_OUTLINE;
+        }
+
+        @Override
+        public Node node() {
+            return box;
+        }
+
+        @Override
+        public List<KeyHint> keys() {
+            return List.of(new KeyHint("=", "looked, as expected"));
+        }
+    }
+}
