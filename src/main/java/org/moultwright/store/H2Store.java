@@ -1,0 +1,74 @@
+package org.moultwright.store;
+
+import java.nio.file.Path;
+import org.h2.jdbcx.JdbcConnectionPool;
+import org.moultwright.store.book.H2BroodBook;
+import org.moultwright.store.file.OwnerNote;
+import org.moultwright.store.reading.H2ReadingLog;
+import org.moultwright.workflow.BroodBook;
+import org.moultwright.workflow.ReadingLog;
+
+/**
+ * A keeper's store: one file, open in one program at a time.
+ *
+ * <p>Promises: what a call has written is on disk when it returns; a file that is no store of ours, or
+ * cannot be read, is left exactly as it was; every fault is a {@link StoreException} that says what to do.
+ * Safe to share between threads.
+ */
+public final class H2Store implements AutoCloseable {
+    /** The name of the store's file unless the keeper chooses another. */
+    public static final String DEFAULT_FILE_NAME = "moultwright.store";
+
+    private final OwnerNote owner;
+    private final JdbcConnectionPool connections;
+    private final H2Transactions transactions;
+
+    H2Store(OwnerNote owner, JdbcConnectionPool connections) {
+        this.owner = owner;
+        this.connections = connections;
+        this.transactions = new H2Transactions(connections);
+    }
+
+    /**
+     * Opens a store. It is made, with its folder, if there is no such file; one of an earlier version is
+     * brought to this one after a verified backup beside it.
+     *
+     * @throws StoreException if the file is in use, no store, damaged, of a later version, or its folder
+     *     cannot be written to
+     */
+    public static H2Store open(Path file) {
+        return StoreOpening.open(file.toAbsolutePath().normalize());
+    }
+
+    public BroodBook book() {
+        return new H2BroodBook(transactions);
+    }
+
+    public ReadingLog readings() {
+        return new H2ReadingLog(transactions);
+    }
+
+    /**
+     * Copies this store, while it is in use, to a file that is not there yet, and makes sure the copy can be
+     * opened. A backup is itself a store.
+     */
+    public void backup(Path target) {
+        Backup.of(transactions, target.toAbsolutePath().normalize());
+    }
+
+    /** Copies a backup to a file that is not there yet, and makes sure the copy can be opened. */
+    public static void restore(Path backup, Path target) {
+        Path source = backup.toAbsolutePath().normalize();
+        StoreGuard.version(source);
+        Backup.ofClosed(source, target.toAbsolutePath().normalize());
+    }
+
+    /** Ends what was begun and lets go of the file. A second time does nothing. */
+    @Override
+    public void close() {
+        if (transactions.close()) {
+            connections.dispose();
+            owner.remove();
+        }
+    }
+}

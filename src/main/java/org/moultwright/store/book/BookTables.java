@@ -1,0 +1,82 @@
+package org.moultwright.store.book;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jdbi.v3.core.Handle;
+import org.moultwright.domain.Brood;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.workflow.Deed;
+
+/** All tables of broods together: how a record or a deed is spread over them, and gathered again. */
+final class BookTables {
+    final BroodTable broods = new BroodTable();
+    final DeedTable deeds = new DeedTable();
+    final LedgerTable entries = new LedgerTable();
+    private final CheckTable checks = new CheckTable();
+    private final MouldTable mould = new MouldTable();
+    private final CareTable care = new CareTable();
+    private final PotTable pots = new PotTable();
+    private final RunUpTable runUp = new RunUpTable();
+    private final StayTable stays = new StayTable();
+    private final ProbeStayTable probeStays = new ProbeStayTable();
+    private final SetPointTable setPoints = new SetPointTable();
+
+    BroodRecord record(Handle handle, Brood brood) {
+        String code = brood.code();
+        return new BroodRecord(
+                brood,
+                entries.ledger(handle, code),
+                checks.standing(handle, code).stream()
+                        .sorted(CheckTable.BY_TIME)
+                        .toList(),
+                stays.ofBrood(handle, code),
+                probeStays.ofBrood(handle, code),
+                setPoints.ofBrood(handle, code),
+                Map.of(),
+                mould.standing(handle, code),
+                care.standing(handle, code),
+                pots.standing(handle, code),
+                runUp.standing(handle, code));
+    }
+
+    /** Adds the rows of a record that are not there yet, and says how many. */
+    int takeIn(Handle handle, BroodRecord record) {
+        String code = record.brood().code();
+        return entries.takeIn(handle, code, record.ledger().entries())
+                + checks.takeIn(handle, code, record.checks())
+                + stays.takeIn(handle, code, record.stays())
+                + probeStays.takeIn(handle, code, record.probeStays())
+                + setPoints.takeIn(handle, code, record.setPoints())
+                + mould.takeIn(handle, code, record.mould())
+                + care.takeIn(handle, code, record.care())
+                + pots.takeIn(handle, code, record.pots())
+                + runUp.takeIn(handle, code, record.runUp());
+    }
+
+    void insert(Handle handle, Deed deed) {
+        deeds.insert(handle, new DeedTable.Head(deed.summary(), deed.undoes()));
+        String brood = deed.summary().brood();
+        Optional<UUID> id = Optional.of(deed.summary().id());
+        Deed.Content content = deed.content();
+        entries.insert(handle, brood, id, content.entries());
+        checks.insert(handle, brood, id, content.checks());
+        mould.insert(handle, brood, id, content.mould());
+        care.insert(handle, brood, id, content.care());
+        pots.insert(handle, brood, id, content.pots());
+    }
+
+    Deed deed(Handle handle, DeedTable.Head head) {
+        UUID id = head.summary().id();
+        String brood = head.summary().brood();
+        return new Deed(
+                head.summary(),
+                head.undoes(),
+                new Deed.Content(
+                        entries.ofDeed(handle, brood, id),
+                        checks.ofDeed(handle, brood, id),
+                        mould.ofDeed(handle, brood, id),
+                        care.ofDeed(handle, brood, id),
+                        pots.ofDeed(handle, brood, id)));
+    }
+}

@@ -1,0 +1,75 @@
+package org.moultwright.store.book;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.moultwright.domain.Brood;
+import org.moultwright.domain.InstantRange;
+import org.moultwright.domain.Stage;
+import org.moultwright.store.sql.Cells;
+import org.moultwright.store.sql.RowReader;
+import org.moultwright.store.sql.Rows;
+
+/** The broods themselves. */
+final class BroodTable {
+    private final TimingTable timings = new TimingTable();
+
+    void insert(Handle handle, Brood brood) {
+        Cells cells = new Cells()
+                .with("code", brood.code())
+                .with("taxon", brood.taxon())
+                .with("zone", brood.zone().getId())
+                .with("laid_earliest", brood.laid().map(InstantRange::earliest))
+                .with("laid_latest", brood.laid().map(InstantRange::latest))
+                .with("pulled", brood.pulled())
+                .with("reference_celsius", brood.referenceTemperatureCelsius());
+        Rows.insert(handle, "brood", List.of(cells));
+        Rows.insert(
+                handle,
+                "brood_stage",
+                brood.stages().stream()
+                        .map(stage -> new Cells().with("brood", brood.code()).with("stage", stage.key()))
+                        .toList());
+        brood.timing().ifPresent(timing -> timings.insert(handle, brood.code(), timing));
+    }
+
+    List<Brood> all(Handle handle) {
+        return handle.createQuery("select * from brood order by laid_earliest nulls last, code")
+                .map(reader(handle).mapper())
+                .list();
+    }
+
+    Optional<Brood> find(Handle handle, String code) {
+        return handle.createQuery("select * from brood where code = :code")
+                .bind("code", code)
+                .map(reader(handle).mapper())
+                .findFirst();
+    }
+
+    private RowReader<Brood> reader(Handle handle) {
+        return row -> {
+            String code = row.text("code");
+            Optional<Instant> latest = row.optionalInstant("laid_latest");
+            return new Brood(
+                    code,
+                    row.text("taxon"),
+                    ZoneId.of(row.text("zone")),
+                    row.optionalInstant("laid_earliest")
+                            .flatMap(earliest -> latest.map(end -> new InstantRange(earliest, end))),
+                    row.optionalInstant("pulled"),
+                    stages(handle, code),
+                    row.measure("reference_celsius"),
+                    timings.find(handle, code));
+        };
+    }
+
+    private static List<Stage> stages(Handle handle, String brood) {
+        RowReader<Stage> reader = row -> row.keyed("stage", Stage::fromKey);
+        return handle.createQuery("select stage from brood_stage where brood = :brood")
+                .bind("brood", brood)
+                .map(reader.mapper())
+                .list();
+    }
+}

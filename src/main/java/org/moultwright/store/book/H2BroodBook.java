@@ -1,0 +1,94 @@
+package org.moultwright.store.book;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
+import org.moultwright.domain.Brood;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Require;
+import org.moultwright.store.reading.ReadingIntake;
+import org.moultwright.store.sql.Transactions;
+import org.moultwright.workflow.BroodBook;
+import org.moultwright.workflow.Deed;
+import org.moultwright.workflow.ReadingSource;
+
+/** The keeper's book of broods in H2. */
+public final class H2BroodBook implements BroodBook {
+    private final Transactions transactions;
+    private final BookTables tables = new BookTables();
+
+    public H2BroodBook(Transactions transactions) {
+        this.transactions = transactions;
+    }
+
+    @Override
+    public List<Brood> broods() {
+        return transactions.read(tables.broods::all);
+    }
+
+    @Override
+    public Optional<BroodRecord> find(String code) {
+        return transactions.read(handle -> tables.broods.find(handle, code).map(brood -> tables.record(handle, brood)));
+    }
+
+    @Override
+    public TakenIn takeIn(BroodRecord record, ReadingSource readings) {
+        return transactions.write(handle -> {
+            boolean isNew = addBrood(handle, record.brood());
+            int rows = tables.takeIn(handle, record);
+            tables.entries.ledger(handle, record.brood().code());
+            return new TakenIn(rows + (isNew ? 1 : 0), ReadingIntake.takeIn(handle, readings));
+        });
+    }
+
+    @Override
+    public void keep(Deed deed) {
+        transactions.write(handle -> {
+            String brood = deed.summary().brood();
+            Require.that(tables.broods.find(handle, brood).isPresent(), "brood '" + brood + "' is not in the book");
+            deed.undoes()
+                    .ifPresent(id -> Require.that(tables.deeds.stands(handle, id), "deed " + id + " does not stand"));
+            tables.entries.ledger(handle, brood).with(deed.content().entries());
+            tables.insert(handle, deed);
+            return deed;
+        });
+    }
+
+    @Override
+    public List<Deed.Summary> latestDeeds(int most) {
+        return transactions.read(handle -> tables.deeds.latestStanding(handle, most));
+    }
+
+    @Override
+    public Optional<Deed> deed(UUID id) {
+        return transactions.read(handle -> tables.deeds.find(handle, id).map(head -> tables.deed(handle, head)));
+    }
+
+    private boolean addBrood(Handle handle, Brood brood) {
+        Optional<Brood> known = tables.broods.find(handle, brood.code());
+        known.ifPresent(stored -> requireSame(stored, brood));
+        if (known.isEmpty()) {
+            tables.broods.insert(handle, brood);
+        }
+        return known.isEmpty();
+    }
+
+    private static void requireSame(Brood stored, Brood brood) {
+        requireSame(stored, brood, "taxon", Brood::taxon);
+        requireSame(stored, brood, "zone", Brood::zone);
+        requireSame(stored, brood, "laid", Brood::laid);
+        requireSame(stored, brood, "pulled", Brood::pulled);
+        requireSame(stored, brood, "stages", Brood::stages);
+        requireSame(stored, brood, "referenceTemperatureCelsius", Brood::referenceTemperatureCelsius);
+        requireSame(stored, brood, "timing", Brood::timing);
+    }
+
+    private static void requireSame(Brood stored, Brood brood, String fact, Function<Brood, Object> value) {
+        Require.that(
+                value.apply(stored).equals(value.apply(brood)),
+                "%s of brood '%s' is %s but the store knows it as %s"
+                        .formatted(fact, brood.code(), value.apply(brood), value.apply(stored)));
+    }
+}

@@ -1,0 +1,55 @@
+package org.moultwright.store.book;
+
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+import org.moultwright.domain.ProbeStay;
+import org.moultwright.domain.Span;
+import org.moultwright.store.reading.ProbeTable;
+import org.moultwright.store.sql.Cells;
+import org.moultwright.store.sql.RowReader;
+
+/** Which probe measured which container. */
+final class ProbeStayTable extends PlaceTable<ProbeStay> {
+    ProbeStayTable() {
+        super("probe_stay");
+    }
+
+    @Override
+    void prepare(Handle handle, ProbeStay stay) {
+        ProbeTable.numberOf(handle, stay.probe());
+    }
+
+    @Override
+    Cells cells(ProbeStay stay) {
+        return cells(stay.span())
+                .with("probe", stay.probe())
+                .with("container", stay.container())
+                .with("offset_celsius", stay.offsetCelsius())
+                .with("sd_celsius", stay.sdCelsius());
+    }
+
+    @Override
+    RowReader<ProbeStay> reader() {
+        return row -> new ProbeStay(
+                row.text("probe"),
+                row.text("container"),
+                spanReader().read(row),
+                row.measure("offset_celsius"),
+                row.measure("sd_celsius"));
+    }
+
+    @Override
+    Span span(ProbeStay stay) {
+        return stay.span();
+    }
+
+    @Override
+    ProbeStay withSpan(ProbeStay stay, Span span) {
+        return new ProbeStay(stay.probe(), stay.container(), span, stay.offsetCelsius(), stay.sdCelsius());
+    }
+
+    @Override
+    Object subject(ProbeStay stay) {
+        return List.of(stay.probe(), stay.container());
+    }
+}

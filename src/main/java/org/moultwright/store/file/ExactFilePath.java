@@ -1,0 +1,45 @@
+package org.moultwright.store.file;
+
+import java.nio.file.Path;
+import org.h2.store.fs.FilePath;
+import org.h2.store.fs.FilePathWrapper;
+
+/**
+ * Lets H2 keep a database in exactly the file the keeper named: H2 adds an ending to every name it is
+ * given, and this takes it off again.
+ */
+public final class ExactFilePath extends FilePathWrapper {
+    private static final String SCHEME = "exact";
+    private static final String H2_ENDING = ".mv.db";
+
+    static {
+        FilePath.register(new ExactFilePath());
+    }
+
+    /** The name by which H2's own classes open this very file as a plain page file. */
+    public static String pageFileName(Path file) {
+        return databaseName(file) + H2_ENDING;
+    }
+
+    /** The name of the database kept in this very file. */
+    public static String databaseName(Path file) {
+        return SCHEME + ":" + file.toAbsolutePath();
+    }
+
+    @Override
+    public String getScheme() {
+        return SCHEME;
+    }
+
+    @Override
+    protected FilePath unwrap(String path) {
+        String name = path.substring(getPrefix().length());
+        return FilePath.get(name.endsWith(H2_ENDING) ? name.substring(0, name.length() - H2_ENDING.length()) : name);
+    }
+
+    /** H2 takes its ending off a real path, so that it must stand there. */
+    @Override
+    public FilePath toRealPath() {
+        return getPath(getPrefix() + getBase().toRealPath() + H2_ENDING);
+    }
+}

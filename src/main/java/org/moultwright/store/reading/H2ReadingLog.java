@@ -1,0 +1,62 @@
+package org.moultwright.store.reading;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.moultwright.domain.Reading;
+import org.moultwright.domain.ReadingSeries;
+import org.moultwright.store.sql.Transactions;
+import org.moultwright.workflow.ReadingLog;
+
+/** The readings of all probes in H2. */
+public final class H2ReadingLog implements ReadingLog {
+    /** Ends of time that still have room for an hour on either side. */
+    private static final Instant EARLIEST = Instant.parse("-9999-01-01T00:00:00Z");
+
+    private static final Instant LATEST = Instant.parse("9999-01-01T00:00:00Z");
+
+    private final Transactions transactions;
+
+    public H2ReadingLog(Transactions transactions) {
+        this.transactions = transactions;
+    }
+
+    @Override
+    public void append(String probe, List<Logged> readings) {
+        if (readings.isEmpty()) {
+            return;
+        }
+        transactions.write(handle -> {
+            int probeNo = ProbeTable.numberOf(handle, probe);
+            ReadingTables.append(handle, probeNo, readings);
+            return probeNo;
+        });
+    }
+
+    @Override
+    public ReadingSeries series(String probe, Instant from, Instant to) {
+        Instant start = within(from);
+        Instant end = within(to);
+        return transactions.read(handle -> ProbeTable.find(handle, probe)
+                .map(probeNo -> ReadingTables.series(handle, probeNo, start.toEpochMilli(), end.toEpochMilli()))
+                .map(series -> series.between(start, end))
+                .orElse(ReadingSeries.EMPTY));
+    }
+
+    @Override
+    public Map<String, Reading> latest() {
+        return transactions.read(handle -> {
+            Map<String, Reading> latest = new TreeMap<>();
+            ProbeTable.all(handle)
+                    .forEach((code, probeNo) ->
+                            ReadingTables.latest(handle, probeNo).ifPresent(reading -> latest.put(code, reading)));
+            return latest;
+        });
+    }
+
+    private static Instant within(Instant instant) {
+        Instant notTooEarly = instant.isBefore(EARLIEST) ? EARLIEST : instant;
+        return notTooEarly.isAfter(LATEST) ? LATEST : notTooEarly;
+    }
+}

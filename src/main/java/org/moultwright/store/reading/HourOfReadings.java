@@ -1,0 +1,40 @@
+package org.moultwright.store.reading;
+
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import org.moultwright.domain.Reading;
+import org.moultwright.domain.ReadingSeries;
+import org.moultwright.workflow.ReadingLog;
+
+/**
+ * The readings of one probe in one hour with the raw lines they were read from.
+ *
+ * @param rawLines by the millisecond of their reading, for those that have one
+ */
+record HourOfReadings(ReadingSeries series, NavigableMap<Long, String> rawLines) {
+    static final HourOfReadings EMPTY = new HourOfReadings(ReadingSeries.EMPTY, new TreeMap<>());
+
+    static HourOfReadings of(Iterable<ReadingLog.Logged> readings) {
+        ReadingSeries.Builder series = new ReadingSeries.Builder();
+        NavigableMap<Long, String> rawLines = new TreeMap<>();
+        for (ReadingLog.Logged logged : readings) {
+            Reading reading = logged.reading();
+            series.add(reading);
+            if (!logged.rawLine().isEmpty()) {
+                rawLines.putIfAbsent(reading.takenAt().toEpochMilli(), logged.rawLine());
+            }
+        }
+        return new HourOfReadings(series.build(), rawLines);
+    }
+
+    /** These readings and those of others at instants this has none of. */
+    HourOfReadings with(HourOfReadings others) {
+        ReadingSeries.Builder both = new ReadingSeries.Builder();
+        series.forEach(both::add);
+        others.series.forEach(both::add);
+        NavigableMap<Long, String> lines = new TreeMap<>(others.rawLines);
+        series.forEach(reading -> lines.remove(reading.takenAt().toEpochMilli()));
+        lines.putAll(rawLines);
+        return new HourOfReadings(both.build(), lines);
+    }
+}

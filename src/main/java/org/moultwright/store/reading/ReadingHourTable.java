@@ -1,0 +1,94 @@
+package org.moultwright.store.reading;
+
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jdbi.v3.core.Handle;
+import org.moultwright.domain.ReadingSeries;
+import org.moultwright.store.sql.Cells;
+import org.moultwright.store.sql.RowReader;
+import org.moultwright.store.sql.Rows;
+
+/** Readings packed by the hour. */
+final class ReadingHourTable {
+    private static final RowReader<HourOfReadings> HOUR =
+            row -> new HourOfReadings(unpacked(row.bytes("series")), lines(row.optionalBytes("raw_lines")));
+
+    private ReadingHourTable() {}
+
+    static Optional<HourOfReadings> find(Handle handle, int probeNo, long hourNo) {
+        return handle.createQuery("select * from reading_hour where probe_no = :probe and hour_no = :hour")
+                .bind("probe", probeNo)
+                .bind("hour", hourNo)
+                .map(HOUR.mapper())
+                .findFirst();
+    }
+
+    static boolean exists(Handle handle, int probeNo, long hourNo) {
+        return handle.createQuery("select hour_no from reading_hour where probe_no = :probe and hour_no = :hour")
+                .bind("probe", probeNo)
+                .bind("hour", hourNo)
+                .mapTo(Long.class)
+                .findFirst()
+                .isPresent();
+    }
+
+    static Optional<HourOfReadings> latest(Handle handle, int probeNo) {
+        return handle.createQuery("select * from reading_hour where probe_no = :probe"
+                        + " order by probe_no desc, hour_no desc fetch first 1 row only")
+                .bind("probe", probeNo)
+                .map(HOUR.mapper())
+                .findFirst();
+    }
+
+    /** Adds the readings of all hours from one to another, both included, to a builder in order of time. */
+    static void unpackInto(ReadingSeries.Builder builder, Handle handle, int probeNo, long fromHour, long toHour) {
+        RowReader<byte[]> reader = row -> row.bytes("series");
+        try (var packed = handle
+                .createQuery("select series from reading_hour where probe_no = :probe"
+                        + " and hour_no >= :from_hour and hour_no <= :to_hour order by probe_no, hour_no")
+                .bind("probe", probeNo)
+                .bind("from_hour", fromHour)
+                .bind("to_hour", toHour)
+                .map(reader.mapper())
+                .stream()) {
+            packed.forEach(bytes -> PackedSeries.unpackInto(builder, bytes));
+        }
+    }
+
+    static void insert(Handle handle, int probeNo, long hourNo, HourOfReadings hour) {
+        Rows.insert(handle, "reading_hour", List.of(cells(probeNo, hourNo, hour)));
+    }
+
+    static void replace(Handle handle, int probeNo, long hourNo, HourOfReadings hour) {
+        handle.createUpdate("delete from reading_hour where probe_no = :probe and hour_no = :hour")
+                .bind("probe", probeNo)
+                .bind("hour", hourNo)
+                .execute();
+        insert(handle, probeNo, hourNo, hour);
+    }
+
+    private static Cells cells(int probeNo, long hourNo, HourOfReadings hour) {
+        return new Cells()
+                .with("probe_no", probeNo)
+                .with("hour_no", hourNo)
+                .with("readings", hour.series().size())
+                .with("series", PackedSeries.pack(hour.series()))
+                .with(
+                        "raw_lines",
+                        Optional.of(hour.rawLines())
+                                .filter(lines -> !lines.isEmpty())
+                                .map(PackedLines::pack));
+    }
+
+    private static ReadingSeries unpacked(byte[] packed) {
+        ReadingSeries.Builder builder = new ReadingSeries.Builder();
+        PackedSeries.unpackInto(builder, packed);
+        return builder.build();
+    }
+
+    private static NavigableMap<Long, String> lines(Optional<byte[]> packed) {
+        return packed.map(PackedLines::unpack).orElseGet(TreeMap::new);
+    }
+}

@@ -1,0 +1,109 @@
+package org.moultwright.store.reading;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jdbi.v3.core.Handle;
+import org.moultwright.domain.Reading;
+import org.moultwright.domain.ReadingSeries;
+import org.moultwright.workflow.ReadingLog.Logged;
+
+/**
+ * Both tables of readings as one: the latest hour of a probe in rows, so that a live reading costs one
+ * small row; every hour before it packed. A reading already kept at an instant stays.
+ */
+final class ReadingTables {
+    private ReadingTables() {}
+
+    /** Keeps readings of one probe as they come in, in any order. */
+    static void append(Handle handle, int probeNo, List<Logged> readings) {
+        NavigableMap<Long, List<Logged>> hours = byHour(readings);
+        Optional<Long> rowHour = ReadingRowTable.latest(handle, probeNo).map(ReadingTables::hour);
+        long latestHour = Math.max(hours.lastKey(), rowHour.orElse(Long.MIN_VALUE));
+        rowHour.filter(hour -> hour < latestHour).ifPresent(hour -> pack(handle, probeNo, hour, HourOfReadings.EMPTY));
+        hours.forEach((hour, ofHour) -> {
+            if (hour == latestHour && !ReadingHourTable.exists(handle, probeNo, hour)) {
+                insertRows(handle, probeNo, hour, ofHour);
+            } else {
+                pack(handle, probeNo, hour, HourOfReadings.of(ofHour));
+            }
+        });
+    }
+
+    /**
+     * Packs readings of an hour together with whatever is kept of that hour.
+     *
+     * @return how many were not there before
+     */
+    static int pack(Handle handle, int probeNo, long hourNo, HourOfReadings more) {
+        List<Logged> rows = rowsOf(handle, probeNo, hourNo);
+        Optional<HourOfReadings> packed = ReadingHourTable.find(handle, probeNo, hourNo);
+        HourOfReadings known = packed.orElse(HourOfReadings.EMPTY);
+        HourOfReadings before = rows.isEmpty() ? known : known.with(HourOfReadings.of(rows));
+        HourOfReadings after = before.series().isEmpty() ? more : before.with(more);
+        if (!rows.isEmpty()) {
+            ReadingRowTable.delete(handle, probeNo, Hours.startMillis(hourNo), Hours.startMillis(hourNo + 1));
+        }
+        int added = after.series().size() - before.series().size();
+        if (packed.isEmpty()) {
+            if (!after.series().isEmpty()) {
+                ReadingHourTable.insert(handle, probeNo, hourNo, after);
+            }
+        } else if (added > 0 || !rows.isEmpty()) {
+            ReadingHourTable.replace(handle, probeNo, hourNo, after);
+        }
+        return added;
+    }
+
+    /** The readings at or after one millisecond and before another. */
+    static ReadingSeries series(Handle handle, int probeNo, long fromMillis, long toMillis) {
+        ReadingSeries.Builder builder = new ReadingSeries.Builder();
+        ReadingHourTable.unpackInto(builder, handle, probeNo, Hours.of(fromMillis), Hours.of(toMillis));
+        ReadingRowTable.between(handle, probeNo, fromMillis, toMillis).forEach(row -> builder.add(row.reading()));
+        return builder.build();
+    }
+
+    static Optional<Reading> latest(Handle handle, int probeNo) {
+        Optional<Reading> row = ReadingRowTable.latest(handle, probeNo);
+        Optional<Reading> packed = ReadingHourTable.latest(handle, probeNo)
+                .map(HourOfReadings::series)
+                .map(series -> series.reading(series.size() - 1));
+        return row.filter(reading -> packed.isEmpty()
+                        || reading.takenAt().isAfter(packed.get().takenAt()))
+                .or(() -> packed);
+    }
+
+    private static void insertRows(Handle handle, int probeNo, long hourNo, List<Logged> readings) {
+        Set<Long> taken = new HashSet<>();
+        rowsOf(handle, probeNo, hourNo).forEach(row -> taken.add(epochMillis(row)));
+        ReadingRowTable.insert(
+                handle,
+                probeNo,
+                readings.stream()
+                        .filter(reading -> taken.add(epochMillis(reading)))
+                        .toList());
+    }
+
+    private static long hour(Reading reading) {
+        return Hours.of(reading.takenAt().toEpochMilli());
+    }
+
+    private static List<Logged> rowsOf(Handle handle, int probeNo, long hourNo) {
+        return ReadingRowTable.between(handle, probeNo, Hours.startMillis(hourNo), Hours.startMillis(hourNo + 1));
+    }
+
+    private static NavigableMap<Long, List<Logged>> byHour(List<Logged> readings) {
+        NavigableMap<Long, List<Logged>> hours = new TreeMap<>();
+        readings.forEach(reading -> hours.computeIfAbsent(hour(reading.reading()), hour -> new ArrayList<>())
+                .add(reading));
+        return hours;
+    }
+
+    private static long epochMillis(Logged logged) {
+        return logged.reading().takenAt().toEpochMilli();
+    }
+}
