@@ -1,0 +1,101 @@
+package org.moultwright.compute.climate;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Fills what was not measured: a hole of at most three hours by a straight line between its neighbours, a
+ * longer one by the nominal temperature of the place and the residual to expect at each quarter-hour.
+ */
+final class GapFill {
+    private final Nominals nominals;
+    private final ResidualsOfPlaces residuals;
+
+    GapFill(Nominals nominals, ResidualsOfPlaces residuals) {
+        this.nominals = nominals;
+        this.residuals = residuals;
+    }
+
+    /** The stretches end to end with every hole filled. */
+    List<LivedPiece> fill(List<Stretch> stretches) {
+        List<LivedPiece> pieces = new ArrayList<>();
+        int i = 0;
+        while (i < stretches.size()) {
+            if (stretches.get(i) instanceof Stretch.Measured measured) {
+                pieces.add(lived(measured));
+                i++;
+            } else {
+                int end = endOfHole(stretches, i);
+                fillHole(stretches, i, end, pieces);
+                i = end;
+            }
+        }
+        return pieces;
+    }
+
+    private static int endOfHole(List<Stretch> stretches, int start) {
+        int end = start;
+        while (end < stretches.size() && stretches.get(end) instanceof Stretch.Hole) {
+            end++;
+        }
+        return end;
+    }
+
+    private void fillHole(List<Stretch> stretches, int start, int end, List<LivedPiece> into) {
+        long from = stretches.get(start).fromMillis();
+        long to = stretches.get(end - 1).toMillis();
+        boolean hasNeighbour = start > 0 || end < stretches.size();
+        if (hasNeighbour && to - from <= MeasuredTrack.LONGEST_BRIDGE_MILLIS) {
+            Stretch.Measured before = (Stretch.Measured) stretches.get(start > 0 ? start - 1 : end);
+            Stretch.Measured after = (Stretch.Measured) stretches.get(end < stretches.size() ? end : start - 1);
+            double startCelsius =
+                    start > 0 ? before.ramp().endCelsius() : after.ramp().startCelsius();
+            double endCelsius = end < stretches.size()
+                    ? after.ramp().startCelsius()
+                    : before.ramp().endCelsius();
+            into.add(lived(before, new Ramp(from, to, startCelsius, endCelsius)));
+        } else {
+            stretches.subList(start, end).forEach(hole -> fillByHabit((Stretch.Hole) hole, into));
+        }
+    }
+
+    private void fillByHabit(Stretch.Hole hole, List<LivedPiece> into) {
+        Map<String, Double> sdBySource = new HashMap<>();
+        long from = hole.fromMillis();
+        while (from < hole.toMillis()) {
+            long quarter = QuarterHour.containing(from);
+            long to = Math.min(QuarterHour.startMillis(quarter + 1), hole.toMillis());
+            Nominal nominal = nominals.at(hole.place(), QuarterHour.middleMillis(quarter));
+            Residuals habit = residuals.of(hole.place(), nominal.container());
+            TemperatureSource source = sourceOf(nominal, habit);
+            double sdCelsius = sdBySource.computeIfAbsent(
+                    source.toString(), unseen -> Uncertainty.of(source, habit, hole.place()));
+            into.add(new LivedPiece(
+                    Ramp.level(from, to, nominal.celsius() + habit.expectedCelsius(quarter)), source, sdCelsius));
+            from = to;
+        }
+    }
+
+    private static TemperatureSource sourceOf(Nominal nominal, Residuals habit) {
+        if (!habit.isEmpty()) {
+            return new TemperatureSource.Habit(nominal.container());
+        }
+        return nominal.isSet()
+                ? new TemperatureSource.SetPointAlone(nominal.container())
+                : new TemperatureSource.Reference();
+    }
+
+    private static LivedPiece lived(Stretch.Measured measured) {
+        return lived(measured, measured.ramp());
+    }
+
+    private static LivedPiece lived(Stretch.Measured measured, Ramp ramp) {
+        TemperatureSource source = new TemperatureSource.Probe(
+                measured.by().probe(),
+                measured.by().container(),
+                measured.place().isAssumed());
+        return new LivedPiece(ramp, source, Uncertainty.ofProbe(measured.by(), measured.place()));
+    }
+}

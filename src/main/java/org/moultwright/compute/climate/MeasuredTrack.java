@@ -1,0 +1,116 @@
+package org.moultwright.compute.climate;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import org.moultwright.domain.ProbeStay;
+import org.moultwright.domain.Quality;
+import org.moultwright.domain.Reading;
+import org.moultwright.domain.ReadingSeries;
+
+/**
+ * What one probe measured in one container: straight lines between good readings, its offset taken off.
+ *
+ * <p>Readings more than {@link #LONGEST_BRIDGE_MILLIS} apart are not joined. A reading with no neighbour
+ * that near stands for the quarter-hour around it. Values no probe can mean are left out.
+ */
+final class MeasuredTrack {
+    static final long LONGEST_BRIDGE_MILLIS = Duration.ofHours(3).toMillis();
+
+    private final ProbeStay stay;
+    private final List<Ramp> ramps;
+
+    private MeasuredTrack(ProbeStay stay, List<Ramp> ramps) {
+        this.stay = stay;
+        this.ramps = ramps;
+    }
+
+    static MeasuredTrack of(ProbeStay stay, ReadingSeries readings, Instant until) {
+        Instant end = stay.span().to().filter(to -> to.isBefore(until)).orElse(until.plusMillis(1));
+        int first = readings.indexAtOrAfter(stay.span().from());
+        int last = readings.indexAtOrAfter(end);
+        List<Ramp> ramps = new ArrayList<>();
+        int previous = -1;
+        boolean isAlone = false;
+        for (int i = first; i < last; i++) {
+            if (!isUsable(readings, i)) {
+                continue;
+            }
+            if (previous >= 0 && readings.epochMillis(i) - readings.epochMillis(previous) <= LONGEST_BRIDGE_MILLIS) {
+                ramps.add(between(readings, previous, i, stay.offsetCelsius()));
+                isAlone = false;
+            } else {
+                if (isAlone) {
+                    ramps.add(around(readings, previous, stay.offsetCelsius()));
+                }
+                isAlone = true;
+            }
+            previous = i;
+        }
+        if (isAlone) {
+            ramps.add(around(readings, previous, stay.offsetCelsius()));
+        }
+        return new MeasuredTrack(stay, ramps);
+    }
+
+    ProbeStay stay() {
+        return stay;
+    }
+
+    OptionalLong firstMillis() {
+        return ramps.isEmpty()
+                ? OptionalLong.empty()
+                : OptionalLong.of(ramps.get(0).fromMillis());
+    }
+
+    /** The measured parts of a span, in order. */
+    List<Ramp> between(long fromMillis, long toMillis) {
+        List<Ramp> parts = new ArrayList<>();
+        for (int i = firstEndingAfter(fromMillis);
+                i < ramps.size() && ramps.get(i).fromMillis() < toMillis;
+                i++) {
+            Ramp ramp = ramps.get(i);
+            parts.add(ramp.between(Math.max(ramp.fromMillis(), fromMillis), Math.min(ramp.toMillis(), toMillis)));
+        }
+        return parts;
+    }
+
+    private int firstEndingAfter(long millis) {
+        int low = 0;
+        int high = ramps.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (ramps.get(middle).toMillis() > millis) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+
+    private static boolean isUsable(ReadingSeries readings, int i) {
+        double celsius = readings.temperatureCelsius(i);
+        return readings.quality(i) == Quality.GOOD
+                && celsius >= Reading.LOWEST_CELSIUS
+                && celsius <= Reading.HIGHEST_CELSIUS;
+    }
+
+    private static Ramp between(ReadingSeries readings, int earlier, int later, double offsetCelsius) {
+        return new Ramp(
+                readings.epochMillis(earlier),
+                readings.epochMillis(later),
+                readings.temperatureCelsius(earlier) - offsetCelsius,
+                readings.temperatureCelsius(later) - offsetCelsius);
+    }
+
+    private static Ramp around(ReadingSeries readings, int i, double offsetCelsius) {
+        long half = QuarterHour.MILLIS / 2;
+        return Ramp.level(
+                readings.epochMillis(i) - half,
+                readings.epochMillis(i) + half,
+                readings.temperatureCelsius(i) - offsetCelsius);
+    }
+}

@@ -1,0 +1,138 @@
+package org.moultwright.compute.climate;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.moultwright.domain.Account;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Stay;
+
+/**
+ * Where the animals of a tray stood, from the tray outwards to the room.
+ *
+ * <p>Before a tray has a stay its animals were in the sac: a stay, probe or set-point of a container named
+ * {@code sac}, or after the brood, tells where that was. Where nothing tells, they are assumed in the place
+ * the tray was last, or else first, known to be.
+ */
+final class Whereabouts {
+    private final String tray;
+    private final List<String> sacNames;
+    private final Map<String, List<Stay>> staysByContainer;
+    private final Set<String> climateKnownOf;
+
+    Whereabouts(BroodRecord record, String tray) {
+        this.tray = tray;
+        this.sacNames = List.of(Account.SAC.code(), record.brood().code());
+        this.staysByContainer = record.stays().stream()
+                .sorted(Comparator.comparing((Stay stay) -> stay.span().from()))
+                .collect(Collectors.groupingBy(Stay::container));
+        this.climateKnownOf = Stream.concat(
+                        record.probeStays().stream().map(probeStay -> probeStay.container()),
+                        record.setPoints().stream().map(setPoint -> setPoint.container()))
+                .collect(Collectors.toSet());
+    }
+
+    /** The places of the tray's animals, end to end over the whole span. */
+    List<Residence> residences(long fromMillis, long toMillis) {
+        return residences(fromMillis, toMillis, this::placeOfAnimals);
+    }
+
+    /** What stood around the tray's container in a place, over another span: where to learn its climate. */
+    List<Residence> surroundings(Place place, long fromMillis, long toMillis) {
+        List<String> around = place.containers().stream()
+                .filter(container -> !container.equals(tray))
+                .toList();
+        return residences(
+                fromMillis,
+                toMillis,
+                at -> around.isEmpty() ? place : new Place(with(tray, chain(around.get(0), at)), place.isAssumed()));
+    }
+
+    private List<Residence> residences(long fromMillis, long toMillis, Function<Instant, Place> placeAt) {
+        List<Residence> residences = new ArrayList<>();
+        long start = fromMillis;
+        for (long end : changesBetween(fromMillis, toMillis)) {
+            Place place = placeAt.apply(Instant.ofEpochMilli(start));
+            int last = residences.size() - 1;
+            if (last >= 0 && residences.get(last).place().equals(place)) {
+                residences.set(last, new Residence(residences.get(last).fromMillis(), end, place));
+            } else {
+                residences.add(new Residence(start, end, place));
+            }
+            start = end;
+        }
+        return residences;
+    }
+
+    private Iterable<Long> changesBetween(long fromMillis, long toMillis) {
+        TreeSet<Long> changes = new TreeSet<>();
+        staysByContainer
+                .values()
+                .forEach(stays -> stays.forEach(stay -> {
+                    changes.add(stay.span().from().toEpochMilli());
+                    stay.span().to().ifPresent(to -> changes.add(to.toEpochMilli()));
+                }));
+        TreeSet<Long> inside = new TreeSet<>(changes.subSet(fromMillis, false, Math.max(fromMillis, toMillis), false));
+        if (toMillis > fromMillis) {
+            inside.add(toMillis);
+        }
+        return inside;
+    }
+
+    private Place placeOfAnimals(Instant at) {
+        List<Stay> stays = staysOf(tray);
+        if (stays.isEmpty() || stayAt(tray, at).isPresent()) {
+            return new Place(chain(tray, at), false);
+        }
+        return sacAt(at).orElseGet(() -> new Place(chain(lastOrFirst(stays, at).orElse(tray), at), true));
+    }
+
+    private Optional<Place> sacAt(Instant at) {
+        boolean beforeTray = at.isBefore(staysOf(tray).get(0).span().from());
+        return sacNames.stream()
+                .filter(sac -> beforeTray)
+                .filter(sac -> climateKnownOf.contains(sac) || stayAt(sac, at).isPresent())
+                .findFirst()
+                .map(sac -> new Place(chain(sac, at), false));
+    }
+
+    private static Optional<String> lastOrFirst(List<Stay> stays, Instant at) {
+        Stay nearest = stays.get(0);
+        for (Stay stay : stays) {
+            nearest = stay.span().from().isAfter(at) ? nearest : stay;
+        }
+        return nearest.inside();
+    }
+
+    private List<String> chain(String container, Instant at) {
+        List<String> chain = new ArrayList<>();
+        Optional<String> next = Optional.of(container);
+        while (next.isPresent() && !chain.contains(next.get())) {
+            chain.add(next.get());
+            next = stayAt(next.get(), at).flatMap(Stay::inside);
+        }
+        return List.copyOf(chain);
+    }
+
+    private Optional<Stay> stayAt(String container, Instant at) {
+        return staysOf(container).stream()
+                .filter(stay -> stay.span().contains(at))
+                .reduce((earlier, later) -> later);
+    }
+
+    private List<Stay> staysOf(String container) {
+        return staysByContainer.getOrDefault(container, List.of());
+    }
+
+    private static List<String> with(String first, List<String> rest) {
+        return Stream.concat(Stream.of(first), rest.stream()).toList();
+    }
+}
