@@ -51,13 +51,17 @@ public record Vocabulary(String key, String title, Map<Stage, String> labels) {
         return Require.text(stage.key(), labels.getOrDefault(stage, ""));
     }
 
+    /** The label inside a sentence: "sling", "egg with legs", "N1". */
+    public String singular(Stage stage) {
+        String label = label(stage);
+        boolean isCode = label.length() > 1 && !Character.isLowerCase(label.charAt(1));
+        return isCode ? label : label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
+    }
+
     /** The label inside a sentence, in the plural, for English labels: "slings", "eggs with legs". */
     public String plural(Stage stage) {
-        String label = label(stage);
-        String lower = label.length() > 1 && Character.isUpperCase(label.charAt(1))
-                ? label
-                : label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
-        int space = lower.indexOf(" with ");
-        return space < 0 ? lower + "s" : lower.substring(0, space) + "s" + lower.substring(space);
+        String one = singular(stage);
+        int space = one.indexOf(" with ");
+        return space < 0 ? one + "s" : one.substring(0, space) + "s" + one.substring(space);
     }
 }

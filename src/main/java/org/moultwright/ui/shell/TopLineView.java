@@ -74,6 +74,7 @@ final class TopLineView extends HBox {
     private static TextFlow flow(Text... parts) {
         TextFlow flow = new TextFlow(parts);
         flow.setMinWidth(USE_PREF_SIZE);
+        flow.setMaxHeight(USE_PREF_SIZE);
         return flow;
     }
 

@@ -1,0 +1,90 @@
+package org.moultwright.ui.round;
+
+import java.util.Arrays;
+import java.util.List;
+import javafx.beans.InvalidationListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.KeyCap;
+import org.moultwright.ui.control.Swatch;
+import org.moultwright.ui.control.Words;
+import org.moultwright.workflow.RoundSheet;
+
+/** The animals taken out dead, by stage and cause, and the question for the next one. */
+final class LossPane extends VBox {
+    private final FlowPane content = new FlowPane();
+    private final RoundViewModel model;
+    private final OpenSheet sheet;
+
+    LossPane(RoundViewModel model, OpenSheet sheet) {
+        this.model = model;
+        this.sheet = sheet;
+        content.getStyleClass().add("chips");
+        getStyleClass().add("loss-pane");
+        getChildren().addAll(Words.strong("Dead, taken out"), content);
+        sheet.fields().losses().addListener((InvalidationListener) changed -> show());
+        sheet.keys().promptProperty().addListener((observed, before, now) -> show());
+        show();
+    }
+
+    private void show() {
+        Prompt prompt = sheet.keys().promptProperty().get();
+        if (prompt instanceof Prompt.LossStage) {
+            content.getChildren().setAll(Words.muted("which stage?"));
+            sheet.fields().rows().forEach(row -> content.getChildren().add(stageChip(row)));
+        } else if (prompt instanceof Prompt.LossWhy why) {
+            content.getChildren().setAll(Words.strong(why.count() + " " + name(why)), Words.muted("why?"));
+            Arrays.stream(LossCause.values())
+                    .forEach(cause -> content.getChildren().add(causeChip(cause)));
+        } else {
+            content.getChildren()
+                    .setAll(sheet.fields().losses().stream().map(this::loss).toList());
+            content.getChildren().add(hint());
+        }
+    }
+
+    private Node stageChip(StageRow row) {
+        int position = sheet.fields().rows().indexOf(row) + 1;
+        char key = Character.forDigit(position, 10);
+        return KeyedChip.of(
+                key,
+                model.vocabularyProperty().get().label(row.stage()),
+                () -> sheet.keys().typed(key));
+    }
+
+    private Node causeChip(LossCause cause) {
+        return KeyedChip.of(cause.key(), cause.words(), () -> sheet.keys().typed(cause.key()));
+    }
+
+    private String name(Prompt.LossWhy why) {
+        return why.count() == 1
+                ? model.vocabularyProperty().get().singular(why.stage())
+                : model.vocabularyProperty().get().plural(why.stage());
+    }
+
+    private Node loss(RoundSheet.Loss loss) {
+        String words = loss.count() + " " + model.vocabularyProperty().get().label(loss.stage()) + ", "
+                + loss.cause().words();
+        Button remove = Buttons.plain("×", () -> sheet.fields().losses().remove(loss));
+        remove.setAccessibleText("take back: " + words);
+        remove.setFocusTraversable(false);
+        HBox row = new HBox(Swatch.of(loss.stage()), Words.plain(words), remove);
+        row.getStyleClass().add("loss");
+        return row;
+    }
+
+    private Node hint() {
+        Button press = Buttons.plain("press", () -> sheet.keys().typed(SheetKeys.LOSS));
+        List<Node> words = List.of(press, new KeyCap("D"), Words.muted("then stage and cause"));
+        press.setAccessibleText("take out a dead animal");
+        press.setFocusTraversable(false);
+        HBox hint = new HBox();
+        hint.getChildren().addAll(words);
+        hint.getStyleClass().add("key-hint");
+        return hint;
+    }
+}

@@ -1,0 +1,49 @@
+package org.moultwright.ui.round;
+
+import java.util.List;
+import javafx.scene.Node;
+import org.kordamp.ikonli.Ikon;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
+import org.moultwright.ui.shell.KeyHint;
+import org.moultwright.ui.shell.Screen;
+
+/** The daily round, as a screen of the frame. */
+public final class RoundScreen implements Screen {
+    private final RoundViewModel model;
+    private final RoundView view;
+
+    public RoundScreen(RoundDesk desk) {
+        this.model = new RoundViewModel(desk);
+        this.view = new RoundView(model);
+    }
+
+    @Override
+    public String id() {
+        return "round";
+    }
+
+    @Override
+    public String word() {
+        return "Round";
+    }
+
+    @Override
+    public Ikon icon() {
+        return MaterialDesignC.CLIPBOARD_CHECK_OUTLINE;
+    }
+
+    @Override
+    public Node node() {
+        return view;
+    }
+
+    @Override
+    public void shown() {
+        model.focusFirstRow();
+    }
+
+    @Override
+    public List<KeyHint> keys() {
+        return RoundKeys.HINTS;
+    }
+}

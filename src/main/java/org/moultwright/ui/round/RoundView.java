@@ -1,0 +1,114 @@
+package org.moultwright.ui.round;
+
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.TextArea;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
+import org.moultwright.domain.Stage;
+import org.moultwright.ui.control.Banner;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.EmptyState;
+import org.moultwright.ui.control.KeyCap;
+import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Words;
+
+/** Lays out the round: trays at the left, the open sheet, mould, care and note at the right. */
+final class RoundView extends VBox {
+    private final RoundViewModel model;
+    private final StackPane middle = new StackPane();
+    private final VBox side = new VBox();
+    private final TextArea note = new TextArea();
+    private final Button done;
+    private Optional<SheetView> shown = Optional.empty();
+
+    RoundView(RoundViewModel model) {
+        this.model = model;
+        this.done = Buttons.primary("Done, next tray", model::done);
+        done.getStyleClass().add("done");
+        done.setMaxWidth(Double.MAX_VALUE);
+        note.setAccessibleText("note");
+        note.setPromptText("Anything else worth knowing.");
+        note.setWrapText(true);
+        build();
+        new RoundKeys(model, this);
+        model.openProperty().addListener((observed, before, now) -> {
+            before.ifPresent(sheet ->
+                    note.textProperty().unbindBidirectional(sheet.fields().noteProperty()));
+            show(now);
+        });
+        model.focusProperty().addListener((observed, before, now) -> focus(now.target()));
+        show(model.openProperty().get());
+    }
+
+    /** Leads to the field after, or before, the one in focus; tells whether there was one. */
+    boolean moveFocus(boolean back) {
+        Optional<StageRow> next = model.openProperty()
+                .get()
+                .flatMap(sheet -> shown.flatMap(view -> view.grid().focused())
+                        .flatMap(sheet.fields()::row)
+                        .flatMap(row -> back
+                                ? sheet.fields().rowBefore(row)
+                                : sheet.fields().rowAfter(row)));
+        next.ifPresent(row -> model.focus(new FocusRequest.Row(row.stage())));
+        return next.isPresent();
+    }
+
+    private void build() {
+        PageHeader header = new PageHeader(
+                "Round", KeyCap.hint("T", "tally"), KeyCap.hint("=", "looked, as expected"), KeyCap.hint("?", "keys"));
+        header.subtitleProperty().bind(model.subtitleProperty());
+        Banner finished = new Banner(Tone.OK);
+        finished.sentenceProperty().bind(model.finishedProperty());
+        HBox columns = new HBox(new TrayListView(model), middle, side);
+        columns.getStyleClass().add("round-columns");
+        HBox.setHgrow(middle, Priority.ALWAYS);
+        side.getStyleClass().add("round-side");
+        setVgrow(columns, Priority.ALWAYS);
+        getStyleClass().addAll("page", "round");
+        getChildren().addAll(header, finished, columns);
+    }
+
+    private void show(Optional<OpenSheet> sheet) {
+        shown = sheet.map(open -> new SheetView(model, open));
+        middle.getChildren().setAll(shown.<Node>map(view -> view).orElseGet(RoundView::empty));
+        side.getChildren().clear();
+        sheet.ifPresent(this::showSide);
+    }
+
+    private void showSide(OpenSheet sheet) {
+        note.textProperty().bindBidirectional(sheet.fields().noteProperty());
+        HBox title = new HBox(Words.cardTitle("Note"), new KeyCap("J"));
+        title.getStyleClass().add("key-hint");
+        Card noteCard = new Card(title, note);
+        VBox.setVgrow(note, Priority.ALWAYS);
+        VBox.setVgrow(noteCard, Priority.ALWAYS);
+        side.getChildren().setAll(new MouldCard(sheet), CareCard.of(sheet), noteCard, done);
+    }
+
+    private static Node empty() {
+        return new Card(new EmptyState(
+                MaterialDesignC.CLIPBOARD_CHECK_OUTLINE,
+                "No trays to look at. They appear here once a sac is opened or a brood folder is taken in."));
+    }
+
+    private void focus(FocusRequest.Target target) {
+        if (target instanceof FocusRequest.Row row) {
+            focus(row.stage());
+        } else if (target instanceof FocusRequest.Done) {
+            done.requestFocus();
+        } else {
+            note.requestFocus();
+        }
+    }
+
+    private void focus(Stage stage) {
+        shown.ifPresent(view -> view.grid().focus(stage));
+    }
+}

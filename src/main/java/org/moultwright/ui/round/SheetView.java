@@ -1,0 +1,95 @@
+package org.moultwright.ui.round;
+
+import javafx.beans.InvalidationListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Banner;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.KeyCap;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Words;
+import org.moultwright.workflow.Balance;
+
+/** The middle of the round: the open tray, its stages, its dead, its balance. */
+final class SheetView extends VBox {
+    private final StageGrid grid;
+    private final Banner balance = new Banner(Tone.ACCENT);
+    private final RoundViewModel model;
+    private final OpenSheet sheet;
+
+    SheetView(RoundViewModel model, OpenSheet sheet) {
+        this.model = model;
+        this.sheet = sheet;
+        this.grid = new StageGrid(model, sheet.fields());
+        Region gap = new Region();
+        setVgrow(gap, Priority.ALWAYS);
+        getStyleClass().addAll("card", "sheet");
+        getChildren().addAll(title(), grid, new LossPane(model, sheet), gap, problem(), balance);
+        InvalidationListener show = changed -> showBalance();
+        sheet.fields().balanceProperty().addListener(show);
+        sheet.keys().promptProperty().addListener(show);
+        sheet.fields().factsProperty().addListener(show);
+        showBalance();
+    }
+
+    StageGrid grid() {
+        return grid;
+    }
+
+    private Node title() {
+        Label facts = Words.muted("");
+        facts.textProperty().bind(sheet.fields().factsProperty().map(RoundWords::trayFacts));
+        HBox title = new HBox(Words.styled(sheet.facts().tray(), "tray-name"), facts);
+        title.getStyleClass().add("sheet-title");
+        return title;
+    }
+
+    private Node problem() {
+        Banner problem = new Banner(Tone.BAD);
+        problem.sentenceProperty().bind(model.problemProperty());
+        return problem;
+    }
+
+    private void showBalance() {
+        Balance now = sheet.fields().balanceProperty().get();
+        Prompt prompt = sheet.keys().promptProperty().get();
+        balance.setActions();
+        balance.setTone(now.holds() ? Tone.ACCENT : Tone.WARN);
+        balance.sentenceProperty().set(RoundWords.balance(now));
+        balance.detailProperty()
+                .set(RoundWords.foresight(
+                        sheet.facts(), model.days(), model.vocabularyProperty().get()));
+        if (prompt instanceof Prompt.Explanation && !now.holds()) {
+            ask(now);
+        } else if (prompt instanceof Prompt.Tally) {
+            balance.sentenceProperty()
+                    .set("Tally: each key 1 to " + sheet.fields().rows().size() + " counts one animal.");
+            balance.detailProperty().set("Backspace takes the last one back. T ends the tally.");
+        }
+    }
+
+    private void ask(Balance now) {
+        Button recount = keyed("R", "Recount", model::recount);
+        Button miscount = keyed("E", "Earlier miscount", () -> model.explain(Balance.Answer.EARLIER_MISCOUNT));
+        Button gone = keyed("G", "Gone", () -> model.explain(Balance.Answer.GONE));
+        balance.sentenceProperty().set(RoundWords.question(now));
+        balance.detailProperty().set(RoundWords.balance(now));
+        if (now.unexplained() > 0) {
+            balance.setActions(recount, miscount, gone);
+        } else {
+            balance.setActions(recount, miscount);
+        }
+    }
+
+    private static Button keyed(String key, String word, Runnable action) {
+        Button button = Buttons.secondary(word, action);
+        button.setGraphic(new KeyCap(key));
+        button.setFocusTraversable(false);
+        return button;
+    }
+}

@@ -1,0 +1,103 @@
+package org.moultwright.ui.round;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import org.moultwright.compute.forecast.Composition;
+import org.moultwright.compute.forecast.CountInterval;
+import org.moultwright.compute.forecast.InstantInterval;
+import org.moultwright.compute.forecast.TrayForecast;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.InstantRange;
+import org.moultwright.domain.Stage;
+import org.moultwright.workflow.BroodView;
+import org.moultwright.workflow.TrayView;
+
+/**
+ * What is known of a tray before the keeper looks tonight.
+ *
+ * @param now the instant it is known at
+ * @param view the tray as it stands
+ * @param record its brood
+ */
+record TrayFacts(Instant now, TrayView view, BroodRecord record) {
+    /** A forecast for another moment than this near says nothing of tonight. */
+    private static final Duration NEAR = Duration.ofHours(12);
+
+    static TrayFacts of(Instant now, BroodView brood, TrayView tray) {
+        return new TrayFacts(now, tray, brood.record());
+    }
+
+    public String tray() {
+        return view.tray();
+    }
+
+    /** Tells this tray from all others. */
+    String key() {
+        return brood() + "/" + tray();
+    }
+
+    public String brood() {
+        return view.brood();
+    }
+
+    public List<Stage> stages() {
+        return record.brood().stages();
+    }
+
+    /** Animals in the tray by the ledger. */
+    public int alive() {
+        return view.alive();
+    }
+
+    /** Animals of a stage by the last whole count, less those taken out since. */
+    OptionalInt last(Stage stage) {
+        return view.lastCheck().isEmpty() && view.composition().isEmpty()
+                ? OptionalInt.empty()
+                : OptionalInt.of(view.composition().getOrDefault(stage, 0));
+    }
+
+    /** Animals of a stage expected now. */
+    Optional<CountInterval> expected(Stage stage) {
+        return view.forecast()
+                .flatMap(this::compositionNow)
+                .map(composition -> composition.byStage().get(stage));
+    }
+
+    /** Days since laying, counted from the middle of the range it was laid in. */
+    OptionalLong day() {
+        return record.brood()
+                .laid()
+                .map(InstantRange::middle)
+                .map(laid -> OptionalLong.of(Duration.between(laid, now).toDays()))
+                .orElse(OptionalLong.empty());
+    }
+
+    Optional<Double> warmDays() {
+        return view.forecast().map(TrayForecast::warmDays);
+    }
+
+    /** The next stage to be entered for the first time, and when. */
+    Optional<Map.Entry<Stage, InstantInterval>> nextFirst() {
+        return view.forecast().stream()
+                .flatMap(forecast -> forecast.moults().stream())
+                .filter(moult -> moult.first().p50().isAfter(now))
+                .min(Comparator.comparing(moult -> moult.first().p50()))
+                .map(moult -> Map.entry(moult.into(), moult.first()));
+    }
+
+    private Optional<Composition> compositionNow(TrayForecast forecast) {
+        return forecast.compositions().stream()
+                .filter(composition -> distance(composition).compareTo(NEAR) <= 0)
+                .min(Comparator.comparing(this::distance));
+    }
+
+    private Duration distance(Composition composition) {
+        return Duration.between(now, composition.at()).abs();
+    }
+}

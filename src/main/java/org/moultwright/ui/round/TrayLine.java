@@ -1,0 +1,15 @@
+package org.moultwright.ui.round;
+
+import org.moultwright.ui.control.Tone;
+
+/**
+ * A tray in the list of the round.
+ *
+ * @param tray its code
+ * @param place where it stands
+ * @param state done, now, due or late, in a word
+ * @param stateTone how that is meant
+ * @param detail what is in it
+ * @param isOpen whether its sheet is the one shown
+ */
+record TrayLine(String tray, String place, String state, Tone stateTone, String detail, boolean isOpen) {}
