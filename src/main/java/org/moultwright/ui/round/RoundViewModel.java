@@ -205,9 +205,7 @@ final class RoundViewModel {
 
     private OpenSheet newSheet(TrayFacts facts) {
         SheetViewModel fields = new SheetViewModel(facts);
-        SheetKeys keys =
-                new SheetKeys(fields, () -> focus(new FocusRequest.Done()), () -> focus(new FocusRequest.Note()));
-        return new OpenSheet(fields, keys);
+        return new OpenSheet(fields, new SheetKeys(fields, this::focus));
     }
 
     private Optional<OpenSheet> next(OpenSheet after) {

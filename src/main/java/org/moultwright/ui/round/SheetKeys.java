@@ -3,6 +3,7 @@ package org.moultwright.ui.round;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.moultwright.workflow.RoundSheet;
@@ -24,17 +25,14 @@ final class SheetKeys {
     private final ReadOnlyObjectWrapper<Prompt> prompt = new ReadOnlyObjectWrapper<>(OPEN);
     private final Deque<StageRow> tallied = new ArrayDeque<>();
     private final SheetViewModel sheet;
-    private final Runnable asExpected;
-    private final Runnable toNote;
+    private final Consumer<FocusRequest.Target> lead;
 
     /**
-     * @param asExpected what to do once the sheet was filled as expected
-     * @param toNote leads to the note
+     * @param lead puts the keeper's hands elsewhere
      */
-    SheetKeys(SheetViewModel sheet, Runnable asExpected, Runnable toNote) {
+    SheetKeys(SheetViewModel sheet, Consumer<FocusRequest.Target> lead) {
         this.sheet = sheet;
-        this.asExpected = asExpected;
-        this.toNote = toNote;
+        this.lead = lead;
     }
 
     ReadOnlyObjectProperty<Prompt> promptProperty() {
@@ -97,12 +95,12 @@ final class SheetKeys {
         switch (key) {
             case AS_EXPECTED -> {
                 sheet.writeAsExpected();
-                asExpected.run();
+                lead.accept(new FocusRequest.Done());
             }
             case LOSS -> ask(new Prompt.LossStage());
             case MOULD -> ask(new Prompt.MouldWhere());
             case TALLY -> ask(new Prompt.Tally());
-            case NOTE -> toNote.run();
+            case NOTE -> lead.accept(new FocusRequest.Note());
             default -> {
                 return care(key);
             }
@@ -159,6 +157,7 @@ final class SheetKeys {
     private boolean tally(char key) {
         if (key == TALLY) {
             close();
+            lead.accept(new FocusRequest.Row(sheet.firstRow().stage()));
         } else {
             row(key).ifPresent(row -> {
                 row.countOneMore();

@@ -48,7 +48,10 @@ final class StageGrid extends GridPane {
     }
 
     void focus(Stage stage) {
-        Optional.ofNullable(fields.get(stage)).ifPresent(field -> field.input().requestFocus());
+        Optional.ofNullable(fields.get(stage)).ifPresent(field -> {
+            field.input().requestFocus();
+            field.input().selectAll();
+        });
     }
 
     /** The stage whose field has the focus. */
