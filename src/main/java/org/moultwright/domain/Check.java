@@ -43,16 +43,20 @@ public record Check(UUID id, String tray, Instant at, Map<Stage, Look> looks) {
 
     /**
      * All animals alive in the tray, if every stage that was looked at was counted and at least one was
-     * counted in full: a stage not written down then holds none.
+     * counted in full: a stage not written down then holds none. Dark nymphs merely seen are among the
+     * nymphs counted.
      */
     public OptionalInt total() {
         boolean anyFull = looks.values().stream().anyMatch(Look.Full.class::isInstance);
-        boolean allKnown =
-                looks.keySet().stream().allMatch(stage -> counted(stage).isPresent());
+        boolean allKnown = looks.keySet().stream().allMatch(this::isKnown);
         return anyFull && allKnown
                 ? OptionalInt.of(looks.keySet().stream()
-                        .mapToInt(stage -> counted(stage).getAsInt())
+                        .mapToInt(stage -> counted(stage).orElse(0))
                         .sum())
                 : OptionalInt.empty();
+    }
+
+    private boolean isKnown(Stage stage) {
+        return counted(stage).isPresent() || (stage == Stage.DARKENED && look(Stage.INSTAR1) instanceof Look.Full);
     }
 }

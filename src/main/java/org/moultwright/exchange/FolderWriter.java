@@ -1,0 +1,120 @@
+package org.moultwright.exchange;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.ReadingSeries;
+
+/**
+ * Writes one brood as a folder: first beside its place, then moved there, so that a folder is there whole or
+ * not at all. A file without rows is left out. Reversed entries are left out with their reversals.
+ */
+final class FolderWriter {
+    private final Path folder;
+
+    private FolderWriter(Path folder) {
+        this.folder = folder;
+    }
+
+    static void write(BroodRecord record, Path target) throws IOException {
+        requireFree(target);
+        Path parent = target.toAbsolutePath().normalize().getParent();
+        Files.createDirectories(parent);
+        Path beside = Files.createTempDirectory(parent, ".writing-");
+        try {
+            new FolderWriter(beside).writeAll(record);
+            Files.deleteIfExists(target);
+            Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            removeLeftovers(beside);
+        }
+    }
+
+    private void writeAll(BroodRecord record) throws IOException {
+        RowIds unused = new RowIds(record.brood().code());
+        Files.writeString(folder.resolve(BroodJson.FILE), BroodJson.write(record.brood()));
+        table(PlaceTables.CONTAINERS, record.stays());
+        table(PlaceTables.PROBES, record.probeStays());
+        table(PlaceTables.SET_POINTS, record.setPoints());
+        table(
+                AnimalTables.CHECKS,
+                record.checks().stream()
+                        .flatMap(check -> AnimalTables.rows(check).stream())
+                        .toList());
+        table(AnimalTables.moves(unused), record.ledger().standing());
+        table(NoteTables.mould(unused), record.mould());
+        table(NoteTables.care(unused), record.care());
+        table(AnimalTables.POTS, record.pots());
+        table(NoteTables.runUp(unused), record.runUp());
+        readings(new TreeMap<>(record.readings()));
+    }
+
+    private <T> void table(Table<T> table, List<T> values) throws IOException {
+        if (!values.isEmpty()) {
+            try (CSVPrinter printer = printer(table)) {
+                for (T value : values) {
+                    printer.printRecord(table.write().cells(value));
+                }
+            }
+        }
+    }
+
+    private void readings(Map<String, ReadingSeries> readings) throws IOException {
+        if (readings.values().stream().allMatch(ReadingSeries::isEmpty)) {
+            return;
+        }
+        Table<ReadingRows.ProbeReading> table = ReadingRows.READINGS;
+        try (CSVPrinter printer = printer(table)) {
+            for (Map.Entry<String, ReadingSeries> probe : readings.entrySet()) {
+                for (int i = 0; i < probe.getValue().size(); i++) {
+                    printer.printRecord(table.write()
+                            .cells(new ReadingRows.ProbeReading(
+                                    probe.getKey(), probe.getValue().reading(i))));
+                }
+            }
+        }
+    }
+
+    private CSVPrinter printer(Table<?> table) throws IOException {
+        Writer writer = Files.newBufferedWriter(folder.resolve(table.file()), StandardCharsets.UTF_8);
+        CSVPrinter printer = new CSVPrinter(writer, CSVFormat.RFC4180);
+        printer.printRecord(table.columns());
+        return printer;
+    }
+
+    private static void requireFree(Path target) throws IOException {
+        if (!Files.exists(target)) {
+            return;
+        }
+        if (!Files.isDirectory(target)) {
+            throw new IllegalArgumentException("'" + target + "' is a file; name a folder that is not there yet");
+        }
+        try (Stream<Path> inside = Files.list(target)) {
+            if (inside.findAny().isPresent()) {
+                throw new IllegalArgumentException(
+                        "'" + target + "' is not empty; name a folder that is not there yet");
+            }
+        }
+    }
+
+    private static void removeLeftovers(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            try (Stream<Path> inside = Files.walk(folder)) {
+                for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(path);
+                }
+            }
+        }
+    }
+}

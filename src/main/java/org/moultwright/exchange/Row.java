@@ -1,0 +1,129 @@
+package org.moultwright.exchange;
+
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * One row of a table, whose cells are asked for by column and form. A cell not of its form is told to the
+ * problems, and the row given up by {@link Unusable}.
+ */
+final class Row {
+    private final String file;
+    private final long line;
+    private final CSVRecord cells;
+    private final Map<String, Integer> columns;
+    private final Problems problems;
+
+    Row(String file, long line, CSVRecord cells, Map<String, Integer> columns, Problems problems) {
+        this.file = file;
+        this.line = line;
+        this.cells = cells;
+        this.columns = columns;
+        this.problems = problems;
+    }
+
+    /** What stands in a column, without a mark that only shields spreadsheets; empty where there is nothing. */
+    String text(String column) {
+        Integer index = columns.get(column);
+        return index == null || index >= cells.size() ? "" : Shield.remove(cells.get(index));
+    }
+
+    String required(String column) throws Unusable {
+        String text = text(column);
+        if (text.isBlank()) {
+            throw refuse(column, "some text");
+        }
+        return text;
+    }
+
+    Optional<String> optional(String column) {
+        return Optional.of(text(column)).filter(text -> !text.isBlank());
+    }
+
+    Instant instant(String column) throws Unusable {
+        return parse(column, "an instant such as 2026-03-25T18:00:00Z", Row::parseInstant);
+    }
+
+    Optional<Instant> optionalInstant(String column) throws Unusable {
+        return text(column).isBlank() ? Optional.empty() : Optional.of(instant(column));
+    }
+
+    int count(String column, int least) throws Unusable {
+        String expected = "a whole number of at least " + least;
+        int count = parse(column, expected, Integer::parseInt);
+        if (count < least) {
+            throw refuse(column, expected);
+        }
+        return count;
+    }
+
+    double number(String column, double lowest, double highest) throws Unusable {
+        String expected = "a number within %s and %s".formatted(lowest, highest);
+        double number = parse(column, expected, Row::parseNumber);
+        if (number < lowest || number > highest) {
+            throw refuse(column, expected);
+        }
+        return number;
+    }
+
+    /** The number in a column, or {@code otherwise} where the column is empty. */
+    double numberOr(String column, double lowest, double highest, double otherwise) throws Unusable {
+        return text(column).isBlank() ? otherwise : number(column, lowest, highest);
+    }
+
+    /** One of a few words. */
+    <T> T oneOf(String column, String expected, Function<String, Optional<T>> meaning) throws Unusable {
+        Optional<T> found = meaning.apply(text(column));
+        if (found.isEmpty()) {
+            throw refuse(column, expected);
+        }
+        return found.get();
+    }
+
+    /** Tells that this cell is not as expected; the caller throws what comes back, to give the row up. */
+    Unusable refuse(String column, String expected) {
+        problems.add(file, line, column, text(column), expected);
+        return new Unusable();
+    }
+
+    /** Tells what is wrong with the row as a whole. */
+    void tell(String expected) {
+        problems.add(file, line, "", "", expected);
+    }
+
+    static Instant parseInstant(String text) {
+        return OffsetDateTime.parse(text).toInstant();
+    }
+
+    /** Plain decimal numbers only: no NaN, no Infinity, no hexadecimal, none beyond the range of a double. */
+    static double parseNumber(String text) {
+        double number = Double.parseDouble(text);
+        boolean plain = text.matches("[+-]?[0-9]*\\.?[0-9]*([eE][+-]?[0-9]+)?");
+        if (!plain || Double.isInfinite(number)) {
+            throw new NumberFormatException(text);
+        }
+        return number;
+    }
+
+    private <T> T parse(String column, String expected, Function<String, T> form) throws Unusable {
+        try {
+            return form.apply(text(column));
+        } catch (DateTimeException | NumberFormatException notOfThisForm) {
+            throw refuse(column, expected);
+        }
+    }
+
+    /** The row has been told of and cannot be used. */
+    static final class Unusable extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        Unusable() {
+            super("the row was told of as a problem");
+        }
+    }
+}

@@ -1,0 +1,129 @@
+package org.moultwright.exchange;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.moultwright.domain.RateForm;
+import org.moultwright.domain.Stage;
+import org.moultwright.domain.Timing;
+
+/** The part of {@code brood.json} that says what is believed of the brood's timing. */
+final class TimingJson {
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final String MEDIANS = "/timing/medianWarmDays";
+    private static final String RATE = "/timing/rate";
+
+    private TimingJson() {}
+
+    static Optional<Timing> read(JsonFields json) {
+        Optional<Map<Stage, Double>> medians = medians(json);
+        Optional<Double> batchSd = json.number("/timing/batchSd", 0, 2);
+        Optional<RateForm> rate = rate(json);
+        if (medians.isEmpty() || batchSd.isEmpty() || rate.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(new Timing(medians.get(), batchSd.get(), rate.get()));
+        } catch (IllegalArgumentException broken) {
+            return json.refuse(MEDIANS, String.valueOf(broken.getMessage()));
+        }
+    }
+
+    static ObjectNode write(Timing timing) {
+        ObjectNode json = MAPPER.createObjectNode();
+        ObjectNode medians = json.putObject("medianWarmDays");
+        timing.medianWarmDays().forEach((stage, warmDays) -> medians.put(stage.key(), warmDays));
+        json.put("batchSd", timing.batchSd());
+        ObjectNode rate = json.putObject("rate").put("form", timing.rate().key());
+        if (timing.rate() instanceof RateForm.Linear linear) {
+            rate.put("lowerCelsius", linear.lowerCelsius());
+        } else if (timing.rate() instanceof RateForm.Briere1 briere) {
+            rate.put("lowerCelsius", briere.lowerCelsius()).put("upperCelsius", briere.upperCelsius());
+        } else if (timing.rate() instanceof RateForm.Lactin2 lactin) {
+            rate.put("rho", lactin.rho())
+                    .put("maximumCelsius", lactin.maximumCelsius())
+                    .put("deltaCelsius", lactin.deltaCelsius())
+                    .put("lambda", lactin.lambda());
+        } else if (timing.rate() instanceof RateForm.Table table) {
+            ArrayNode points = rate.putArray("points");
+            table.points()
+                    .forEach(point ->
+                            points.addArray().add(point.temperatureCelsius()).add(point.rate()));
+        }
+        return json;
+    }
+
+    private static Optional<Map<Stage, Double>> medians(JsonFields json) {
+        JsonNode node = json.at(MEDIANS);
+        if (!node.isObject()) {
+            return json.refuse(MEDIANS, "warm-days by stage");
+        }
+        Map<Stage, Double> medians = new EnumMap<>(Stage.class);
+        boolean sound = true;
+        for (Map.Entry<String, JsonNode> field : node.properties()) {
+            String pointer = MEDIANS + "/" + field.getKey();
+            Optional<Stage> stage = Stage.fromKey(field.getKey());
+            Optional<Double> warmDays = json.number(pointer, 0, 10_000);
+            if (stage.isEmpty()) {
+                json.refuse(pointer, AnimalTables.STAGES);
+            }
+            sound &= stage.isPresent() && warmDays.isPresent();
+            stage.ifPresent(known -> medians.put(known, warmDays.orElse(0.0)));
+        }
+        return sound ? Optional.of(medians) : Optional.empty();
+    }
+
+    private static Optional<RateForm> rate(JsonFields json) {
+        String form = json.at(RATE + "/form").asText();
+        try {
+            return switch (form) {
+                case "linear" -> temperature(json, "lowerCelsius").map(RateForm.Linear::new);
+                case "briere1" ->
+                    temperature(json, "lowerCelsius")
+                            .flatMap(lower ->
+                                    temperature(json, "upperCelsius").map(upper -> new RateForm.Briere1(lower, upper)));
+                case "lactin2" -> lactin(json);
+                case "table" -> points(json).map(RateForm.Table::new);
+                default -> json.refuse(RATE + "/form", "linear, briere1, lactin2 or table");
+            };
+        } catch (IllegalArgumentException broken) {
+            return json.refuse(RATE, String.valueOf(broken.getMessage()));
+        }
+    }
+
+    private static Optional<RateForm> lactin(JsonFields json) {
+        Optional<Double> rho = json.number(RATE + "/rho", 0, 1);
+        Optional<Double> maximum = temperature(json, "maximumCelsius");
+        Optional<Double> delta = json.number(RATE + "/deltaCelsius", 0, 100);
+        Optional<Double> lambda = json.number(RATE + "/lambda", -10, 10);
+        boolean complete = rho.isPresent() && maximum.isPresent() && delta.isPresent() && lambda.isPresent();
+        return complete
+                ? Optional.of(new RateForm.Lactin2(rho.get(), maximum.get(), delta.get(), lambda.get()))
+                : Optional.empty();
+    }
+
+    private static Optional<List<RateForm.Point>> points(JsonFields json) {
+        List<RateForm.Point> points = new ArrayList<>();
+        int size = json.at(RATE + "/points").size();
+        for (int i = 0; i < size; i++) {
+            String pointer = RATE + "/points/" + i;
+            Optional<Double> temperature = json.number(pointer + "/0", -50, 80);
+            Optional<Double> rate = json.number(pointer + "/1", 0, 1e9);
+            if (temperature.isEmpty() || rate.isEmpty()) {
+                return Optional.empty();
+            }
+            points.add(new RateForm.Point(temperature.get(), rate.get()));
+        }
+        return size < 2 ? json.refuse(RATE + "/points", "at least two pairs [°C, rate]") : Optional.of(points);
+    }
+
+    private static Optional<Double> temperature(JsonFields json, String field) {
+        return json.number(RATE + "/" + field, -50, 80);
+    }
+}
