@@ -19,14 +19,17 @@ public final class H2Store implements AutoCloseable {
     /** The name of the store's file unless the keeper chooses another. */
     public static final String DEFAULT_FILE_NAME = "moultwright.store";
 
-    private final OwnerNote owner;
+    private final Path file;
     private final JdbcConnectionPool connections;
     private final H2Transactions transactions;
+    private final OwnerNote owner;
 
-    H2Store(OwnerNote owner, JdbcConnectionPool connections) {
-        this.owner = owner;
+    H2Store(Path file, JdbcConnectionPool connections) {
+        this.file = file;
         this.connections = connections;
         this.transactions = new H2Transactions(connections);
+        this.owner = new OwnerNote(file);
+        owner.write();
     }
 
     /**
@@ -37,7 +40,7 @@ public final class H2Store implements AutoCloseable {
      *     cannot be written to
      */
     public static H2Store open(Path file) {
-        return StoreOpening.open(file.toAbsolutePath().normalize());
+        return StoreOpening.open(file);
     }
 
     public BroodBook book() {
@@ -69,6 +72,7 @@ public final class H2Store implements AutoCloseable {
         if (transactions.close()) {
             connections.dispose();
             owner.remove();
+            StoreOpening.closed(file);
         }
     }
 }

@@ -36,13 +36,20 @@ record StoreContent(List<String> statements, List<Integer> versions) {
     /**
      * Reads a file.
      *
+     * @param pagesVersion the version its pages must at least be of; where the latest pages are lost, the
+     *     database would silently go back to older ones
+     * @throws IllegalStateException if its latest pages are lost
      * @throws org.h2.mvstore.MVStoreException if it is no database file, a damaged one, or in use
      */
-    static StoreContent read(Path file) {
+    static StoreContent read(Path file, long pagesVersion) {
         try (MVStore pages = new MVStore.Builder()
                 .fileName(ExactFilePath.pageFileName(file))
                 .readOnly()
                 .open()) {
+            if (pages.getCurrentVersion() < pagesVersion) {
+                throw new IllegalStateException(
+                        "pages of version " + pagesVersion + " are lost, the latest are " + pages.getCurrentVersion());
+            }
             TransactionStore tables = new TransactionStore(pages, new ValueDataType());
             tables.init();
             return read(tables);

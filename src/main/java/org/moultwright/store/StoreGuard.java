@@ -1,17 +1,18 @@
 package org.moultwright.store;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.nio.file.StandardOpenOption;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.h2.mvstore.MVStoreException;
 import org.moultwright.store.StoreException.Reason;
+import org.moultwright.store.file.DatabaseHeader;
 import org.moultwright.store.file.OwnerNote;
 
 /**
@@ -21,18 +22,16 @@ import org.moultwright.store.file.OwnerNote;
  * alias, linked table, view, or table of another engine.
  */
 final class StoreGuard {
-    private static final byte[] DATABASE_START = "H:2,".getBytes(StandardCharsets.US_ASCII);
-
     /** The beginnings of the only statements a store of ours is made of. */
     private static final Pattern PLAIN = Pattern.compile(
-            "CREATE (USER|CACHED TABLE|SEQUENCE|(UNIQUE )?INDEX|PRIMARY KEY)\\b.*"
+            "CREATE (USER|CACHED TABLE|SEQUENCE|(UNIQUE (NULLS \\w+ )?)?INDEX|PRIMARY KEY)\\b.*"
                     + "|ALTER TABLE .* ADD CONSTRAINT .*"
                     + "|SET CREATE_BUILD .*",
             Pattern.DOTALL);
 
     /** Words by which even a plain table reaches outside the database. */
-    private static final Pattern REACHING_OUT = Pattern.compile(
-            "\\b(ENGINE|LINK_SCHEMA|FILE_READ|FILE_WRITE|CSVREAD|CSVWRITE|RUNSCRIPT|SCRIPT|ALIAS|TRIGGER)\\b");
+    private static final Pattern REACHING_OUT =
+            Pattern.compile("\\b(ENGINE|LINK_SCHEMA|FILE_READ|FILE_WRITE|CSVREAD|CSVWRITE|RUNSCRIPT|ALIAS|TRIGGER)\\b");
 
     private StoreGuard() {}
 
@@ -42,8 +41,11 @@ final class StoreGuard {
      * @throws StoreException if the file must not be opened
      */
     static int version(Path file) {
-        requireDatabase(file);
-        StoreContent content = read(file);
+        if (!Files.exists(file)) {
+            throw new StoreException(Reason.MISSING, "There is no file '" + file + "'.");
+        }
+        requireUnlocked(file);
+        StoreContent content = read(file, pagesVersion(file));
         if (content.versions().isEmpty()) {
             throw new StoreException(
                     Reason.NOT_A_STORE, "'" + file + "' is a database of another program, not a store.");
@@ -59,45 +61,40 @@ final class StoreGuard {
         return version;
     }
 
-    static StoreException inUse(Path file, Throwable cause) {
+    static StoreException inUse(Path file) {
         Optional<String> owner = new OwnerNote(file).read();
         return new StoreException(
                 Reason.IN_USE,
                 "'" + file + "' is open in another Moultwright"
-                        + owner.map(words -> " (" + words + ")").orElse("") + ".",
-                cause);
+                        + owner.map(words -> " (" + words + ")").orElse("") + ".");
     }
 
-    private static void requireDatabase(Path file) {
-        if (!Files.exists(file)) {
-            throw new StoreException(Reason.MISSING, "There is no file '" + file + "'.");
-        }
-        byte[] start;
-        try (var bytes = Files.newInputStream(file)) {
-            start = bytes.readNBytes(DATABASE_START.length);
+    private static long pagesVersion(Path file) {
+        try {
+            return DatabaseHeader.pagesVersion(file)
+                    .orElseThrow(() -> new StoreException(Reason.NOT_A_STORE, "'" + file + "' is not a store."));
         } catch (IOException e) {
             throw new StoreException(Reason.NOT_A_STORE, "'" + file + "' cannot be read as a file.", e);
         }
-        if (!Arrays.equals(start, DATABASE_START)) {
-            throw new StoreException(Reason.NOT_A_STORE, "'" + file + "' is not a store.");
-        }
     }
 
-    private static StoreContent read(Path file) {
-        try {
-            return StoreContent.read(file);
-        } catch (MVStoreException e) {
-            if (Faults.isLocked(e)) {
-                throw inUse(file, e);
+    private static void requireUnlocked(Path file) {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ);
+                FileLock lock = channel.tryLock(0, Long.MAX_VALUE, true)) {
+            if (lock == null) {
+                throw inUse(file);
             }
-            throw damaged(file, e);
-        } catch (RuntimeException e) {
-            throw damaged(file, e);
+        } catch (IOException e) {
+            throw new StoreException(Reason.NOT_A_STORE, "'" + file + "' cannot be read as a file.", e);
         }
     }
 
-    private static StoreException damaged(Path file, RuntimeException cause) {
-        return new StoreException(Reason.DAMAGED, "'" + file + "' is damaged: parts of it cannot be read.", cause);
+    private static StoreContent read(Path file, long pagesVersion) {
+        try {
+            return StoreContent.read(file, pagesVersion);
+        } catch (RuntimeException e) {
+            throw new StoreException(Reason.DAMAGED, "'" + file + "' is damaged: parts of it cannot be read.", e);
+        }
     }
 
     private static void requirePlain(Path file, List<String> statements) {

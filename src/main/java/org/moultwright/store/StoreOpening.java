@@ -3,53 +3,78 @@ package org.moultwright.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.moultwright.store.StoreException.Reason;
 import org.moultwright.store.file.ExactFilePath;
-import org.moultwright.store.file.OwnerNote;
 
 /** The way to an open store: look at the file without touching it, lock it, bring its tables up to date. */
 final class StoreOpening {
     private static final String USER = "moultwright";
     private static final String SETTINGS = ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0";
 
+    /**
+     * The stores open in this program. The lock on the file is the whole program's: merely reading the file
+     * a second time would lose it, so that a second opening must end before.
+     */
+    private static final Set<Path> OPEN_HERE = ConcurrentHashMap.newKeySet();
+
     private StoreOpening() {}
 
-    static H2Store open(Path file) {
+    static H2Store open(Path named) {
+        Path file = writable(named.toAbsolutePath().normalize());
+        if (!OPEN_HERE.add(file)) {
+            throw StoreGuard.inUse(file);
+        }
+        try {
+            return openAlone(file);
+        } catch (RuntimeException e) {
+            OPEN_HERE.remove(file);
+            throw Faults.isLocked(e) ? StoreGuard.inUse(file) : Faults.unchecked(e);
+        }
+    }
+
+    /** Says that a store opened here is closed. */
+    static void closed(Path file) {
+        OPEN_HERE.remove(file);
+    }
+
+    private static H2Store openAlone(Path file) {
         int version = Files.exists(file) ? StoreGuard.version(file) : 0;
-        requireWritable(file);
         if (version > 0 && version < Migrations.LATEST) {
             Backup.beforeMigration(file, version);
         }
         JdbcConnectionPool connections = connections(file);
-        OwnerNote owner = new OwnerNote(file);
         try {
             if (version < Migrations.LATEST) {
                 Migrations.apply(connections);
             }
-            H2Store store = new H2Store(owner, connections);
-            owner.write();
-            return store;
+            return new H2Store(file, connections);
         } catch (RuntimeException e) {
             connections.dispose();
-            throw Faults.isLocked(e) ? StoreGuard.inUse(file, e) : Faults.unchecked(e);
+            throw e;
         }
     }
 
     static JdbcConnectionPool connections(Path file) {
-        String name = ExactFilePath.databaseName(file).replace(";", "\\;");
-        return JdbcConnectionPool.create("jdbc:h2:" + name + SETTINGS, USER, "");
+        return JdbcConnectionPool.create("jdbc:h2:" + ExactFilePath.databaseName(file) + SETTINGS, USER, "");
     }
 
-    private static void requireWritable(Path file) {
+    /** The real name of a file that can be written or made; its folder is made if need be. */
+    private static Path writable(Path file) {
+        Path folder = Optional.ofNullable(file.getParent()).orElse(file);
         try {
-            Files.createDirectories(file.getParent());
+            Files.createDirectories(folder);
+            Path real =
+                    Files.exists(file) ? file.toRealPath() : folder.toRealPath().resolve(file.getFileName());
+            if (Files.isWritable(real.getParent()) && (!Files.exists(real) || Files.isWritable(real))) {
+                return real;
+            }
         } catch (IOException e) {
-            throw new StoreException(Reason.NOT_WRITABLE, "The folder '" + file.getParent() + "' cannot be made.", e);
+            throw new StoreException(Reason.NOT_WRITABLE, "The folder '" + folder + "' cannot be made or read.", e);
         }
-        Path place = Files.exists(file) ? file : file.getParent();
-        if (!Files.isWritable(place) || !Files.isWritable(file.getParent())) {
-            throw new StoreException(Reason.NOT_WRITABLE, "Nothing can be written to '" + place + "'.");
-        }
+        throw new StoreException(Reason.NOT_WRITABLE, "Nothing can be written to '" + file + "'.");
     }
 }

@@ -23,7 +23,7 @@ public final class ExactFilePath extends FilePathWrapper {
 
     /** The name of the database kept in this very file. */
     public static String databaseName(Path file) {
-        return SCHEME + ":" + file.toAbsolutePath();
+        return SCHEME + ":" + escaped(file.toAbsolutePath().toString());
     }
 
     @Override
@@ -34,12 +34,23 @@ public final class ExactFilePath extends FilePathWrapper {
     @Override
     protected FilePath unwrap(String path) {
         String name = path.substring(getPrefix().length());
-        return FilePath.get(name.endsWith(H2_ENDING) ? name.substring(0, name.length() - H2_ENDING.length()) : name);
+        return FilePath.get(
+                unescaped(name.endsWith(H2_ENDING) ? name.substring(0, name.length() - H2_ENDING.length()) : name));
     }
 
-    /** H2 takes its ending off a real path, so that it must stand there. */
+    /** H2 counts on its ending where it gave one. */
     @Override
     public FilePath toRealPath() {
-        return getPath(getPrefix() + getBase().toRealPath() + H2_ENDING);
+        String ending = name.endsWith(H2_ENDING) ? H2_ENDING : "";
+        return getPath(getPrefix() + escaped(getBase().toRealPath().toString()) + ending);
+    }
+
+    /** A semicolon would end the name of the database and begin a setting. */
+    private static String escaped(String name) {
+        return name.replace("%", "%25").replace(";", "%3B");
+    }
+
+    private static String unescaped(String name) {
+        return name.replace("%3B", ";").replace("%25", "%");
     }
 }
