@@ -1,0 +1,95 @@
+package org.moultwright.document;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.moultwright.domain.label.Box;
+import org.moultwright.text.TaxonWords;
+import org.moultwright.workflow.PotLabel;
+
+/**
+ * Draws labels onto one page.
+ *
+ * @param pageHeightMillimetres PDF measures from the lower edge, sheets from the upper
+ */
+record LabelDrawing(PDPageContentStream stream, double pageHeightMillimetres, LabelFonts fonts) {
+    private static final float LARGEST_CODE_POINTS = 13;
+    private static final float LARGEST_WORDS_POINTS = 9;
+    private static final float LINE_SPACING = 1.35f;
+
+    /** The share of a line's height that lies above its baseline. */
+    private static final float ASCENT = 0.8f;
+
+    void draw(PotLabel label, Box box) throws IOException {
+        CodeSquare square = CodeSquare.of(label.code());
+        LabelLayout layout = LabelLayout.of(box, square.sizeWithQuietZone());
+        drawSquare(square, layout);
+        drawText(label, layout.text());
+    }
+
+    /** All modules are one path, so that no renderer can leave a seam between two of them. */
+    private void drawSquare(CodeSquare square, LabelLayout layout) throws IOException {
+        double module = layout.moduleMillimetres();
+        double left = layout.square().leftMillimetres() + CodeSquare.QUIET_MODULES * module;
+        double top = layout.square().topMillimetres() + CodeSquare.QUIET_MODULES * module;
+        for (int row = 0; row < square.size(); row++) {
+            for (int column = 0; column < square.size(); column++) {
+                if (square.isDark(column, row)) {
+                    addModule(left + column * module, top + row * module, module);
+                }
+            }
+        }
+        stream.fill();
+    }
+
+    private void addModule(double left, double top, double side) throws IOException {
+        stream.addRect(
+                PrinterDots.points(left),
+                PrinterDots.points(pageHeightMillimetres - top - side),
+                PrinterDots.points(side),
+                PrinterDots.points(side));
+    }
+
+    /** Every line as large as its width allows, then all together as the height allows, centred. */
+    private void drawText(PotLabel label, Box box) throws IOException {
+        float width = PrinterDots.points(box.widthMillimetres());
+        List<SizedLine> lines = Stream.of(
+                        SizedLine.of(new TextLine(fonts.strong(), label.code()), width, LARGEST_CODE_POINTS),
+                        SizedLine.of(
+                                new TextLine(fonts.italic(), TaxonWords.abbreviated(label.taxon())),
+                                width,
+                                LARGEST_WORDS_POINTS),
+                        SizedLine.of(new TextLine(fonts.plain(), label.line()), width, LARGEST_WORDS_POINTS))
+                .filter(line -> !line.text().text().isEmpty())
+                .toList();
+        float wanted = lines.stream().map(SizedLine::height).reduce(0f, Float::sum);
+        float scale = Math.min(1, PrinterDots.points(box.heightMillimetres()) / wanted);
+        float left = PrinterDots.points(box.leftMillimetres());
+        float middle = PrinterDots.points(pageHeightMillimetres - box.topMillimetres() - box.heightMillimetres() / 2);
+        float top = middle + wanted * scale / 2;
+        for (SizedLine line : lines) {
+            float baseline = top - line.height() * scale * ASCENT;
+            show(line.text(), line.size() * scale, left, baseline);
+            top -= line.height() * scale;
+        }
+    }
+
+    private void show(TextLine line, float size, float left, float baseline) throws IOException {
+        stream.beginText();
+        stream.setFont(line.font(), size);
+        stream.newLineAtOffset(left, baseline);
+        stream.showText(line.text());
+        stream.endText();
+    }
+
+    private record SizedLine(TextLine text, float size) {
+        static SizedLine of(TextLine text, float width, float most) {
+            return new SizedLine(text, text.sizeWithin(width, most));
+        }
+
+        float height() {
+            return size * LINE_SPACING;
+        }
+    }
+}

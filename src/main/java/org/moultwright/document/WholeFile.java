@@ -1,0 +1,73 @@
+package org.moultwright.document;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
+import org.moultwright.workflow.DocumentException;
+import org.moultwright.workflow.DocumentException.Reason;
+
+/**
+ * Writes a file whole or not at all.
+ *
+ * <p>The bytes go to a temporary file in the same folder, which then takes the target's place; whatever
+ * fails, a file that was there is still there and the temporary one is not.
+ */
+final class WholeFile {
+    private WholeFile() {}
+
+    static void write(Path target, byte[] bytes) {
+        Path folder = target.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new DocumentException(
+                    Reason.FOLDER_MISSING, "Not saved: there is no folder " + folder + ". Choose another.", null);
+        }
+        if (Files.exists(target) && !Files.isRegularFile(target)) {
+            throw new DocumentException(
+                    Reason.NOT_A_FILE, "Not saved: " + target + " is not a file. Choose another name.", null);
+        }
+        if (Files.exists(target) && !Files.isWritable(target)) {
+            throw new DocumentException(
+                    Reason.NOT_ALLOWED, "Not saved: " + target + " is write-protected. Choose another name.", null);
+        }
+        try {
+            writeBeside(folder, target, bytes);
+        } catch (AccessDeniedException e) {
+            throw new DocumentException(
+                    Reason.NOT_ALLOWED, "Not saved: " + folder + " may not be written to. Choose another folder.", e);
+        } catch (IOException e) {
+            throw failure(folder, bytes.length, e);
+        }
+    }
+
+    private static void writeBeside(Path folder, Path target, byte[] bytes) throws IOException {
+        Path temporary = folder.resolve(target.getFileName() + "." + UUID.randomUUID() + ".part");
+        try {
+            Files.write(temporary, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+            replace(temporary, target);
+        } finally {
+            Files.deleteIfExists(temporary);
+        }
+    }
+
+    private static void replace(Path temporary, Path target) throws IOException {
+        try {
+            Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static DocumentException failure(Path folder, int length, IOException cause) {
+        if (folder.toFile().getUsableSpace() < length) {
+            return new DocumentException(
+                    Reason.DISK_FULL, "Not saved: the disk is full. Free some space and save again.", cause);
+        }
+        return new DocumentException(
+                Reason.WRITE_FAILED, "Not saved: " + cause.getMessage() + ". Choose another folder.", cause);
+    }
+}
