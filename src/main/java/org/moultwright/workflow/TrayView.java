@@ -1,11 +1,20 @@
 package org.moultwright.workflow;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.moultwright.compute.forecast.TrayForecast;
+import org.moultwright.domain.Account;
+import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Check;
+import org.moultwright.domain.Shelf;
 import org.moultwright.domain.Stage;
+import org.moultwright.domain.TrayContents;
 
 /**
  * One tray as it stands now.
@@ -35,6 +44,35 @@ public record TrayView(
         DONE,
         DUE,
         LATE
+    }
+
+    /** A tray whose last look is more days ago than this is late (our own rule). */
+    private static final int DAYS_UNTIL_LATE = 3;
+
+    static TrayView of(BroodRecord record, Shelf shelf, String tray, Optional<TrayForecast> forecast, Instant now) {
+        List<String> path = shelf.pathOf(tray, now);
+        Optional<Check> last = record.checks().stream()
+                .filter(check -> check.tray().equals(tray))
+                .max(Comparator.comparing(Check::at));
+        return new TrayView(
+                record.brood().code(),
+                tray,
+                String.join(", ", path.subList(1, path.size())),
+                record.ledger().balance(Account.tray(tray)),
+                TrayContents.at(now, tray, record.ledger(), record.checks()).byStage(),
+                last,
+                due(last, record.brood().zone(), now),
+                forecast);
+    }
+
+    private static Due due(Optional<Check> last, ZoneId zone, Instant now) {
+        LocalDate today = LocalDate.ofInstant(now, zone);
+        long daysAgo = last.map(check -> ChronoUnit.DAYS.between(LocalDate.ofInstant(check.at(), zone), today))
+                .orElse(1L);
+        if (daysAgo <= 0) {
+            return Due.DONE;
+        }
+        return daysAgo > DAYS_UNTIL_LATE ? Due.LATE : Due.DUE;
     }
 
     public Optional<Instant> lastLook() {

@@ -1,0 +1,113 @@
+package org.moultwright.workflow;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.compute.forecast.ForecastQuestion;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.ProbeStay;
+import org.moultwright.domain.Reading;
+import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.Shelf;
+
+/**
+ * Reads the whole room at an instant: every brood as written, as it stands, and as it is expected to go on.
+ *
+ * <p>Forecasts are kept while their brood's writing is the same and they are younger than
+ * {@link #FORECAST_LIFE}: a sheet saved for one brood does not cost the others' forecasts. Safe to share.
+ */
+public final class Room {
+    /** How long a forecast may stand while only time and readings have moved on. */
+    static final Duration FORECAST_LIFE = Duration.ofMinutes(15);
+
+    private static final int DAYS_AHEAD = 60;
+    private static final int NEWEST = 1;
+    private static final long SEED = 20_260_101;
+
+    private final BroodBook book;
+    private final ReadingLog readings;
+    private final Function<ForecastQuestion, BroodForecast> forecaster;
+    private final Map<String, Known> known = new HashMap<>();
+
+    public Room(BroodBook book, ReadingLog readings, Function<ForecastQuestion, BroodForecast> forecaster) {
+        this.book = book;
+        this.readings = readings;
+        this.forecaster = forecaster;
+    }
+
+    /** The room at an instant; what was written or measured later is not in it. */
+    public synchronized RoomView at(Instant now) {
+        List<BroodView> broods = new ArrayList<>();
+        book.broods()
+                .forEach(brood ->
+                        book.find(brood.code()).ifPresent(record -> broods.add(view(record.until(now), now))));
+        return new RoomView(
+                now,
+                broods,
+                latestReadings(now),
+                book.latestDeeds(NEWEST).stream().findFirst());
+    }
+
+    private BroodView view(BroodRecord written, Instant now) {
+        Known before = known.get(written.brood().code());
+        Known current = before != null && before.standsFor(written, now) ? before : ask(written, now);
+        known.put(written.brood().code(), current);
+        return new BroodView(current.whole(), trays(current.whole(), current.forecast(), now), current.forecast());
+    }
+
+    private Known ask(BroodRecord written, Instant now) {
+        BroodRecord whole = written.withReadings(readingsOf(written, now));
+        if (written.ledger().opened() == 0 && written.checks().isEmpty()) {
+            return new Known(written, now, whole, Optional.empty());
+        }
+        List<Instant> days = IntStream.rangeClosed(0, DAYS_AHEAD)
+                .mapToObj(day -> now.plus(Duration.ofDays(day)))
+                .toList();
+        ForecastQuestion question = new ForecastQuestion(whole, now, List.of(), SEED, days);
+        return new Known(written, now, whole, Optional.of(forecaster.apply(question)));
+    }
+
+    private Map<String, ReadingSeries> readingsOf(BroodRecord record, Instant now) {
+        Map<String, ReadingSeries> series = new HashMap<>();
+        for (ProbeStay stay : record.probeStays()) {
+            series.computeIfAbsent(stay.probe(), probe -> readings.series(probe, Instant.EPOCH, now.plusMillis(1)));
+        }
+        return series;
+    }
+
+    private Map<String, Reading> latestReadings(Instant now) {
+        Map<String, Reading> latest = new HashMap<>(readings.latest());
+        latest.values().removeIf(reading -> reading.takenAt().isAfter(now));
+        return latest;
+    }
+
+    private static List<TrayView> trays(BroodRecord record, Optional<BroodForecast> forecast, Instant now) {
+        Set<String> codes = new TreeSet<>();
+        record.ledger().balances().keySet().stream()
+                .filter(account -> account.isTray())
+                .forEach(account -> codes.add(account.code()));
+        record.checks().forEach(check -> codes.add(check.tray()));
+        Shelf shelf = new Shelf(record.stays());
+        return codes.stream()
+                .map(code -> TrayView.of(record, shelf, code, forecast.flatMap(f -> f.tray(code)), now))
+                .sorted(Comparator.comparing(TrayView::place).thenComparing(TrayView::tray))
+                .toList();
+    }
+
+    /** A brood as it was written when its forecast was made, and as it is with its readings. */
+    private record Known(BroodRecord written, Instant asOf, BroodRecord whole, Optional<BroodForecast> forecast) {
+        boolean standsFor(BroodRecord other, Instant now) {
+            return written.equals(other) && Duration.between(asOf, now).abs().compareTo(FORECAST_LIFE) < 0;
+        }
+    }
+}
