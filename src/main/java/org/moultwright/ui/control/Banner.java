@@ -22,12 +22,13 @@ public final class Banner extends HBox {
     private final Label sentence = Words.wrapped(Words.strong(""));
     private final Label detail = Words.wrapped(Words.styled("", "detail"));
     private final FontIcon icon = FontIcon.of(SIGN, 22);
+    private final VBox words = new VBox();
     private final HBox actions = new HBox();
 
     public Banner(Tone tone) {
-        VBox words = new VBox(sentence, detail);
+        words.getChildren().addAll(sentence, detail);
         setHgrow(words, Priority.ALWAYS);
-        actions.getStyleClass().add("page-actions");
+        actions.getStyleClass().add("banner-actions");
         actions.setMinWidth(Region.USE_PREF_SIZE);
         hideWhileEmpty(detail);
         managedProperty().bind(sentence.textProperty().isNotEmpty());
@@ -35,7 +36,7 @@ public final class Banner extends HBox {
         setAccessibleRole(AccessibleRole.TEXT);
         accessibleTextProperty().bind(sentence.textProperty().concat(" ").concat(detail.textProperty()));
         getStyleClass().add("banner");
-        getChildren().addAll(icon, words, actions);
+        getChildren().addAll(icon, words);
         setTone(tone);
     }
 
@@ -54,9 +55,16 @@ public final class Banner extends HBox {
         return detail.textProperty();
     }
 
-    /** What the keeper can do about it, in the order offered. */
+    /** What the keeper can do about it, in the order offered: one at the right, several beneath the words. */
     public void setActions(Button... offered) {
+        words.getChildren().remove(actions);
+        getChildren().remove(actions);
         actions.getChildren().setAll(offered);
+        if (offered.length == 1) {
+            getChildren().add(actions);
+        } else if (offered.length > 1) {
+            words.getChildren().add(actions);
+        }
     }
 
     private static void hideWhileEmpty(Label label) {

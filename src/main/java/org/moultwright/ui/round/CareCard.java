@@ -10,8 +10,7 @@ final class CareCard {
     private CareCard() {}
 
     static Card of(OpenSheet sheet) {
-        FlowPane chips = new FlowPane();
-        chips.getStyleClass().addAll("chips", "tight");
+        FlowPane chips = KeyedChip.row();
         for (KeyedWord word : KeyedWord.CARE) {
             ToggleChip chip = KeyedChip.of(word, () -> sheet.fields().toggleCare(word.text()));
             chip.setSelected(sheet.fields().care().contains(word.text()));
@@ -19,6 +18,8 @@ final class CareCard {
                     change -> chip.setSelected(change.getSet().contains(word.text())));
             chips.getChildren().add(chip);
         }
-        return Card.titled("Care", chips);
+        Card card = Card.titled("Care", chips);
+        card.setMinHeight(Card.USE_PREF_SIZE);
+        return card;
     }
 }

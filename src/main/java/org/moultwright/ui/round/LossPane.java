@@ -1,7 +1,6 @@
 package org.moultwright.ui.round;
 
 import java.util.Arrays;
-import java.util.List;
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -9,21 +8,19 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.ui.control.Buttons;
-import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Words;
 import org.moultwright.workflow.RoundSheet;
 
 /** The animals taken out dead, by stage and cause, and the question for the next one. */
 final class LossPane extends VBox {
-    private final FlowPane content = new FlowPane();
+    private final FlowPane content = KeyedChip.row();
     private final RoundViewModel model;
     private final OpenSheet sheet;
 
     LossPane(RoundViewModel model, OpenSheet sheet) {
         this.model = model;
         this.sheet = sheet;
-        content.getStyleClass().add("chips");
         getStyleClass().add("loss-pane");
         getChildren().addAll(Words.strong("Dead, taken out"), content);
         sheet.fields().losses().addListener((InvalidationListener) changed -> show());
@@ -43,7 +40,12 @@ final class LossPane extends VBox {
         } else {
             content.getChildren()
                     .setAll(sheet.fields().losses().stream().map(this::loss).toList());
-            content.getChildren().add(hint());
+            content.getChildren()
+                    .add(KeyedChip.of(
+                            SheetKeys.LOSS, "one dead", () -> sheet.keys().typed(SheetKeys.LOSS)));
+            if (sheet.fields().losses().isEmpty()) {
+                content.getChildren().add(Words.muted("then stage and cause"));
+            }
         }
     }
 
@@ -75,16 +77,5 @@ final class LossPane extends VBox {
         HBox row = new HBox(Swatch.of(loss.stage()), Words.plain(words), remove);
         row.getStyleClass().add("loss");
         return row;
-    }
-
-    private Node hint() {
-        Button press = Buttons.plain("press", () -> sheet.keys().typed(SheetKeys.LOSS));
-        List<Node> words = List.of(press, new KeyCap("D"), Words.muted("then stage and cause"));
-        press.setAccessibleText("take out a dead animal");
-        press.setFocusTraversable(false);
-        HBox hint = new HBox();
-        hint.getChildren().addAll(words);
-        hint.getStyleClass().add("key-hint");
-        return hint;
     }
 }

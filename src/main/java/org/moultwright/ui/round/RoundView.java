@@ -3,6 +3,7 @@ package org.moultwright.ui.round;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.TextArea;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -33,6 +34,8 @@ final class RoundView extends VBox {
         this.done = Buttons.primary("Done, next tray", model::done);
         done.getStyleClass().add("done");
         done.setMaxWidth(Double.MAX_VALUE);
+        done.setGraphic(Words.plain("Enter"));
+        done.setContentDisplay(ContentDisplay.RIGHT);
         note.setAccessibleText("note");
         note.setPromptText("Anything else worth knowing.");
         note.setWrapText(true);

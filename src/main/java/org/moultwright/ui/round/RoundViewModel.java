@@ -27,6 +27,9 @@ import org.moultwright.workflow.TrayView;
 final class RoundViewModel {
     private final RoundDesk desk;
     private final ObservableList<TrayLine> lines = FXCollections.observableArrayList();
+    /** Kept, for a wrapper nobody keeps is gone with its listeners. */
+    private final ObservableList<TrayLine> linesShown = FXCollections.unmodifiableObservableList(lines);
+
     private final ReadOnlyObjectWrapper<Optional<OpenSheet>> open = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper pace = new ReadOnlyStringWrapper("");
@@ -47,7 +50,7 @@ final class RoundViewModel {
     }
 
     public ObservableList<TrayLine> lines() {
-        return FXCollections.unmodifiableObservableList(lines);
+        return linesShown;
     }
 
     /** The sheet that is open; none where there is no tray. */

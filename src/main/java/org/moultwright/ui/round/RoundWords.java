@@ -113,8 +113,8 @@ final class RoundWords {
     private static String late(TrayFacts facts) {
         return facts.view()
                 .lastLook()
-                .map(last -> "late, last " + DayWords.age(Duration.between(last, facts.now())) + " ago")
-                .orElse("late, never looked at");
+                .map(last -> "late, " + DayWords.age(Duration.between(last, facts.now())))
+                .orElse("late, never seen");
     }
 
     /** What keeps a sheet from being saved, apart from its balance; empty if nothing does. */

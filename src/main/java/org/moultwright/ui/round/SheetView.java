@@ -29,7 +29,7 @@ final class SheetView extends VBox {
         Region gap = new Region();
         setVgrow(gap, Priority.ALWAYS);
         getStyleClass().addAll("card", "sheet");
-        getChildren().addAll(title(), grid, new LossPane(model, sheet), gap, problem(), balance);
+        getChildren().addAll(title(), grid, new LossPane(model, sheet), new MouldPane(sheet), gap, problem(), balance);
         InvalidationListener show = changed -> showBalance();
         sheet.fields().balanceProperty().addListener(show);
         sheet.keys().promptProperty().addListener(show);

@@ -51,7 +51,6 @@ final class TrayListView extends VBox {
         VBox right = new VBox(
                 Words.styled(line.state(), "small", line.stateTone().styleClass()), Words.caption(line.detail()));
         right.setAlignment(Pos.TOP_RIGHT);
-        right.setMinWidth(USE_PREF_SIZE);
         HBox content = new HBox(left, gap, right);
         Button row = new Button();
         row.setGraphic(content);

@@ -25,6 +25,9 @@ public final class ShellViewModel implements SaveLine {
     private final ObjectProperty<String> current = new SimpleObjectProperty<>("");
     private final ReadOnlyObjectWrapper<TopLine> topLine = new ReadOnlyObjectWrapper<>(TopLine.NOTHING);
     private final ObservableList<ProbeWords> probes = FXCollections.observableArrayList();
+    /** Kept, for a wrapper nobody keeps is gone with its listeners. */
+    private final ObservableList<ProbeWords> probesShown = FXCollections.unmodifiableObservableList(probes);
+
     private final ReadOnlyStringWrapper savedWords = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<Runnable>> undo = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObjectProperty<Optional<Notice>> notice = new SimpleObjectProperty<>(Optional.empty());
@@ -43,7 +46,7 @@ public final class ShellViewModel implements SaveLine {
     }
 
     public ObservableList<ProbeWords> probes() {
-        return FXCollections.unmodifiableObservableList(probes);
+        return probesShown;
     }
 
     public ReadOnlyStringProperty savedWordsProperty() {

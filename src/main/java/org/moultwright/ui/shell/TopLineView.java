@@ -8,6 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import org.moultwright.ui.control.Buttons;
@@ -29,16 +30,27 @@ final class TopLineView extends HBox {
         undo.setAccessibleText("Undo what was saved last");
         undo.visibleProperty().bind(model.undoProperty().map(Optional::isPresent));
         undo.managedProperty().bind(undo.visibleProperty());
-        Region gap = new Region();
-        setHgrow(gap, Priority.ALWAYS);
+        HBox state = new HBox(probes, facts);
+        state.setMinWidth(0);
+        clip(state);
+        setHgrow(state, Priority.ALWAYS);
         getStyleClass().add("top-line");
+        state.getStyleClass().add("top-line-group");
         probes.getStyleClass().add("top-line-group");
         facts.getStyleClass().add("top-line-group");
-        getChildren().addAll(probes, facts, gap, saved, undo);
+        getChildren().addAll(state, saved, undo);
         model.probes().addListener((ListChangeListener<ShellViewModel.ProbeWords>) change -> showProbes());
         model.topLineProperty().addListener((observed, before, now) -> showFacts(now));
         showProbes();
         showFacts(model.topLineProperty().get());
+    }
+
+    /** Where there is little room the far end is cut, never what was saved. */
+    private static void clip(Region region) {
+        Rectangle seen = new Rectangle();
+        seen.widthProperty().bind(region.widthProperty());
+        seen.heightProperty().bind(region.heightProperty());
+        region.setClip(seen);
     }
 
     private void showProbes() {

@@ -27,7 +27,7 @@ public enum Token {
     /** Text and marks upon {@link #ACCENT}. */
     ON_ACCENT("#FFFFFF", "#121518"),
     /** Late, disagreeing, absent. */
-    WARN("#9A5B00", "#E0A449"),
+    WARN("#945700", "#E0A449"),
     WARN_SOFT("#FBEBCF", "#3A2C14"),
     /** Alarm and loss. */
     BAD("#A8261C", "#F0887D"),

@@ -41,7 +41,7 @@ import org.moultwright.workflow.TrayView;
 import org.moultwright.workflow.UndoDeed;
 
 /** A room of three invented broods in four trays, one of them late, kept in memory. */
-final class InventedRoom implements SaveLine {
+public final class InventedRoom implements SaveLine {
     static final Instant NOW = Instant.parse("2026-05-03T20:41:00Z");
 
     private static final Instant OPENED = Instant.parse("2026-03-20T18:00:00Z");

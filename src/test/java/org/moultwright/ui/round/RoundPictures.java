@@ -1,24 +1,40 @@
 package org.moultwright.ui.round;
 
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.scene.Node;
 import javafx.scene.Parent;
+import org.kordamp.ikonli.Ikon;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Stage;
+import org.moultwright.settings.Settings;
+import org.moultwright.task.InlineRunner;
+import org.moultwright.text.DayWords;
+import org.moultwright.ui.settings.SettingsScreen;
+import org.moultwright.ui.settings.SettingsViewModel;
+import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.shell.ShellView;
+import org.moultwright.ui.shell.ShellViewModel;
+import org.moultwright.ui.shell.TopLine;
 import org.moultwright.workflow.RoomView;
 
 /** The round in the states worth looking at. */
-final class RoundPictures {
+public final class RoundPictures {
     private RoundPictures() {}
 
-    static Parent counting() {
+    public static Parent counting() {
         return at(2, (model, open) -> {
             write(open, "", "", "51", "8", "0");
             open.keys().typed('w');
         });
     }
 
-    static Parent mouldAndDead() {
+    public static Parent mouldAndDead() {
         return at(2, (model, open) -> {
             write(open, "", "", "seen", "7/20", "none");
             open.fields().take(Stage.INSTAR1, Cause.MOULD, 2);
@@ -28,21 +44,21 @@ final class RoundPictures {
         });
     }
 
-    static Parent unbalanced() {
+    public static Parent unbalanced() {
         return at(2, (model, open) -> {
             write(open, "", "", "50", "8", "0");
             model.done();
         });
     }
 
-    static Parent asking() {
+    public static Parent asking() {
         return at(2, (model, open) -> {
             open.keys().typed('d');
             open.keys().typed('3');
         });
     }
 
-    static Parent empty() {
+    public static Parent empty() {
         InventedRoom room = new InventedRoom();
         RoundDesk desk = room.desk();
         return (Parent) new RoundScreen(new RoundDesk(
@@ -66,7 +82,51 @@ final class RoundPictures {
             model.done();
         }
         fill.accept(model, model.openProperty().get().orElseThrow());
-        return view;
+        return framed(view, "round");
+    }
+
+    /** The frame with the keeper's choices open in it. */
+    public static Parent settings() {
+        return framed(new RoundView(new RoundViewModel(new InventedRoom().desk())), "settings");
+    }
+
+    private static Parent framed(RoundView view, String open) {
+        ShellViewModel frame = new ShellViewModel(new DayWords(ZoneOffset.UTC));
+        Instant now = InventedRoom.NOW;
+        frame.show(
+                new TopLine(
+                        List.of(
+                                new TopLine.ProbeNow("box 1", 27.0, now.minusSeconds(40)),
+                                new TopLine.ProbeNow("box 2", 26.9, now.minusSeconds(38))),
+                        Optional.of(new TopLine.TraysLeft(2, 4)),
+                        Optional.of(new TopLine.NextMoult("A1 and A2 become slings", "4 to 8 May"))),
+                now);
+        frame.saved(now, () -> {});
+        frame.currentProperty().set(open);
+        SettingsViewModel settings = new SettingsViewModel(Settings.DEFAULT, kept -> {}, new InlineRunner());
+        return new ShellView(frame, List.of(new Pictured(view)), new SettingsScreen(settings));
+    }
+
+    private record Pictured(RoundView view) implements Screen {
+        @Override
+        public String id() {
+            return "round";
+        }
+
+        @Override
+        public String word() {
+            return "Round";
+        }
+
+        @Override
+        public Ikon icon() {
+            return MaterialDesignC.CLIPBOARD_CHECK_OUTLINE;
+        }
+
+        @Override
+        public Node node() {
+            return view;
+        }
     }
 
     private static void write(OpenSheet open, String... looks) {

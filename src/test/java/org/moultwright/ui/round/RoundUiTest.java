@@ -22,6 +22,7 @@ import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Look;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.Stage;
+import org.moultwright.settings.TextSize;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.theme.Appearance;
 import org.testfx.api.FxRobot;
@@ -209,13 +210,15 @@ class RoundUiTest {
     }
 
     @Test
-    void theRoundIsPictured(FxRobot robot) {
+    void theRoundIsPictured() {
         ScreenShots.of("round", look -> RoundPictures.counting());
         ScreenShots.of("round-mould", look -> RoundPictures.mouldAndDead());
         ScreenShots.of("round-question", look -> RoundPictures.unbalanced());
-        ScreenShots.of("round-dead", look -> RoundPictures.asking());
-        ScreenShots.of("round-empty", look -> RoundPictures.empty());
         ScreenShots.of("round-wide", 1920, 1080, look -> RoundPictures.counting());
+        ScreenShots.of("round-large-text", 1280, 720, look -> {
+            look.textSizeProperty().set(TextSize.LARGE);
+            return RoundPictures.mouldAndDead();
+        });
     }
 
     private static FxRobot digits(FxRobot robot, String digits) {

@@ -27,6 +27,7 @@ class ContrastTest {
                 Arguments.of(Token.WARN, Token.SURFACE),
                 Arguments.of(Token.WARN, Token.BG),
                 Arguments.of(Token.WARN, Token.WARN_SOFT),
+                Arguments.of(Token.WARN, Token.ACCENT_SOFT),
                 Arguments.of(Token.BAD, Token.SURFACE),
                 Arguments.of(Token.BAD, Token.BG),
                 Arguments.of(Token.BAD, Token.BAD_SOFT),
