@@ -24,7 +24,7 @@ final class GapFill {
         int i = 0;
         while (i < stretches.size()) {
             if (stretches.get(i) instanceof Stretch.Measured measured) {
-                pieces.add(lived(measured));
+                pieces.add(measured.piece());
                 i++;
             } else {
                 int end = endOfHole(stretches, i);
@@ -48,17 +48,22 @@ final class GapFill {
         long to = stretches.get(end - 1).toMillis();
         boolean hasNeighbour = start > 0 || end < stretches.size();
         if (hasNeighbour && to - from <= MeasuredTrack.LONGEST_BRIDGE_MILLIS) {
-            Stretch.Measured before = (Stretch.Measured) stretches.get(start > 0 ? start - 1 : end);
-            Stretch.Measured after = (Stretch.Measured) stretches.get(end < stretches.size() ? end : start - 1);
-            double startCelsius =
-                    start > 0 ? before.ramp().endCelsius() : after.ramp().startCelsius();
-            double endCelsius = end < stretches.size()
-                    ? after.ramp().startCelsius()
-                    : before.ramp().endCelsius();
-            into.add(lived(before, new Ramp(from, to, startCelsius, endCelsius)));
+            into.add(bridge(stretches, start, end, from, to));
         } else {
             stretches.subList(start, end).forEach(hole -> fillByHabit((Stretch.Hole) hole, into));
         }
+    }
+
+    /** A straight line between the neighbours, or level beside the only one. */
+    private static LivedPiece bridge(List<Stretch> stretches, int start, int end, long from, long to) {
+        boolean isFirst = start == 0;
+        boolean isLast = end == stretches.size();
+        LivedPiece before = ((Stretch.Measured) stretches.get(isFirst ? end : start - 1)).piece();
+        LivedPiece after = ((Stretch.Measured) stretches.get(isLast ? start - 1 : end)).piece();
+        double startCelsius =
+                isFirst ? after.ramp().startCelsius() : before.ramp().endCelsius();
+        double endCelsius = isLast ? before.ramp().endCelsius() : after.ramp().startCelsius();
+        return before.along(new Ramp(from, to, startCelsius, endCelsius));
     }
 
     private void fillByHabit(Stretch.Hole hole, List<LivedPiece> into) {
@@ -85,17 +90,5 @@ final class GapFill {
         return nominal.isSet()
                 ? new TemperatureSource.SetPointAlone(nominal.container())
                 : new TemperatureSource.Reference();
-    }
-
-    private static LivedPiece lived(Stretch.Measured measured) {
-        return lived(measured, measured.ramp());
-    }
-
-    private static LivedPiece lived(Stretch.Measured measured, Ramp ramp) {
-        TemperatureSource source = new TemperatureSource.Probe(
-                measured.by().probe(),
-                measured.by().container(),
-                measured.place().isAssumed());
-        return new LivedPiece(ramp, source, Uncertainty.ofProbe(measured.by(), measured.place()));
     }
 }

@@ -73,11 +73,12 @@ public final class LivedTemperature {
 
     /** The share of the whole time that no probe measured, 0 if no time has passed. */
     public double gapFraction() {
-        double days = pieces.stream().mapToDouble(piece -> piece.ramp().days()).sum();
-        double unmeasuredDays = pieces.stream()
-                .filter(piece -> !piece.source().isMeasured())
-                .mapToDouble(piece -> piece.ramp().days())
-                .sum();
+        double days = 0;
+        double unmeasuredDays = 0;
+        for (LivedSpan span : spans) {
+            days += span.days();
+            unmeasuredDays += span.source().isMeasured() ? 0 : span.days();
+        }
         return days > 0 ? unmeasuredDays / days : 0;
     }
 
@@ -124,16 +125,15 @@ public final class LivedTemperature {
 
     private static List<LivedSpan> spansOf(List<LivedPiece> pieces) {
         List<LivedSpan> spans = new ArrayList<>();
-        for (LivedPiece piece : pieces) {
-            Instant to = Instant.ofEpochMilli(piece.ramp().toMillis());
-            int last = spans.size() - 1;
-            if (last >= 0
-                    && spans.get(last).source().equals(piece.source())
-                    && spans.get(last).sdCelsius() == piece.sdCelsius()) {
-                spans.set(last, new LivedSpan(spans.get(last).from(), to, piece.source(), piece.sdCelsius()));
-            } else {
+        int start = 0;
+        for (int i = 1; i <= pieces.size(); i++) {
+            if (i == pieces.size() || !pieces.get(i).hasSourceOf(pieces.get(start))) {
                 spans.add(new LivedSpan(
-                        Instant.ofEpochMilli(piece.ramp().fromMillis()), to, piece.source(), piece.sdCelsius()));
+                        Instant.ofEpochMilli(pieces.get(start).ramp().fromMillis()),
+                        Instant.ofEpochMilli(pieces.get(i - 1).ramp().toMillis()),
+                        pieces.get(start).source(),
+                        pieces.get(start).sdCelsius()));
+                start = i;
             }
         }
         return List.copyOf(spans);

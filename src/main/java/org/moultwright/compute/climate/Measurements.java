@@ -55,10 +55,13 @@ final class Measurements {
         }
         MeasuredTrack track = innermostFirst.get(0);
         List<MeasuredTrack> furtherOut = innermostFirst.subList(1, innermostFirst.size());
+        TemperatureSource source =
+                new TemperatureSource.Probe(track.stay().probe(), track.stay().container(), place.isAssumed());
+        double sdCelsius = Uncertainty.ofProbe(track.stay(), place);
         long laidTo = from;
         for (Ramp ramp : track.between(from, to)) {
             lay(laidTo, ramp.fromMillis(), place, furtherOut, into);
-            into.add(new Stretch.Measured(ramp, track.stay(), place));
+            into.add(new Stretch.Measured(new LivedPiece(ramp, source, sdCelsius), place));
             laidTo = ramp.toMillis();
         }
         lay(laidTo, to, place, furtherOut, into);

@@ -1,10 +1,8 @@
 package org.moultwright.compute.climate;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 
 /**
  * How far a container's measured temperature stood from its nominal one, by quarter-hour of UTC.
@@ -15,43 +13,22 @@ import java.util.OptionalDouble;
 final class Residuals {
     private static final int NEARBY_DAYS = 3;
 
-    private final Map<Long, Mean> byQuarter = new HashMap<>();
+    private final Map<Long, Mean> byQuarter;
     private final Mean[] byQuarterOfDay = new Mean[QuarterHour.PER_DAY];
     private final Mean all = new Mean();
 
-    private Residuals() {
+    private Residuals(Map<Long, Mean> byQuarter) {
+        this.byQuarter = byQuarter;
         Arrays.setAll(byQuarterOfDay, i -> new Mean());
+        byQuarter.forEach((quarter, mean) -> {
+            byQuarterOfDay[QuarterHour.ofDay(quarter)].add(mean.value(), 1);
+            all.add(mean.value(), 1);
+        });
     }
 
     /** The residuals of the measured stretches whose nominal temperature is that of this container. */
     static Residuals of(String container, List<Stretch> stretches, Nominals nominals) {
-        Residuals residuals = new Residuals();
-        for (Stretch stretch : stretches) {
-            if (stretch instanceof Stretch.Measured measured) {
-                residuals.gather(container, measured, nominals);
-            }
-        }
-        residuals.byQuarter.forEach((quarter, mean) -> {
-            residuals.byQuarterOfDay[QuarterHour.ofDay(quarter)].add(mean.value(), 1);
-            residuals.all.add(mean.value(), 1);
-        });
-        return residuals;
-    }
-
-    private void gather(String container, Stretch.Measured measured, Nominals nominals) {
-        Ramp ramp = measured.ramp();
-        long from = ramp.fromMillis();
-        while (from < ramp.toMillis()) {
-            long quarter = QuarterHour.containing(from);
-            long to = Math.min(QuarterHour.startMillis(quarter + 1), ramp.toMillis());
-            Nominal nominal = nominals.at(measured.place(), QuarterHour.middleMillis(quarter));
-            if (nominal.container().equals(container)) {
-                byQuarter
-                        .computeIfAbsent(quarter, unseen -> new Mean())
-                        .add(ramp.between(from, to).meanCelsius() - nominal.celsius(), (double) (to - from));
-            }
-            from = to;
-        }
+        return new Residuals(QuarterHourMeans.of(container, stretches, nominals));
     }
 
     boolean isEmpty() {
@@ -91,23 +68,5 @@ final class Residuals {
                 .mapToDouble(mean -> (mean.value() - centre) * (mean.value() - centre))
                 .average()
                 .orElse(0));
-    }
-
-    private static final class Mean {
-        private double weightedSum;
-        private double weight;
-
-        void add(double value, double valueWeight) {
-            weightedSum += value * valueWeight;
-            weight += valueWeight;
-        }
-
-        double value() {
-            return weightedSum / weight;
-        }
-
-        OptionalDouble ifAny() {
-            return weight > 0 ? OptionalDouble.of(value()) : OptionalDouble.empty();
-        }
     }
 }

@@ -1,7 +1,5 @@
 package org.moultwright.compute.climate;
 
-import org.moultwright.domain.ProbeStay;
-
 /** A stretch of the animals' time, measured or not; instants in epoch milliseconds. */
 sealed interface Stretch {
     long fromMillis();
@@ -11,15 +9,15 @@ sealed interface Stretch {
     Place place();
 
     /** A probe measured here. */
-    record Measured(Ramp ramp, ProbeStay by, Place place) implements Stretch {
+    record Measured(LivedPiece piece, Place place) implements Stretch {
         @Override
         public long fromMillis() {
-            return ramp.fromMillis();
+            return piece.ramp().fromMillis();
         }
 
         @Override
         public long toMillis() {
-            return ramp.toMillis();
+            return piece.ramp().toMillis();
         }
     }
 

@@ -1,9 +1,7 @@
 package org.moultwright.compute.climate;
 
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -19,22 +17,13 @@ import org.moultwright.domain.Require;
  */
 public final class WarmDays {
     private final LivedTemperature temperature;
-    private final RateCurve rate;
-    private final Ramp[] ramps;
-    private final double[] warmDaysAtStart;
-    private final double[] sensitivityPerKelvin;
+    private final RunningTotal lived;
+    private final RunningTotal livedPerKelvin;
 
     private WarmDays(LivedTemperature temperature, RateCurve rate) {
         this.temperature = temperature;
-        this.rate = rate;
-        List<LivedPiece> pieces = temperature.pieces();
-        this.ramps = pieces.stream().map(LivedPiece::ramp).toArray(Ramp[]::new);
-        this.warmDaysAtStart = new double[ramps.length + 1];
-        this.sensitivityPerKelvin = new double[ramps.length];
-        for (int i = 0; i < ramps.length; i++) {
-            warmDaysAtStart[i + 1] = warmDaysAtStart[i] + ramps[i].development(rate);
-            sensitivityPerKelvin[i] = Math.abs(slopeAt(ramps[i].meanCelsius())) * ramps[i].days();
-        }
+        this.lived = new RunningTotal(temperature.pieces(), ramp -> ramp.development(rate));
+        this.livedPerKelvin = new RunningTotal(temperature.pieces(), ramp -> perKelvin(ramp, rate));
     }
 
     /**
@@ -53,14 +42,7 @@ public final class WarmDays {
 
     /** Warm-days lived by an instant. */
     public double at(Instant instant) {
-        long millis = instant.toEpochMilli();
-        if (ramps.length == 0 || millis <= ramps[0].fromMillis()) {
-            return 0;
-        }
-        if (millis >= ramps[ramps.length - 1].toMillis()) {
-            return total();
-        }
-        return at(pieceContaining(millis), millis);
+        return lived.at(instant.toEpochMilli());
     }
 
     /** Warm-days lived between two instants, negative if the second is the earlier one. */
@@ -70,7 +52,7 @@ public final class WarmDays {
 
     /** Warm-days lived in all. */
     public double total() {
-        return warmDaysAtStart[ramps.length];
+        return lived.total();
     }
 
     /** The first instant by which so many warm-days were lived, empty if that is not yet. */
@@ -79,12 +61,9 @@ public final class WarmDays {
         if (warmDays == 0) {
             return Optional.of(temperature.from());
         }
-        if (warmDays > total()) {
-            return Optional.empty();
-        }
-        int found = Arrays.binarySearch(warmDaysAtStart, warmDays);
-        int piece = found >= 0 ? firstEqual(found) - 1 : -found - 2;
-        return Optional.of(Instant.ofEpochMilli(firstMillisReaching(piece, warmDays)));
+        return warmDays > total()
+                ? Optional.empty()
+                : Optional.of(Instant.ofEpochMilli(lived.firstMillisReaching(warmDays)));
     }
 
     /**
@@ -102,69 +81,21 @@ public final class WarmDays {
 
     private double sd(Instant from, Instant to, Predicate<TemperatureSource> counted) {
         Map<TemperatureSource, Double> shifts = new HashMap<>();
-        List<LivedPiece> pieces = temperature.pieces();
-        for (int i = 0; i < ramps.length; i++) {
-            LivedPiece piece = pieces.get(i);
-            double share = shareWithin(ramps[i], from.toEpochMilli(), to.toEpochMilli());
-            if (share > 0 && counted.test(piece.source())) {
-                shifts.merge(piece.source(), share * piece.sdCelsius() * sensitivityPerKelvin[i], Double::sum);
+        for (LivedSpan span : temperature.spans()) {
+            Instant start = span.from().isAfter(from) ? span.from() : from;
+            Instant end = span.to().isBefore(to) ? span.to() : to;
+            if (start.isBefore(end) && counted.test(span.source())) {
+                double warmDaysPerKelvin =
+                        livedPerKelvin.at(end.toEpochMilli()) - livedPerKelvin.at(start.toEpochMilli());
+                shifts.merge(span.source(), span.sdCelsius() * warmDaysPerKelvin, Double::sum);
             }
         }
         return Math.sqrt(
                 shifts.values().stream().mapToDouble(shift -> shift * shift).sum());
     }
 
-    private static double shareWithin(Ramp ramp, long from, long to) {
-        double covered = Math.min(ramp.toMillis(), to) - Math.max(ramp.fromMillis(), from);
-        return Math.max(0, covered) / (ramp.toMillis() - ramp.fromMillis());
-    }
-
-    private double slopeAt(double celsius) {
-        return rate.at(celsius + 0.5) - rate.at(celsius - 0.5);
-    }
-
-    private int pieceContaining(long millis) {
-        int low = 0;
-        int high = ramps.length - 1;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (ramps[middle].toMillis() > millis) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return low;
-    }
-
-    private double at(int piece, long millis) {
-        Ramp ramp = ramps[piece];
-        if (millis >= ramp.toMillis()) {
-            return warmDaysAtStart[piece + 1];
-        }
-        double within = ramp.between(ramp.fromMillis(), millis).development(rate);
-        return Math.min(warmDaysAtStart[piece] + within, warmDaysAtStart[piece + 1]);
-    }
-
-    private int firstEqual(int found) {
-        int first = found;
-        while (first > 0 && warmDaysAtStart[first - 1] == warmDaysAtStart[found]) {
-            first--;
-        }
-        return first;
-    }
-
-    private long firstMillisReaching(int piece, double warmDays) {
-        long below = ramps[piece].fromMillis();
-        long reached = ramps[piece].toMillis();
-        while (reached - below > 1) {
-            long middle = (below + reached) >>> 1;
-            if (at(piece, middle) >= warmDays) {
-                reached = middle;
-            } else {
-                below = middle;
-            }
-        }
-        return reached;
+    private static double perKelvin(Ramp ramp, RateCurve rate) {
+        double middle = ramp.meanCelsius();
+        return Math.abs(rate.at(middle + 0.5) - rate.at(middle - 0.5)) * ramp.days();
     }
 }

@@ -3,6 +3,7 @@ package org.moultwright.compute.climate;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,24 +14,25 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Stay;
 
 /**
  * Where the animals of a tray stood, from the tray outwards to the room.
  *
- * <p>Before a tray has a stay its animals were in the sac: a stay, probe or set-point of a container named
- * {@code sac}, or after the brood, tells where that was. Where nothing tells, they are assumed in the place
+ * <p>Before a tray has its first stay its animals were in the tray the ledger says they came from, or in the
+ * sac: a stay, probe or set-point of a container named {@code sac}, or after the brood, tells where that was. Where nothing tells, they are assumed in the place
  * the tray was last, or else first, known to be.
  */
 final class Whereabouts {
     private final String tray;
-    private final List<String> sacNames;
+    private final List<String> earlierHomes;
     private final Map<String, List<Stay>> staysByContainer;
     private final Set<String> climateKnownOf;
 
     Whereabouts(BroodRecord record, String tray) {
         this.tray = tray;
-        this.sacNames = List.of(Account.SAC.code(), record.brood().code());
+        this.earlierHomes = earlierHomes(record, tray);
         this.staysByContainer = record.stays().stream()
                 .sorted(Comparator.comparing((Stay stay) -> stay.span().from()))
                 .collect(Collectors.groupingBy(Stay::container));
@@ -92,16 +94,38 @@ final class Whereabouts {
         if (stays.isEmpty() || stayAt(tray, at).isPresent()) {
             return new Place(chain(tray, at), false);
         }
-        return sacAt(at).orElseGet(() -> new Place(chain(lastOrFirst(stays, at).orElse(tray), at), true));
+        return beforeTray(stays.get(0), at)
+                .map(container -> new Place(chain(container, at), false))
+                .orElseGet(() -> new Place(chain(lastOrFirst(stays, at).orElse(tray), at), true));
     }
 
-    private Optional<Place> sacAt(Instant at) {
-        boolean beforeTray = at.isBefore(staysOf(tray).get(0).span().from());
-        return sacNames.stream()
-                .filter(sac -> beforeTray)
-                .filter(sac -> climateKnownOf.contains(sac) || stayAt(sac, at).isPresent())
-                .findFirst()
-                .map(sac -> new Place(chain(sac, at), false));
+    /** The container the animals were in before their tray had its first stay, if any is known. */
+    private Optional<String> beforeTray(Stay first, Instant at) {
+        return earlierHomes.stream()
+                .filter(home -> at.isBefore(first.span().from()))
+                .filter(home ->
+                        climateKnownOf.contains(home) || stayAt(home, at).isPresent())
+                .findFirst();
+    }
+
+    /** The trays the first animals came through, latest first, and the names the sac's place goes by. */
+    private static List<String> earlierHomes(BroodRecord record, String tray) {
+        Set<String> homes = new LinkedHashSet<>();
+        Optional<Account> home = originOf(Account.tray(tray), record);
+        while (home.filter(Account::isTray).isPresent() && homes.add(home.get().code())) {
+            home = originOf(home.get(), record);
+        }
+        homes.add(Account.SAC.code());
+        homes.add(record.brood().code());
+        homes.remove(tray);
+        return List.copyOf(homes);
+    }
+
+    private static Optional<Account> originOf(Account account, BroodRecord record) {
+        return record.ledger().standing().stream()
+                .filter(entry -> entry.to().equals(account))
+                .map(LedgerEntry::from)
+                .findFirst();
     }
 
     private static Optional<String> lastOrFirst(List<Stay> stays, Instant at) {

@@ -17,6 +17,7 @@ import org.moultwright.compute.climate.TemperatureSource.Probe;
 import org.moultwright.compute.climate.TemperatureSource.Reference;
 import org.moultwright.compute.climate.TemperatureSource.SetPointAlone;
 import org.moultwright.compute.rate.RateCurve;
+import org.moultwright.domain.Account;
 import org.moultwright.domain.ContainerKind;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.ReadingSeries;
@@ -196,6 +197,21 @@ class LivedTemperatureTest {
         assertThat(sources(lived)).containsExactly(new SetPointAlone("SHELF"), new Probe("P", "INC", false));
         assertThat(mean(lived, 0, 5)).isCloseTo(24, within(1e-9));
         assertThat(lived.spans().get(0).sdCelsius()).isEqualTo(1.0);
+    }
+
+    @Test
+    void beforeItsTrayAnAnimalWasInTheTrayItCameFrom() {
+        LivedTemperature lived = new RoomFixture()
+                .stay("T0", ContainerKind.TRAY, "WARM", fromDay(0))
+                .stay(TRAY, ContainerKind.TRAY, "COOL", fromDay(5))
+                .moved(5, Account.SAC, "T0", 20)
+                .moved(5, Account.tray("T0"), TRAY, 10)
+                .setPoint("WARM", fromDay(0), 28)
+                .setPoint("COOL", fromDay(0), 25)
+                .livedUntil(8);
+
+        assertThat(sources(lived)).containsExactly(new SetPointAlone("WARM"), new SetPointAlone("COOL"));
+        assertThat(mean(lived, 0, 5)).isCloseTo(28, within(1e-9));
     }
 
     @Test

@@ -10,12 +10,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.DoubleUnaryOperator;
+import org.moultwright.domain.Account;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Cause;
 import org.moultwright.domain.Check;
 import org.moultwright.domain.ContainerKind;
 import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.Ledger;
+import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Look;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
@@ -33,6 +36,7 @@ final class RoomFixture {
     private final List<Stay> stays = new ArrayList<>();
     private final List<ProbeStay> probeStays = new ArrayList<>();
     private final List<SetPoint> setPoints = new ArrayList<>();
+    private final List<LedgerEntry> entries = new ArrayList<>();
     private final List<Check> checks = new ArrayList<>();
     private final Map<String, ReadingSeries> readings = new HashMap<>();
     private Optional<InstantRange> laid = Optional.of(new InstantRange(LAID, LAID));
@@ -92,10 +96,16 @@ final class RoomFixture {
         return this;
     }
 
+    RoomFixture moved(double day, Account from, String toTray, int count) {
+        entries.add(LedgerEntry.of(
+                new UUID(1, entries.size()), day(day), from, Account.tray(toTray), Stage.EGG, count, Cause.MOVED));
+        return this;
+    }
+
     BroodRecord record() {
         return new BroodRecord(
                 brood(),
-                Ledger.EMPTY,
+                Ledger.of(entries),
                 checks,
                 stays,
                 probeStays,
