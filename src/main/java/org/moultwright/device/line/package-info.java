@@ -1,0 +1,5 @@
+/** Bytes into lines. */
+@NullMarked
+package org.moultwright.device.line;
+
+import org.jspecify.annotations.NullMarked;

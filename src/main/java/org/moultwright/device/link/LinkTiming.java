@@ -1,0 +1,16 @@
+package org.moultwright.device.link;
+
+import java.time.Duration;
+
+/**
+ * How patient a link is.
+ *
+ * @param silentAfter the least time without a line that counts as silence
+ * @param firstWait before a port is tried again
+ * @param longestWait the wait doubles up to this
+ */
+public record LinkTiming(Duration silentAfter, Duration firstWait, Duration longestWait) {
+    /** For daily use. */
+    public static final LinkTiming USUAL =
+            new LinkTiming(Duration.ofSeconds(60), Duration.ofMillis(500), Duration.ofSeconds(5));
+}

@@ -1,0 +1,127 @@
+package org.moultwright.device.link;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.moultwright.device.DeviceException;
+import org.moultwright.workflow.LinkState;
+import org.moultwright.workflow.ProbeListener;
+import org.moultwright.workflow.ReadingLog.Logged;
+
+/**
+ * Keeps listening to one probe: opens the wire, tells what comes, closes it at once when it is gone, and tries
+ * again, waiting longer each time. All on the thread that calls {@link #run}.
+ */
+final class ProbeLink implements Runnable {
+    private final ByteSource.Opening opening;
+    private final Transcript transcript;
+    private final ProbeListener listener;
+    private final LinkClock clock;
+    private final Ending ending;
+    private final Silence silence;
+    private final BackOff backOff;
+    private final ClockWatch clockWatch;
+    private final byte[] buffer = new byte[1024];
+    private @Nullable LinkState state;
+
+    ProbeLink(
+            ByteSource.Opening opening,
+            Transcript transcript,
+            ProbeListener listener,
+            LinkTiming timing,
+            LinkClock clock,
+            Ending ending) {
+        this.opening = opening;
+        this.transcript = transcript;
+        this.listener = listener;
+        this.clock = clock;
+        this.ending = ending;
+        this.silence = new Silence(clock, timing.silentAfter());
+        this.backOff = new BackOff(timing);
+        this.clockWatch = new ClockWatch(clock);
+    }
+
+    @Override
+    public void run() {
+        enter(new LinkState.Connecting());
+        try {
+            while (!ending.hasCome()) {
+                listenOnce();
+                ending.await(backOff.next());
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void listenOnce() {
+        try {
+            if (listenUntilGone()) {
+                enter(new LinkState.Lost());
+            }
+        } catch (DeviceException e) {
+            enter(new LinkState.Refused(e.reason().code(), String.valueOf(e.getMessage())));
+        }
+    }
+
+    private boolean listenUntilGone() {
+        try (ByteSource source = opening.open()) {
+            opened();
+            return listen(source);
+        }
+    }
+
+    private void opened() {
+        if (state instanceof LinkState.Silent) {
+            silence.portOpenedForSilence();
+            transcript.startAtLine();
+        } else {
+            silence.portOpened();
+            transcript.startMidLine();
+            enter(new LinkState.Connecting());
+        }
+    }
+
+    /** Listens until the wire is gone, has been silent for too long, or the end has come; whether it is gone. */
+    private boolean listen(ByteSource source) {
+        while (!ending.hasCome()) {
+            int count = source.read(buffer);
+            if (count < 0) {
+                return true;
+            }
+            boolean stalled = lookAtClock() || silence.isTooLong();
+            if (count > 0) {
+                tell(transcript.take(buffer, count, clock.now(), stalled));
+            } else if (silence.isTooLong()) {
+                enter(new LinkState.Silent(silence.since()));
+                return false;
+            }
+        }
+        return false;
+    }
+
+    private void tell(List<Logged> readings) {
+        if (readings.isEmpty()) {
+            return;
+        }
+        silence.heard();
+        backOff.startOver();
+        enter(new LinkState.Live());
+        readings.forEach(listener::heard);
+    }
+
+    /** Whether the wall clock jumped. */
+    private boolean lookAtClock() {
+        Optional<Duration> step = clockWatch.step();
+        step.ifPresent(by -> listener.clockStepped(clock.now(), by));
+        return step.isPresent();
+    }
+
+    private void enter(LinkState next) {
+        if (!next.equals(state)) {
+            state = next;
+            listener.changed(next);
+        }
+    }
+}

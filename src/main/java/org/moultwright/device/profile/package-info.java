@@ -1,0 +1,5 @@
+/** Lines into values, by profiles declared in files that carry their own tests. */
+@NullMarked
+package org.moultwright.device.profile;
+
+import org.jspecify.annotations.NullMarked;

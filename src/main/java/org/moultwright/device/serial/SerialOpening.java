@@ -1,0 +1,82 @@
+package org.moultwright.device.serial;
+
+import com.fazecast.jSerialComm.SerialPort;
+import com.fazecast.jSerialComm.SerialPortInvalidPortException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.moultwright.device.DeviceException;
+import org.moultwright.device.DeviceException.Reason;
+import org.moultwright.device.link.ByteSource;
+import org.moultwright.device.profile.LineSettings;
+
+/** Opens a serial port by its name, each time as a new port: a name can come to mean another device. */
+final class SerialOpening implements ByteSource.Opening {
+    private static final int READ_MILLIS = 200;
+
+    private final String name;
+    private final LineSettings settings;
+
+    SerialOpening(String name, LineSettings settings) {
+        this.name = name;
+        this.settings = settings;
+    }
+
+    @Override
+    public ByteSource open() {
+        SerialPort port = find();
+        port.setComPortParameters(settings.baud(), settings.dataBits(), stopBits(), parity());
+        port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
+        port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, READ_MILLIS, 0);
+        port.setDTRandRTS(settings.raiseDtr(), false);
+        if (!port.openPort(0)) {
+            throw refusal(port.getLastErrorCode());
+        }
+        return new SerialSource(port);
+    }
+
+    private SerialPort find() {
+        try {
+            return SerialPort.getCommPort(name);
+        } catch (SerialPortInvalidPortException e) {
+            throw new DeviceException(Reason.MISSING, "There is no port %s.".formatted(name), e);
+        }
+    }
+
+    private DeviceException refusal(int code) {
+        return switch (SerialRefusal.of(code, Files.exists(Path.of(name)))) {
+            case BUSY -> new DeviceException(Reason.BUSY, "The port %s is in use.".formatted(name));
+            case NO_PERMISSION ->
+                new DeviceException(Reason.NO_PERMISSION, "You may not use the port %s.".formatted(name));
+            case MISSING -> new DeviceException(Reason.MISSING, "There is no port %s.".formatted(name));
+            case NOT_A_SERIAL_LINE ->
+                new DeviceException(Reason.NOT_A_SERIAL_LINE, "%s is no serial port.".formatted(name));
+            case FAILED ->
+                new DeviceException(
+                        Reason.FAILED, "The port %s cannot be opened (system code %d).".formatted(name, code));
+        };
+    }
+
+    private int stopBits() {
+        return settings.stopBits() == 2 ? SerialPort.TWO_STOP_BITS : SerialPort.ONE_STOP_BIT;
+    }
+
+    private int parity() {
+        return switch (settings.parity()) {
+            case N -> SerialPort.NO_PARITY;
+            case O -> SerialPort.ODD_PARITY;
+            case E -> SerialPort.EVEN_PARITY;
+        };
+    }
+
+    private record SerialSource(SerialPort port) implements ByteSource {
+        @Override
+        public int read(byte[] into) {
+            return port.readBytes(into, into.length);
+        }
+
+        @Override
+        public void close() {
+            port.closePort();
+        }
+    }
+}

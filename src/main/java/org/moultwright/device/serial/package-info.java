@@ -1,0 +1,5 @@
+/** Serial ports of this machine. */
+@NullMarked
+package org.moultwright.device.serial;
+
+import org.jspecify.annotations.NullMarked;
