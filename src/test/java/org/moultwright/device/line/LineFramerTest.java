@@ -36,7 +36,8 @@ class LineFramerTest {
 
     @Test
     void nulIsDropped() {
-        assertThat(texts(LineFramer.atLineStart(LONGEST), "\0\0" + "26\0.1\0\r\n\0")).containsExactly("26.1");
+        assertThat(texts(LineFramer.atLineStart(LONGEST), "\0\0" + "26\0.1\0\r\n\0"))
+                .containsExactly("26.1");
     }
 
     @Test

@@ -79,8 +79,7 @@ class LineProfilesTest {
     @Test
     void noPatternRunsAway() {
         LineProfile runaway = ProfileReader.read(with("record: ^(?<temperature>(?:\\d+)+)+x$"));
-        assertThat(assertTimeout(
-                        Duration.ofSeconds(5), () -> runaway.decode("1".repeat(200) + "y")))
+        assertThat(assertTimeout(Duration.ofSeconds(5), () -> runaway.decode("1".repeat(200) + "y")))
                 .isEqualTo(new Decoded.Unreadable());
     }
 

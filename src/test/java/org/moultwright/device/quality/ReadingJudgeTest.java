@@ -89,7 +89,8 @@ class ReadingJudgeTest {
     @Test
     void whatWasHeldUpIsSuspectAndIsNotCompared() {
         qualityOf(26.0);
-        assertThat(judge.judgeHeldUp(new Decoded.Measured(33.0, Double.NaN), now).quality())
+        assertThat(judge.judgeHeldUp(new Decoded.Measured(33.0, Double.NaN), now)
+                        .quality())
                 .isEqualTo(Quality.SUSPECT);
         assertThat(qualityOf(33.0)).isEqualTo(Quality.SUSPECT);
     }
