@@ -1,5 +1,9 @@
 package org.moultwright.boot;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.moultwright.boot.command.Commands;
+
 /**
  * The first class to run. It does not extend the toolkit's application class, so that the program
  * starts from a plain class path.
@@ -7,5 +11,11 @@ package org.moultwright.boot;
 public final class Launcher {
     private Launcher() {}
 
-    public static void main(String[] arguments) {}
+    public static void main(String[] arguments) {
+        PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        int code = Commands.run(new OpenWorkbench(), out, err, arguments);
+        out.flush();
+        System.exit(code);
+    }
 }

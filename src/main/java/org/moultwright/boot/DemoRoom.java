@@ -1,0 +1,40 @@
+package org.moultwright.boot;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.Stream;
+import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.store.H2Store;
+import org.moultwright.workflow.TakeInFolders;
+
+/** The demo brood room, cut at one evening: an invented keeper's three broods. */
+final class DemoRoom {
+    /** The evening it opens at unless another is asked for: the first slings. */
+    static final Instant USUAL_EVENING = Instant.parse("2026-05-03T19:41:00Z");
+
+    private DemoRoom() {}
+
+    /** Fills an empty store with what was known of the demo broods at an instant. */
+    static void fill(H2Store store, Instant today) {
+        TakeInFolders takeIn = new TakeInFolders(new PlainBroodFolders(), store.book());
+        for (Path folder : folders()) {
+            TakeInFolders.Result result = takeIn.takeInUntil(folder, today);
+            if (result.takenIn().isEmpty()) {
+                throw new IllegalStateException("the demo brood in " + folder + " has problems: " + result.problems());
+            }
+        }
+    }
+
+    private static List<Path> folders() {
+        Path home = Path.of(System.getProperty("moultwright.home", "."), "demo-data");
+        try (Stream<Path> inside = Files.list(home)) {
+            return inside.filter(Files::isDirectory).sorted().toList();
+        } catch (IOException missing) {
+            throw new UncheckedIOException("The demo broods are not at '" + home.toAbsolutePath() + "'.", missing);
+        }
+    }
+}

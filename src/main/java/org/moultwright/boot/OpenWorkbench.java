@@ -1,0 +1,61 @@
+package org.moultwright.boot;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import javafx.application.Platform;
+import org.moultwright.boot.machine.DataFolders;
+import org.moultwright.settings.SettingsFile;
+import org.moultwright.store.H2Store;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** The program without a command: opens the workbench. */
+@Command(
+        name = "moultwright",
+        mixinStandardHelpOptions = true,
+        version = "Moultwright 0.1",
+        description = "Opens the workbench, or runs one of the commands without a window.")
+final class OpenWorkbench implements Callable<Integer> {
+    @Option(names = "--store", paramLabel = "FILE", description = "the store (default: the keeper's own)")
+    Optional<Path> store = Optional.empty();
+
+    @Option(names = "--demo", description = "the demo brood room instead of a store of one's own")
+    boolean demo;
+
+    @Option(names = "--today", paramLabel = "INSTANT", description = "the demo room's now, such as 2026-04-09T19:00:00Z")
+    Instant today = DemoRoom.USUAL_EVENING;
+
+    @Option(
+            names = "--first-look",
+            paramLabel = "FOLDER",
+            description = "leaves a picture of every screen of the demo room there, and ends")
+    Optional<Path> firstLook = Optional.empty();
+
+    @Override
+    public Integer call() throws InterruptedException {
+        boolean inDemo = demo || firstLook.isPresent();
+        Path file = store.orElseGet(this::usualStore);
+        boolean isNew = Files.notExists(file);
+        H2Store open = H2Store.open(file);
+        if (inDemo && isNew) {
+            DemoRoom.fill(open, today);
+        }
+        InstantSource clock = inDemo ? new RunningClock(today) : Clock.systemUTC();
+        Consumer<Desktop.Shown> whenShown = shown -> firstLook.ifPresent(folder -> FirstLook.take(shown, folder));
+        Desktop.show(() -> new Workbench(open, clock, SettingsFile.atHome(), Platform::runLater), whenShown);
+        return 0;
+    }
+
+    private Path usualStore() {
+        if (firstLook.isPresent()) {
+            return firstLook.get().resolve("demo.store");
+        }
+        return demo ? DataFolders.demoStore(today.toString().substring(0, 10)) : DataFolders.store();
+    }
+}

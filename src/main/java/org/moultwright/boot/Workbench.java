@@ -1,0 +1,145 @@
+package org.moultwright.boot;
+
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.scene.Parent;
+import org.moultwright.compute.forecast.Forecaster;
+import org.moultwright.domain.Brood;
+import org.moultwright.settings.Settings;
+import org.moultwright.settings.SettingsFile;
+import org.moultwright.store.H2Store;
+import org.moultwright.task.BackgroundRunner;
+import org.moultwright.task.Outcome;
+import org.moultwright.text.DayWords;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.round.RoundDesk;
+import org.moultwright.ui.round.RoundScreen;
+import org.moultwright.ui.settings.SettingsScreen;
+import org.moultwright.ui.settings.SettingsViewModel;
+import org.moultwright.ui.shell.Notice;
+import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.shell.ShellView;
+import org.moultwright.ui.shell.ShellViewModel;
+import org.moultwright.ui.shell.TopLineReader;
+import org.moultwright.ui.theme.Appearance;
+import org.moultwright.workflow.BroodBook;
+import org.moultwright.workflow.RecordRound;
+import org.moultwright.workflow.Room;
+import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.UndoDeed;
+
+/** The whole desk over one store, put together by hand. Lives on the toolkit's thread. */
+final class Workbench implements AutoCloseable {
+    private final H2Store store;
+    private final InstantSource clock;
+    private final Room room;
+    private final ReadOnlyObjectWrapper<RoomView> roomView = new ReadOnlyObjectWrapper<>(RoomView.EMPTY);
+    private final Appearance appearance = new Appearance();
+    private final BackgroundRunner runner;
+    private final ShellViewModel shell;
+    private final SettingsViewModel settings;
+    private final DayWords days;
+    private final List<Screen> screens;
+    private final ShellView view;
+
+    /**
+     * @param store what it shows and keeps; closed with the desk
+     * @param clock the keeper's now
+     * @param toolkit runs something on the toolkit's thread
+     */
+    Workbench(H2Store store, InstantSource clock, SettingsFile file, Executor toolkit) {
+        this.store = store;
+        this.clock = clock;
+        this.runner = new BackgroundRunner("desk work", toolkit);
+        BroodBook book = store.book();
+        this.room = new Room(book, store.readings(), new Forecaster()::forecast);
+        this.days = new DayWords(zoneOf(book.broods()));
+        this.shell = new ShellViewModel(days);
+        SettingsFile.Loaded loaded = file.load();
+        this.settings = new SettingsViewModel(loaded.settings(), file::save, runner);
+        settings.settingsProperty().addListener((observed, before, now) -> dress(now));
+        dress(loaded.settings());
+        loaded.keptAside().ifPresent(aside -> tell(
+                Tone.WARN, "The settings were not understood, so the usual ones hold.", "They are kept in " + aside + "."));
+        this.screens = screens(book);
+        this.view = new ShellView(shell, screens, new SettingsScreen(settings));
+    }
+
+    Parent view() {
+        return view;
+    }
+
+    Appearance appearance() {
+        return appearance;
+    }
+
+    List<Screen> screens() {
+        return screens;
+    }
+
+    void open(String screenId) {
+        shell.currentProperty().set(screenId);
+    }
+
+    ReadOnlyObjectProperty<RoomView> roomProperty() {
+        return roomView.getReadOnlyProperty();
+    }
+
+    /** Asks for the room to be read anew, aside; every screen shows it once it is there. */
+    void readAgain() {
+        runner.run(progress -> room.at(clock.instant()), this::show);
+    }
+
+    @Override
+    public void close() {
+        runner.close();
+        store.close();
+    }
+
+    private void show(Outcome<RoomView> outcome) {
+        if (outcome instanceof Outcome.Done<RoomView> done) {
+            roomView.set(done.value());
+            shell.show(
+                    TopLineReader.read(done.value(), days, settings.vocabularyProperty().get()), clock.instant());
+        } else if (outcome instanceof Outcome.Failed<RoomView> failed) {
+            tell(Tone.BAD, "The room could not be read.", String.valueOf(failed.fault().getMessage()));
+        }
+    }
+
+    private List<Screen> screens(BroodBook book) {
+        Supplier<UUID> ids = UUID::randomUUID;
+        UndoDeed undo = new UndoDeed(book, clock, ids);
+        RoundDesk round = new RoundDesk(
+                roomView,
+                this::readAgain,
+                new RecordRound(book, clock, ids),
+                undo,
+                runner,
+                shell,
+                clock,
+                days,
+                settings.vocabularyProperty());
+        return List.of(new RoundScreen(round));
+    }
+
+    private void dress(Settings chosen) {
+        appearance.themeProperty().set(chosen.theme());
+        appearance.textSizeProperty().set(chosen.textSize());
+    }
+
+    private void tell(Tone tone, String sentence, String remedy) {
+        shell.noticeProperty().set(Optional.of(new Notice(tone, sentence, remedy)));
+    }
+
+    /** The zone of the keeper's broods; that of this machine before there is any. */
+    private static ZoneId zoneOf(List<Brood> broods) {
+        return broods.isEmpty() ? ZoneId.systemDefault() : broods.get(broods.size() - 1).zone();
+    }
+}

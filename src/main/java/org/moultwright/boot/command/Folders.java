@@ -1,0 +1,61 @@
+package org.moultwright.boot.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.ReadingSeries;
+import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.workflow.BroodFolders.FolderContent;
+import org.moultwright.workflow.BroodFolders.FolderProblem;
+
+/** Reads brood folders for commands that need no store. */
+final class Folders {
+    private Folders() {}
+
+    /**
+     * A folder's brood with all its readings.
+     *
+     * @throws Refusal listing every problem, if there is any
+     */
+    static BroodRecord whole(Path folder) {
+        FolderContent content = new PlainBroodFolders().read(folder);
+        BroodRecord record = content.record().orElseThrow(() -> new Refusal(listed(folder, content.problems())));
+        Map<String, ReadingSeries.Builder> builders = new HashMap<>();
+        content.readings()
+                .handOver((probe, reading) -> builders.computeIfAbsent(probe, code -> new ReadingSeries.Builder())
+                        .add(reading));
+        Map<String, ReadingSeries> readings = new HashMap<>();
+        builders.forEach((probe, builder) -> readings.put(probe, builder.build()));
+        return record.withReadings(readings);
+    }
+
+    /** All problems of a folder, a line each. */
+    static String listed(Path folder, List<FolderProblem> problems) {
+        StringBuilder lines = new StringBuilder()
+                .append("'%s' was not read: %d problems".formatted(folder, problems.size()));
+        problems.forEach(problem -> lines.append(System.lineSeparator()).append("  ").append(line(problem)));
+        return lines.toString();
+    }
+
+    static void tellNotices(PrintWriter err, Path folder, List<String> notices) {
+        notices.forEach(notice -> err.println(folder + ": " + notice));
+        err.flush();
+    }
+
+    private static String line(FolderProblem problem) {
+        StringBuilder line = new StringBuilder(problem.file());
+        if (problem.line() > 0) {
+            line.append(", line ").append(problem.line());
+        }
+        if (!problem.column().isEmpty()) {
+            line.append(", ").append(problem.column());
+        }
+        if (!problem.value().isEmpty()) {
+            line.append(", '").append(problem.value()).append('\'');
+        }
+        return line.append(": expected ").append(problem.expected()).toString();
+    }
+}

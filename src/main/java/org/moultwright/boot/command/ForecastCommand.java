@@ -1,0 +1,79 @@
+package org.moultwright.boot.command;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.compute.forecast.ForecastQuestion;
+import org.moultwright.compute.forecast.Forecaster;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.ForecastWords;
+import org.moultwright.text.Vocabulary;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code forecast}: when the trays of brood folders will moult, and how many animals will come of them. */
+@Command(name = "forecast", description = "Says when each tray of a brood folder will moult, and how many slings will come.")
+final class ForecastCommand implements Runnable {
+    @Parameters(arity = "1..*", paramLabel = "FOLDER", description = "brood folders")
+    List<Path> folders = List.of();
+
+    @Option(names = "--as-of", paramLabel = "INSTANT", description = "use only what was known then (default: the last row)")
+    Optional<Instant> asOf = Optional.empty();
+
+    @Option(
+            names = "--learn-from",
+            paramLabel = "FOLDER",
+            arity = "1..*",
+            description = "completed broods of the same taxon to learn from")
+    List<Path> learnFrom = List.of();
+
+    @Option(names = "--seed", paramLabel = "N", description = "seed of the sampler (default: ${DEFAULT-VALUE})")
+    long seed = 1;
+
+    @Mixin
+    Answer answer = new Answer();
+
+    @Override
+    public void run() {
+        List<BroodRecord> learned = new ArrayList<>();
+        learnFrom.forEach(folder -> learned.add(Folders.whole(folder)));
+        List<BroodRecord> records = folders.stream().map(Folders::whole).toList();
+        Forecaster forecaster = new Forecaster();
+        for (BroodRecord record : records) {
+            Instant now = asOf.orElseGet(() -> LastRow.of(record));
+            List<BroodRecord> others = learned.stream()
+                    .filter(other -> !other.brood().code().equals(record.brood().code()))
+                    .toList();
+            tell(record, forecaster.forecast(new ForecastQuestion(record, now, others, seed, List.of())));
+        }
+    }
+
+    private void tell(BroodRecord record, BroodForecast forecast) {
+        ForecastWords words = new ForecastWords(
+                Vocabulary.ENGLISH_HOBBY, new DayWords(record.brood().zone()));
+        if (answer.json) {
+            answer.document(new ForecastJson(words).of(forecast));
+            return;
+        }
+        answer.out()
+                .printf(
+                        "%s on %s, %.1f warm-days old%n",
+                        forecast.brood(), words.days().longDay(forecast.asOf()), forecast.warmDays());
+        forecast.trays()
+                .forEach(tray -> answer.out().println("  " + words.sentence(tray, forecast.asOf())));
+        forecast.yield()
+                .ifPresent(count -> answer.out()
+                        .printf(
+                                "  Yield: %s %s.%n",
+                                ForecastWords.count(count),
+                                words.vocabulary().plural(forecast.yieldInto())));
+        forecast.notes().forEach(note -> answer.out().println("  " + words.note(note)));
+        answer.out().flush();
+    }
+}

@@ -1,0 +1,114 @@
+package org.moultwright.boot.command;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.moultwright.boot.machine.SerialLines;
+import org.moultwright.store.H2Store;
+import org.moultwright.workflow.LinkState;
+import org.moultwright.workflow.LogReadings;
+import org.moultwright.workflow.ProbeLine;
+import org.moultwright.workflow.ProbeListener;
+import org.moultwright.workflow.ReadingLog;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code log}: keeps what a probe says, without a window, through every fault of the wire. */
+@Command(
+        name = "log",
+        description = "Keeps what a probe says. Prints a line for each reading once it is on disk; goes on through faults.")
+final class LogCommand implements Runnable {
+    private static final long SECONDS_TO_SETTLE = 10;
+
+    @Option(names = "--store", required = true, paramLabel = "FILE", description = "the store; it is made if it is not there")
+    Path store = Path.of("");
+
+    @Option(names = "--port", required = true, paramLabel = "PATH", description = "the serial port")
+    String port = "";
+
+    @Option(names = "--profile", required = true, paramLabel = "NAME", description = "the form of its lines, such as plain-number")
+    String profile = "";
+
+    @Option(names = "--probe", paramLabel = "CODE", description = "the probe's code (default: ${DEFAULT-VALUE})")
+    String probe = "P-1";
+
+    @Option(names = "--for", paramLabel = "DURATION", description = "how long, such as PT10M, 10m or 30s (default: until told to stop)")
+    Optional<Duration> lasting = Optional.empty();
+
+    @Mixin
+    Answer answer = new Answer();
+
+    @Override
+    public void run() {
+        CountDownLatch allOnDisk = new CountDownLatch(1);
+        try (H2Store open = H2Store.open(store)) {
+            LogReadings log = new LogReadings(open.readings(), probe, new Acknowledgement(answer));
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(log, allOnDisk), "stop logging"));
+            log.run(SerialLines.links(), new ProbeLine(port, profile), lasting);
+        } finally {
+            allOnDisk.countDown();
+        }
+    }
+
+    /** A signal ends the program once this returns, so it waits until all that was heard is on disk. */
+    private static void stop(LogReadings log, CountDownLatch allOnDisk) {
+        log.stop();
+        try {
+            allOnDisk.await(SECONDS_TO_SETTLE, TimeUnit.SECONDS);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** Tells of each reading that is on disk, and on standard error how the wire is doing. */
+    private record Acknowledgement(Answer answer) implements ProbeListener {
+        @Override
+        public void heard(ReadingLog.Logged logged) {
+            if (answer.json) {
+                answer.document(ReadingJson.of(logged));
+            } else {
+                answer.out()
+                        .println("%s,%s,%s,%s"
+                                .formatted(
+                                        logged.reading().takenAt(),
+                                        number(logged.reading().temperatureCelsius()),
+                                        number(logged.reading().humidityPercent()),
+                                        logged.reading().quality().key()));
+                answer.out().flush();
+            }
+        }
+
+        @Override
+        public void changed(LinkState state) {
+            answer.err().println(words(state));
+            answer.err().flush();
+        }
+
+        @Override
+        public void clockStepped(Instant seenAt, Duration by) {
+            answer.err().println("The clock was set or the machine slept: it jumped by %s, to %s.".formatted(by, seenAt));
+            answer.err().flush();
+        }
+
+        private static String number(double value) {
+            return Double.isNaN(value) ? "" : Double.toString(value);
+        }
+
+        private static String words(LinkState state) {
+            if (state instanceof LinkState.Refused refused) {
+                return refused.sentence() + " [" + refused.code() + "]";
+            }
+            if (state instanceof LinkState.Silent silent) {
+                return "The probe is silent since " + silent.lastHeardAt() + ". Check the plug.";
+            }
+            if (state instanceof LinkState.Lost) {
+                return "The wire is gone. It is tried again.";
+            }
+            return state instanceof LinkState.Live ? "Lines come." : "Connecting.";
+        }
+    }
+}
