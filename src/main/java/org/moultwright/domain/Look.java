@@ -6,6 +6,13 @@ public sealed interface Look {
     /** The name this sort of look has in files and in the store. */
     String key();
 
+    /** Whether at least one animal of the stage was seen. */
+    default boolean showsAny() {
+        return this instanceof Seen
+                || this instanceof Full full && full.count() > 0
+                || this instanceof Sample sample && sample.count() > 0;
+    }
+
     /** All animals of the stage were counted. */
     record Full(int count) implements Look {
         public Full {

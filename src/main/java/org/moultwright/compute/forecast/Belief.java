@@ -1,0 +1,143 @@
+package org.moultwright.compute.forecast;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.moultwright.compute.rate.RateCurve;
+import org.moultwright.compute.stage.StagePrior;
+import org.moultwright.domain.Brood;
+import org.moultwright.domain.RateForm;
+import org.moultwright.domain.Stage;
+import org.moultwright.domain.Timing;
+
+/**
+ * What is believed of a brood's timing before it has shown any.
+ *
+ * @param source where the belief came from
+ * @param medianWarmDays median age at entering each boundary, in warm-days, rising
+ * @param batchSd standard deviation of the log of the brood's own factor on those ages
+ * @param rate how development depends on temperature
+ */
+record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateForm rate) {
+    /**
+     * The general default at 27 °C: about 3–4 weeks to eggs with legs, 2–3 more to nymphs, 3–4 more to
+     * slings, the dark patch about 5 days before the moult. Common practice, no source.
+     */
+    private static final Map<Stage, Double> GENERAL = Map.of(
+            Stage.POSTEMBRYO, 24.0,
+            Stage.INSTAR1, 41.0,
+            Stage.DARKENED, 61.0,
+            Stage.INSTAR2, 66.0);
+
+    private static final double GENERAL_BATCH_SD = 0.22;
+
+    /** Rises from 11 °C and falls to nothing at 38 °C: an assumption, no source. */
+    private static final RateForm GENERAL_RATE = new RateForm.Briere1(11, 38);
+
+    /** A single brood's own factor varies this much beyond what its keeper believes (assumption). */
+    private static final double COMMON_SD = 0.08;
+
+    /** Error of the believed length of each stage by itself (assumption). */
+    private static final double STAGE_SD = Math.hypot(0.07, 0.045);
+
+    private static final double SPREAD = 0.065;
+    private static final double SPREAD_LOG_SD = 0.40;
+    private static final double NEVER_LOGIT = -3.5;
+    private static final double NEVER_LOGIT_SD = 1.0;
+    private static final double TRAY_SD = 0.025;
+
+    static Belief of(Brood brood, List<Stage> boundaries) {
+        return brood.timing()
+                .filter(timing -> !timing.medianWarmDays().isEmpty())
+                .map(timing -> new Belief(PriorSource.FOLDER, medians(timing, boundaries), timing.batchSd(), timing.rate()))
+                .orElseGet(() -> new Belief(
+                        PriorSource.GENERAL,
+                        boundaries.stream().mapToDouble(GENERAL::get).toArray(),
+                        GENERAL_BATCH_SD,
+                        brood.timing().map(Timing::rate).orElse(GENERAL_RATE)));
+    }
+
+    /** Development per day, 1 at the reference temperature; where the believed form has none there, at any. */
+    RateCurve rateCurve(double referenceCelsius) {
+        return Stream.of(rate, GENERAL_RATE)
+                .map(RateCurve::of)
+                .filter(curve -> curve.at(referenceCelsius) > 0)
+                .findFirst()
+                .map(curve -> curve.relativeTo(referenceCelsius))
+                .orElse(celsius -> 1);
+    }
+
+    /**
+     * The belief as a prior: one common factor, and an error of each stage's length.
+     *
+     * @param ageSdWarmDays standard uncertainty of all ages alike, such as that of the laying
+     * @param ageSdLog standard uncertainty of the scale of all ages, such as that of the temperature
+     */
+    StagePrior prior(double ageSdWarmDays, double ageSdLog) {
+        int size = medianWarmDays.length;
+        double common = batchSd * batchSd + COMMON_SD * COMMON_SD + ageSdLog * ageSdLog;
+        double[][] shares = lengthShares();
+        double[][] covariance = new double[size][size];
+        double[] logMedian = new double[size];
+        for (int k = 0; k < size; k++) {
+            logMedian[k] = Math.log(medianWarmDays[k]);
+            for (int l = 0; l < size; l++) {
+                double lengths = 0;
+                for (int m = 0; m < size; m++) {
+                    lengths += shares[k][m] * shares[l][m];
+                }
+                covariance[k][l] = common
+                        + STAGE_SD * STAGE_SD * lengths
+                        + ageSdWarmDays * ageSdWarmDays / (medianWarmDays[k] * medianWarmDays[l]);
+            }
+        }
+        return new StagePrior(
+                logMedian, covariance, filled(Math.log(SPREAD)), SPREAD_LOG_SD, filled(NEVER_LOGIT), NEVER_LOGIT_SD, TRAY_SD);
+    }
+
+    /** The share of each stage's length in the age at each boundary. */
+    double[][] lengthShares() {
+        int size = medianWarmDays.length;
+        double[][] shares = new double[size][size];
+        for (int k = 0; k < size; k++) {
+            for (int m = 0; m <= k; m++) {
+                double length = medianWarmDays[m] - (m == 0 ? 0 : medianWarmDays[m - 1]);
+                shares[k][m] = length / medianWarmDays[k];
+            }
+        }
+        return shares;
+    }
+
+    private double[] filled(double value) {
+        double[] values = new double[medianWarmDays.length];
+        Arrays.fill(values, value);
+        return values;
+    }
+
+    /** The keeper's medians; one not given keeps the general proportion to its nearest neighbours. */
+    private static double[] medians(Timing timing, List<Stage> boundaries) {
+        EnumMap<Stage, Double> given = new EnumMap<>(timing.medianWarmDays());
+        given.keySet().retainAll(GENERAL.keySet());
+        return boundaries.stream()
+                .mapToDouble(stage -> given.containsKey(stage) ? given.get(stage) : between(given, stage))
+                .toArray();
+    }
+
+    private static double between(EnumMap<Stage, Double> given, Stage stage) {
+        double generalBelow = 0;
+        double below = 0;
+        double scale = 1;
+        for (Map.Entry<Stage, Double> entry : given.entrySet()) {
+            double general = GENERAL.get(entry.getKey());
+            scale = (entry.getValue() - below) / (general - generalBelow);
+            if (entry.getKey().isAtLeast(stage)) {
+                break;
+            }
+            below = entry.getValue();
+            generalBelow = general;
+        }
+        return below + (GENERAL.get(stage) - generalBelow) * scale;
+    }
+}

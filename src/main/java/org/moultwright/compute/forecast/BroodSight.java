@@ -1,0 +1,91 @@
+package org.moultwright.compute.forecast;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.moultwright.compute.climate.AgeOrigin;
+import org.moultwright.compute.climate.LivedTemperature;
+import org.moultwright.compute.climate.WarmDays;
+import org.moultwright.compute.rate.RateCurve;
+import org.moultwright.compute.stage.StagePrior;
+import org.moultwright.compute.stage.TrayHistory;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Stage;
+
+/**
+ * What can be seen of a brood at an instant: each tray's warm-days and history.
+ *
+ * @param record what was written by then
+ * @param asOf the instant
+ * @param origin where ages begin
+ * @param startingAge how old the animals were there
+ * @param boundaries the stages whose entering is of interest
+ * @param rate development per day, 1 at the reference temperature
+ * @param lived warm-days by tray
+ * @param trays histories by tray
+ */
+record BroodSight(
+        BroodRecord record,
+        Instant asOf,
+        AgeOrigin origin,
+        StartingAge startingAge,
+        List<Stage> boundaries,
+        RateCurve rate,
+        List<WarmDays> lived,
+        List<TrayHistory> trays) {
+
+    static BroodSight of(BroodRecord record, Instant asOf, AgeOrigin origin, List<Stage> boundaries, Belief belief) {
+        StartingAge start = StartingAge.of(record, origin, boundaries, belief.medianWarmDays());
+        RateCurve rate = belief.rateCurve(record.brood().referenceTemperatureCelsius());
+        List<WarmDays> lived = new ArrayList<>();
+        List<TrayHistory> trays = new ArrayList<>();
+        for (String tray : TrayHistory.traysOf(record)) {
+            WarmDays warmDays = WarmDays.of(LivedTemperature.of(record, tray, asOf), rate);
+            lived.add(warmDays);
+            trays.add(TrayHistory.of(
+                    record,
+                    tray,
+                    boundaries,
+                    asOf,
+                    at -> at.isBefore(origin.at()) ? 0 : start.warmDays() + warmDays.at(at)));
+        }
+        return new BroodSight(record, asOf, origin, start, boundaries, rate, List.copyOf(lived), List.copyOf(trays));
+    }
+
+    /** The trays that ever held an animal, by index. */
+    List<Integer> usableTrays() {
+        List<Integer> usable = new ArrayList<>();
+        for (int i = 0; i < trays.size(); i++) {
+            if (Math.round(trays.get(i).animals()) > 0) {
+                usable.add(i);
+            }
+        }
+        return usable;
+    }
+
+    /** Mean age over the trays, in warm-days; 0 without any. */
+    double meanAge() {
+        return lived.stream()
+                .mapToDouble(warmDays -> startingAge.warmDays() + warmDays.total())
+                .average()
+                .orElse(0);
+    }
+
+    /** Mean share of the age, over the trays, whose temperature was not measured. */
+    double meanGapFraction() {
+        return lived.stream()
+                .mapToDouble(warmDays -> warmDays.temperature().gapFraction())
+                .average()
+                .orElse(0);
+    }
+
+    /** A belief as the prior for this brood, its ages being as unsure as they are. */
+    StagePrior prior(Belief belief) {
+        double scaleSd = lived.stream()
+                .filter(warmDays -> warmDays.total() > 0)
+                .mapToDouble(warmDays -> warmDays.sd(origin.at(), asOf) / warmDays.total())
+                .average()
+                .orElse(0);
+        return belief.prior(startingAge.sdWarmDays(), scaleSd);
+    }
+}

@@ -1,0 +1,81 @@
+package org.moultwright.compute.forecast;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.moultwright.compute.climate.LivedSpan;
+import org.moultwright.compute.climate.TemperatureSource;
+import org.moultwright.compute.stage.TrayHistory;
+
+/** Gathers what a reader of a forecast must know, each once. Not safe to share. */
+final class ForecastNotes {
+    private static final double WORTH_SAYING_PERCENT = 1;
+
+    private final Set<ForecastNote> notes = new LinkedHashSet<>();
+
+    ForecastNotes(BroodSight sight, PriorSource source) {
+        if (!sight.origin().isLaying()) {
+            add(ForecastNote.Kind.AGES_FROM_FIRST_CHECK, "", sight.startingAge().warmDays());
+        }
+        if (source == PriorSource.GENERAL) {
+            add(ForecastNote.Kind.GENERAL_TIMING_ASSUMED, "", Double.NaN);
+        }
+        long early = sight.record().checks().stream()
+                .filter(check -> check.at().isBefore(sight.origin().at()))
+                .count();
+        if (early > 0) {
+            add(ForecastNote.Kind.CHECKS_BEFORE_LAYING, "", early);
+        }
+        temperature(sight);
+        sight.trays().forEach(this::counts);
+        if (sight.trays().isEmpty()) {
+            add(ForecastNote.Kind.TOO_LITTLE_TO_GO_ON, "", Double.NaN);
+        }
+    }
+
+    /** Says if the sampler fell back. */
+    void posterior(boolean isCoarse) {
+        if (isCoarse) {
+            add(ForecastNote.Kind.COARSE_POSTERIOR, "", Double.NaN);
+        }
+    }
+
+    List<ForecastNote> all() {
+        return List.copyOf(notes);
+    }
+
+    private void temperature(BroodSight sight) {
+        double filledPercent = 100 * sight.meanGapFraction();
+        if (filledPercent >= WORTH_SAYING_PERCENT) {
+            add(ForecastNote.Kind.GAPS_FILLED, "", filledPercent);
+        }
+        sight.lived().stream()
+                .flatMap(warmDays -> warmDays.temperature().spans().stream())
+                .map(LivedSpan::source)
+                .forEach(this::standIn);
+    }
+
+    private void standIn(TemperatureSource source) {
+        if (source instanceof TemperatureSource.SetPointAlone setPoint) {
+            add(ForecastNote.Kind.SET_POINT_STANDS_IN, setPoint.container(), Double.NaN);
+        } else if (source instanceof TemperatureSource.Reference) {
+            add(ForecastNote.Kind.REFERENCE_TEMPERATURE_STANDS_IN, "", Double.NaN);
+        }
+    }
+
+    private void counts(TrayHistory tray) {
+        double difference = tray.animals() - tray.opened();
+        if (Math.round(tray.animals()) == 0) {
+            add(ForecastNote.Kind.TOO_LITTLE_TO_GO_ON, tray.tray(), Double.NaN);
+        } else if (Math.round(tray.alive()) == 0) {
+            add(ForecastNote.Kind.NONE_ALIVE, tray.tray(), Double.NaN);
+        }
+        if (tray.opened() > 0 && Math.abs(difference) >= 1) {
+            add(ForecastNote.Kind.COUNTS_DISAGREE, tray.tray(), difference);
+        }
+    }
+
+    private void add(ForecastNote.Kind kind, String subject, double value) {
+        notes.add(new ForecastNote(kind, subject, value));
+    }
+}

@@ -1,0 +1,56 @@
+package org.moultwright.compute.forecast;
+
+import java.util.List;
+import org.moultwright.compute.stage.BoundaryEvidence;
+import org.moultwright.compute.stage.Chance;
+import org.moultwright.compute.stage.PassingLaw;
+import org.moultwright.compute.stage.PassingState;
+
+/** Draws the age at which the n-th animal of a tray passed or will pass one boundary. */
+final class PassAges {
+    /** What two animals of a tray have in common beyond the model (assumption). */
+    private static final double CORRELATION = 0.02;
+
+    private static final double NO_ROOM = 1e-12;
+
+    private final BoundaryEvidence evidence;
+    private final Chance chance;
+
+    PassAges(BoundaryEvidence evidence, Chance chance) {
+        this.evidence = evidence;
+        this.chance = chance;
+    }
+
+    /**
+     * The age at a pass.
+     *
+     * @param rank which pass, from 1 on
+     * @param coming how many of those waiting will pass
+     */
+    double draw(int rank, int coming, PassingLaw law) {
+        List<PassingState> states = evidence.states();
+        for (int i = 1; i < states.size(); i++) {
+            if (Math.round(states.get(i).passed()) >= rank) {
+                return between(states.get(i - 1), states.get(i), rank, law);
+            }
+        }
+        PassingState last = evidence.last();
+        double rankAhead = rank - Math.round(last.passed());
+        double share = chance.orderStatistic(rankAhead, coming, CORRELATION);
+        double survival = law.survival(last.age()) * (1 - share);
+        return survival > 0 ? Math.max(last.age(), law.ageAtSurvival(survival)) : last.age();
+    }
+
+    /** Within the looks that bracket it, as the law has it; evenly where the law has no room for it there. */
+    private double between(PassingState from, PassingState to, int rank, PassingLaw law) {
+        double passed = Math.max(1, to.passed() - from.passed());
+        double rankWithin = Math.min(passed, Math.max(1, rank - from.passed()));
+        double share = chance.orderStatistic(rankWithin, passed, CORRELATION);
+        double before = law.survival(from.age());
+        double room = before - law.survival(to.age());
+        double age = room > NO_ROOM
+                ? law.ageAtSurvival(before - share * room)
+                : from.age() + share * (to.age() - from.age());
+        return Math.max(from.age(), Math.min(to.age(), age));
+    }
+}

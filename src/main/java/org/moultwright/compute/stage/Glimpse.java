@@ -1,0 +1,59 @@
+package org.moultwright.compute.stage;
+
+import java.util.Arrays;
+import org.apache.commons.numbers.gamma.LogBeta;
+
+/**
+ * A look that left open how many had passed: for each number that may have, the chance of what was seen.
+ *
+ * @param age age at the look, in warm-days
+ * @param chanceIfPassed chance of what was seen by how many of the animals in question had passed, from none to all
+ */
+record Glimpse(double age, double[] chanceIfPassed) {
+    /** At least one had passed. */
+    static Glimpse seen(double age, int candidates) {
+        double[] chances = new double[candidates + 1];
+        Arrays.fill(chances, 1, chances.length, 1);
+        return new Glimpse(age, chances);
+    }
+
+    /**
+     * Of some animals drawn from the tray so many had passed: hypergeometric.
+     *
+     * @param candidates animals whose passing is in question
+     * @param already animals known to have passed before, still in the tray
+     * @param alive all animals in the tray
+     */
+    static Glimpse sample(double age, int candidates, int already, int alive, int count, int of) {
+        double[] chances = new double[candidates + 1];
+        int total = Math.max(alive, Math.max(of, already + candidates));
+        for (int passed = 0; passed <= candidates; passed++) {
+            chances[passed] = hypergeometric(count, of, already + passed, total);
+        }
+        return new Glimpse(age, chances);
+    }
+
+    /** log of the chance of what was seen, each animal in question having passed by then with this chance. */
+    double logProbability(double chance) {
+        int candidates = chanceIfPassed.length - 1;
+        double logOdds = Math.log(chance) - Math.log1p(-chance);
+        double logTerm = candidates * Math.log1p(-chance);
+        double sum = 0;
+        for (int passed = 0; passed <= candidates; passed++) {
+            sum += Math.exp(logTerm) * chanceIfPassed[passed];
+            logTerm += Math.log((double) (candidates - passed) / (passed + 1)) + logOdds;
+        }
+        return Math.log(Math.max(sum, 1e-12));
+    }
+
+    private static double hypergeometric(int hits, int drawn, int marked, int total) {
+        boolean isPossible = hits <= marked && drawn - hits <= total - marked;
+        return isPossible
+                ? Math.exp(logWays(marked, hits) + logWays(total - marked, drawn - hits) - logWays(total, drawn))
+                : 0;
+    }
+
+    private static double logWays(int all, int chosen) {
+        return -Math.log1p(all) - LogBeta.value(chosen + 1.0, all - chosen + 1.0);
+    }
+}

@@ -1,0 +1,40 @@
+package org.moultwright.compute.stage;
+
+/**
+ * When one tray's animals pass one boundary: log age is normal, but for the share that never passes.
+ *
+ * @param logMedian log of the median age at passing, in warm-days
+ * @param logSpread standard deviation of the log of that age, above 0
+ * @param neverShare share of the animals that will never pass, within [0, 1)
+ */
+public record PassingLaw(double logMedian, double logSpread, double neverShare) {
+    /** Share of animals misread at a look, either way (assumption, from simulated broods). */
+    private static final double MISREAD = 0.0015;
+
+    /** Beyond this many spreads before the median nobody has passed. */
+    private static final double FAR_TOO_EARLY = -7;
+
+    /** The share not yet passed at an age, of those that ever will. */
+    public double survival(double age) {
+        double z = age > 0 ? (Math.log(age) - logMedian) / logSpread : Double.NEGATIVE_INFINITY;
+        return z < FAR_TOO_EARLY ? 1 : NormalTails.survival(z);
+    }
+
+    /** The age at which so few have not yet passed, of those that ever will. */
+    public double ageAtSurvival(double share) {
+        return Math.exp(logMedian + logSpread * NormalTails.inverseSurvival(share));
+    }
+
+    /** The chance that an animal waiting at one age will never pass. */
+    public double neverGivenWaiting(double survivalNow) {
+        double ever = (1 - neverShare) * survivalNow;
+        return neverShare / (neverShare + ever);
+    }
+
+    /** The chance that an animal waiting at the first look is read as passed at the second. */
+    double readAsPassed(double survivalBefore, double survivalAfter) {
+        double passed = (1 - neverShare) * (survivalBefore - survivalAfter);
+        double waiting = (1 - neverShare) * survivalBefore + neverShare;
+        return passed / waiting * (1 - 2 * MISREAD) + MISREAD;
+    }
+}

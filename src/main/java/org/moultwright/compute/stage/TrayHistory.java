@@ -1,0 +1,114 @@
+package org.moultwright.compute.stage;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Check;
+import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.Stage;
+
+/**
+ * What checks and ledger say of one tray together.
+ *
+ * @param tray its code
+ * @param animals animals it had from the start: the median over all whole counts, less those moved in
+ * @param opened animals the ledger says were put in at its opening
+ * @param alive animals alive in it now
+ * @param evidence one for each boundary, in order
+ * @param alivePast animals alive now that had passed each boundary when it was last counted
+ * @param exposures animals alive between whole counts
+ */
+public record TrayHistory(
+        String tray,
+        double animals,
+        int opened,
+        double alive,
+        List<BoundaryEvidence> evidence,
+        List<Double> alivePast,
+        List<Exposure> exposures) {
+
+    /**
+     * Animals of one stage alive over a span of age.
+     *
+     * @param animalWarmDays their number times the warm-days lived
+     */
+    public record Exposure(Stage stage, double animalWarmDays) {}
+
+    public TrayHistory {
+        evidence = List.copyOf(evidence);
+        alivePast = List.copyOf(alivePast);
+        exposures = List.copyOf(exposures);
+    }
+
+    /** The trays of a brood, in order of first use. */
+    public static List<String> traysOf(BroodRecord record) {
+        Set<String> trays = new LinkedHashSet<>();
+        for (LedgerEntry entry : record.ledger().standing()) {
+            List.of(entry.from(), entry.to()).stream()
+                    .filter(account -> account.isTray())
+                    .forEach(account -> trays.add(account.code()));
+        }
+        record.checks().forEach(check -> trays.add(check.tray()));
+        return List.copyOf(trays);
+    }
+
+    /**
+     * The history of one tray.
+     *
+     * @param boundaries the stages whose entering is of interest, in order
+     * @param age physiological age at an instant, in warm-days; checks at age 0 or before are passed over
+     */
+    public static TrayHistory of(
+            BroodRecord record, String tray, List<Stage> boundaries, Instant asOf, ToDoubleFunction<Instant> age) {
+        TrayFlow flow = new TrayFlow(tray, record.ledger().standing());
+        List<Check> checks = record.checks().stream()
+                .filter(check -> check.tray().equals(tray) && age.applyAsDouble(check.at()) > 0)
+                .sorted(Comparator.comparing(Check::at))
+                .toList();
+        List<Check> whole =
+                checks.stream().filter(check -> check.total().isPresent()).toList();
+        double animals = animals(flow, whole);
+        double alive = Math.max(0, animals - flow.gone(asOf));
+        List<BoundaryEvidence> evidence = new ArrayList<>();
+        List<Double> alivePast = new ArrayList<>();
+        for (Stage boundary : boundaries) {
+            BoundaryEvidence found = new BoundaryHistory(flow, checks, boundary, animals, age).evidence();
+            evidence.add(found);
+            alivePast.add(Math.min(alive, Math.max(0, found.last().passed() - flow.gonePast(boundary, asOf))));
+        }
+        return new TrayHistory(
+                tray, animals, flow.opened(), alive, evidence, alivePast, exposures(whole, asOf, age));
+    }
+
+    private static double animals(TrayFlow flow, List<Check> whole) {
+        double[] counts = whole.stream()
+                .mapToDouble(check -> check.total().orElseThrow() + flow.gone(check.at()))
+                .sorted()
+                .toArray();
+        if (counts.length == 0) {
+            return flow.opened();
+        }
+        int middle = counts.length / 2;
+        double median = counts.length % 2 == 1 ? counts[middle] : (counts[middle - 1] + counts[middle]) / 2;
+        return Math.max(0, median);
+    }
+
+    private static List<Exposure> exposures(List<Check> whole, Instant asOf, ToDoubleFunction<Instant> age) {
+        List<Exposure> exposures = new ArrayList<>();
+        for (int i = 0; i < whole.size(); i++) {
+            Check check = whole.get(i);
+            Instant end = i + 1 < whole.size() ? whole.get(i + 1).at() : asOf;
+            double warmDays = age.applyAsDouble(end) - age.applyAsDouble(check.at());
+            Arrays.stream(Stage.values())
+                    .forEach(stage -> exposures.add(
+                            new Exposure(stage, check.counted(stage).orElse(0) * warmDays)));
+        }
+        return exposures;
+    }
+}

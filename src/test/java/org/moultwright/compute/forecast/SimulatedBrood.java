@@ -1,0 +1,128 @@
+package org.moultwright.compute.forecast;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.Stream;
+import org.moultwright.compute.rate.RateCurve;
+import org.moultwright.compute.rate.RateCurves;
+import org.moultwright.compute.stage.Chance;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.RateForm;
+
+/**
+ * An invented brood and its truth, from a model that is deliberately not the estimator's.
+ *
+ * @param record what its keeper wrote down
+ * @param trays the animals of each tray
+ * @param laidDay when it was laid, in days of the room
+ * @param pulledDay when it came into trays
+ * @param believed medians its keeper believes in, in days at the reference temperature
+ * @param room its incubator
+ */
+record SimulatedBrood(
+        BroodRecord record,
+        List<List<SimulatedAnimal>> trays,
+        double laidDay,
+        double pulledDay,
+        double[] believed,
+        SimulatedRoom room) {
+    static final double REFERENCE_CELSIUS = 27;
+    static final RateForm STATED_RATE = new RateForm.Briere1(11, 38);
+    private static final RateCurve TRUE_RATE = RateCurves.linear(1, 12.5).relativeTo(REFERENCE_CELSIUS);
+    private static final double BROOD_SD = 0.07;
+    private static final double STAGE_SD = 0.05;
+    private static final double TRAY_SD = 0.02;
+
+    /** One brood of a species whose typical stage lengths are a keeper's own factor on those believed. */
+    static SimulatedBrood of(String code, double speciesFactor, Chance chance) {
+        double[] believed = {30, 46, 72};
+        double brood = speciesFactor * Math.exp(BROOD_SD * chance.normal());
+        double[] lengths = new double[believed.length];
+        for (int k = 0; k < lengths.length; k++) {
+            double length = believed[k] - (k == 0 ? 0 : believed[k - 1]);
+            lengths[k] = length * brood * Math.exp(STAGE_SD * chance.normal());
+        }
+        SimulatedRoom room = new SimulatedRoom(chance);
+        double laidDay = 1 + chance.uniform() * 5;
+        double pulledDay = laidDay + 22 + chance.below(8);
+        double infertile = 0.02 + 0.06 * chance.uniform();
+        double hazard = 0.004 * Math.exp(0.5 * chance.normal());
+        int trays = 1 + chance.below(4);
+        List<List<SimulatedAnimal>> animals = Stream.generate(() -> tray(
+                        lengths, infertile, hazard, laidDay, pulledDay, room, chance))
+                .limit(trays)
+                .toList();
+        BroodRecord record = new SimulatedKeeper(room, chance)
+                .record(code, animals, laidDay, pulledDay, believed);
+        return new SimulatedBrood(record, animals, laidDay, pulledDay, believed, room);
+    }
+
+    /** The truth of a milestone: the day the n-th of those that ever pass does; NaN if none does. */
+    double trueDay(int tray, int boundary, Milestone milestone) {
+        double[] days = trays.get(tray).stream()
+                .filter(animal -> animal.isAlive(pulledDay) && animal.everPasses(boundary))
+                .mapToDouble(animal -> animal.passDays()[boundary])
+                .sorted()
+                .toArray();
+        return days.length == 0 ? Double.NaN : days[milestone.rank(days.length) - 1];
+    }
+
+    long trueYield() {
+        int last = believed.length - 1;
+        return trays.stream()
+                .flatMap(List::stream)
+                .filter(animal -> animal.isAlive(pulledDay) && animal.everPasses(last))
+                .count();
+    }
+
+    long animals() {
+        return trays.stream()
+                .flatMap(List::stream)
+                .filter(animal -> animal.isAlive(pulledDay))
+                .count();
+    }
+
+    /** When the keeper's belief has a boundary, counting days alone. */
+    double dayByCalendar(int boundary) {
+        return laidDay + believed[boundary];
+    }
+
+    /** When the keeper's belief has it, counting warm-days at the set-point on the display. */
+    double dayBySetPoint(int boundary) {
+        SimulatedPace pace = new SimulatedPace(
+                RateCurve.of(STATED_RATE).relativeTo(REFERENCE_CELSIUS), room::setPointCelsius);
+        return pace.dayAtAge(laidDay, believed[boundary]);
+    }
+
+    /** An instant so far from the pulling towards the believed end. */
+    Instant asOf(double share) {
+        double end = dayBySetPoint(believed.length - 1);
+        return SimulatedRoom.at(pulledDay + share * (end - pulledDay));
+    }
+
+    private static List<SimulatedAnimal> tray(
+            double[] lengths,
+            double infertile,
+            double hazard,
+            double laidDay,
+            double pulledDay,
+            SimulatedRoom room,
+            Chance chance) {
+        double warmer = 0.15 * chance.normal();
+        double own = Math.exp(TRAY_SD * chance.normal());
+        double[] ownLengths = java.util.Arrays.stream(lengths).map(length -> length * own).toArray();
+        SimulatedPace pace = new SimulatedPace(TRUE_RATE, hour -> room.trueCelsius(hour) + warmer);
+        double mouldDay = chance.uniform() < 0.15 ? pulledDay + 40 * chance.uniform() : Double.POSITIVE_INFINITY;
+        double mouldShare = 0.1 + 0.3 * chance.uniform();
+        int count = 20 + chance.below(60);
+        return Stream.generate(() -> {
+                    SimulatedAnimal animal =
+                            SimulatedAnimal.born(ownLengths, infertile, hazard, laidDay, pace, chance);
+                    return chance.uniform() < mouldShare
+                            ? animal.dyingAt(mouldDay + 3 * chance.uniform())
+                            : animal;
+                })
+                .limit(count)
+                .toList();
+    }
+}

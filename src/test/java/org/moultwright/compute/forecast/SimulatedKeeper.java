@@ -1,0 +1,138 @@
+package org.moultwright.compute.forecast;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.moultwright.compute.stage.Chance;
+import org.moultwright.domain.Account;
+import org.moultwright.domain.Brood;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Cause;
+import org.moultwright.domain.Check;
+import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.InstantRange;
+import org.moultwright.domain.Ledger;
+import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.Look;
+import org.moultwright.domain.Span;
+import org.moultwright.domain.Stage;
+import org.moultwright.domain.Stay;
+import org.moultwright.domain.Timing;
+
+/** Writes down an invented brood: whole counts every one to three days, the dead found then, a few misreads. */
+final class SimulatedKeeper {
+    static final List<Stage> STAGES = List.of(Stage.EGG, Stage.POSTEMBRYO, Stage.INSTAR1, Stage.INSTAR2);
+    private static final double MISREAD_SHARE = 0.006;
+    private static final int LOOKING_DAYS = 70;
+
+    private final SimulatedRoom room;
+    private final Chance chance;
+    private final List<LedgerEntry> entries = new ArrayList<>();
+    private final List<Check> checks = new ArrayList<>();
+    private final List<Stay> stays = new ArrayList<>();
+
+    SimulatedKeeper(SimulatedRoom room, Chance chance) {
+        this.room = room;
+        this.chance = chance;
+    }
+
+    BroodRecord record(
+            String code, List<List<SimulatedAnimal>> trays, double laidDay, double pulledDay, double[] believed) {
+        Instant laid = SimulatedRoom.at(laidDay);
+        Map<Stage, Double> medians = new EnumMap<>(Stage.class);
+        for (int k = 0; k < believed.length; k++) {
+            medians.put(STAGES.get(k + 1), believed[k]);
+        }
+        Brood brood = new Brood(
+                code,
+                "Invented species",
+                ZoneOffset.UTC,
+                Optional.of(new InstantRange(laid.minus(Duration.ofHours(6)), laid.plus(Duration.ofHours(6)))),
+                Optional.of(SimulatedRoom.at(pulledDay)),
+                STAGES,
+                SimulatedBrood.REFERENCE_CELSIUS,
+                Optional.of(new Timing(medians, 0.08, SimulatedBrood.STATED_RATE)));
+        for (int tray = 0; tray < trays.size(); tray++) {
+            follow("T" + (tray + 1), trays.get(tray), pulledDay);
+        }
+        return new BroodRecord(
+                brood,
+                Ledger.of(entries),
+                checks.stream().sorted(java.util.Comparator.comparing(Check::at)).toList(),
+                stays,
+                List.of(room.probeStay()),
+                room.setPoints(),
+                Map.of("probe", room.readings()),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+    }
+
+    private void follow(String tray, List<SimulatedAnimal> animals, double pulledDay) {
+        stays.add(new Stay(
+                tray,
+                ContainerKind.TRAY,
+                Optional.of("incubator"),
+                new Span(SimulatedRoom.at(pulledDay), Optional.empty())));
+        int[] opened = counts(animals, pulledDay);
+        for (int stage = 0; stage < opened.length; stage++) {
+            enter(pulledDay, Account.SAC, Account.tray(tray), stage, opened[stage], Cause.OPENED);
+        }
+        double previous = pulledDay;
+        double day = pulledDay + 1 + chance.below(3);
+        while (day < pulledDay + LOOKING_DAYS) {
+            removeDead(tray, animals, previous, day);
+            look(tray, animals, day);
+            previous = day;
+            day += 1 + chance.below(3);
+        }
+    }
+
+    private void look(String tray, List<SimulatedAnimal> animals, double day) {
+        int[] seen = new int[STAGES.size()];
+        animals.stream().filter(animal -> animal.isAlive(day)).forEach(animal -> {
+            int stage = animal.stage(day);
+            boolean isMisread = chance.uniform() < MISREAD_SHARE;
+            int shift = chance.uniform() < 0.5 ? -1 : 1;
+            seen[isMisread ? Math.max(0, Math.min(seen.length - 1, stage + shift)) : stage]++;
+        });
+        Map<Stage, Look> looks = new EnumMap<>(Stage.class);
+        for (int stage = 0; stage < seen.length; stage++) {
+            looks.put(STAGES.get(stage), new Look.Full(seen[stage]));
+        }
+        checks.add(new Check(id(), tray, SimulatedRoom.at(day), looks));
+    }
+
+    private void removeDead(String tray, List<SimulatedAnimal> animals, double from, double to) {
+        int[] dead = new int[STAGES.size()];
+        animals.stream()
+                .filter(animal -> animal.isAlive(from) && !animal.isAlive(to))
+                .forEach(animal -> dead[animal.stage(to)]++);
+        for (int stage = 0; stage < dead.length; stage++) {
+            enter(to, Account.tray(tray), Account.DEAD, stage, dead[stage], Cause.UNKNOWN);
+        }
+    }
+
+    private void enter(double day, Account from, Account to, int stage, int count, Cause cause) {
+        if (count > 0) {
+            entries.add(LedgerEntry.of(id(), SimulatedRoom.at(day), from, to, STAGES.get(stage), count, cause));
+        }
+    }
+
+    private static int[] counts(List<SimulatedAnimal> animals, double day) {
+        int[] counts = new int[STAGES.size()];
+        animals.stream().filter(animal -> animal.isAlive(day)).forEach(animal -> counts[animal.stage(day)]++);
+        return counts;
+    }
+
+    private UUID id() {
+        return new UUID(chance.below(Integer.MAX_VALUE), chance.below(Integer.MAX_VALUE));
+    }
+}

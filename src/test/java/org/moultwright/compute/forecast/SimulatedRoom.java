@@ -1,0 +1,91 @@
+package org.moultwright.compute.forecast;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.moultwright.compute.stage.Chance;
+import org.moultwright.domain.ProbeStay;
+import org.moultwright.domain.Quality;
+import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.SetPoint;
+import org.moultwright.domain.Span;
+
+/**
+ * An invented incubator hour by hour: a display that is off, a daily swing, slow wandering, set-points that
+ * change, a probe that reads wrong by a constant nobody knows, and readings that stop for a while.
+ */
+final class SimulatedRoom {
+    static final Instant START = Instant.parse("2026-02-01T00:00:00Z");
+    static final int DAYS = 140;
+    private static final int HOURS = DAYS * 24;
+    private static final double PROBE_OFFSET_SD = 0.4;
+
+    private final double[] setPointByHour = new double[HOURS];
+    private final double[] trueByHour = new double[HOURS];
+    private final double probeOffset;
+    private final int gapFromHour;
+    private final int gapToHour;
+
+    SimulatedRoom(Chance chance) {
+        double display = 0.5 * chance.normal();
+        double swing = 0.2 + 0.5 * chance.uniform();
+        double base = 25.5 + 2 * chance.uniform();
+        int firstChange = 24 * (25 + chance.below(20));
+        int secondChange = firstChange + 24 * (10 + chance.below(25));
+        double firstStep = Math.round(2 * (chance.uniform() - 0.5) * 4) / 2.0;
+        double wandering = 0;
+        for (int hour = 0; hour < HOURS; hour++) {
+            wandering = 0.97 * wandering + 0.08 * chance.normal();
+            boolean isChanged = hour >= firstChange && hour < secondChange;
+            setPointByHour[hour] = Math.round(2 * base) / 2.0 + (isChanged ? firstStep : 0);
+            trueByHour[hour] =
+                    setPointByHour[hour] + display + swing * Math.sin(hour * Math.PI / 12) + wandering;
+        }
+        this.probeOffset = PROBE_OFFSET_SD * chance.normal();
+        this.gapFromHour = 24 * (15 + chance.below(60));
+        this.gapToHour = gapFromHour + (chance.uniform() < 0.3 ? 24 + chance.below(48) : 0);
+    }
+
+    static Instant at(double days) {
+        return START.plusMillis(Math.round(days * Duration.ofDays(1).toMillis()));
+    }
+
+    double trueCelsius(int hour) {
+        return trueByHour[Math.min(hour, HOURS - 1)];
+    }
+
+    double setPointCelsius(int hour) {
+        return setPointByHour[Math.min(hour, HOURS - 1)];
+    }
+
+    ReadingSeries readings() {
+        ReadingSeries.Builder series = new ReadingSeries.Builder();
+        for (int hour = 0; hour < HOURS; hour++) {
+            if (hour < gapFromHour || hour >= gapToHour) {
+                series.add(
+                        at(hour / 24.0).toEpochMilli(), trueByHour[hour] + probeOffset, Double.NaN, Quality.GOOD);
+            }
+        }
+        return series.build();
+    }
+
+    List<SetPoint> setPoints() {
+        List<SetPoint> spans = new ArrayList<>();
+        int from = 0;
+        for (int hour = 1; hour <= HOURS; hour++) {
+            if (hour == HOURS || setPointByHour[hour] != setPointByHour[from]) {
+                Optional<Instant> to = hour == HOURS ? Optional.empty() : Optional.of(at(hour / 24.0));
+                spans.add(new SetPoint(
+                        "incubator", new Span(at(from / 24.0), to), setPointByHour[from], Double.NaN));
+                from = hour;
+            }
+        }
+        return spans;
+    }
+
+    ProbeStay probeStay() {
+        return new ProbeStay("probe", "incubator", new Span(START, Optional.empty()), 0, 0.3);
+    }
+}
