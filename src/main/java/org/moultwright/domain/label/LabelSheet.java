@@ -1,6 +1,5 @@
 package org.moultwright.domain.label;
 
-import java.math.BigDecimal;
 import org.moultwright.domain.Require;
 
 /**
@@ -101,6 +100,7 @@ public record LabelSheet(
     }
 
     private static String plain(double millimetres) {
-        return BigDecimal.valueOf(millimetres).stripTrailingZeros().toPlainString();
+        String text = Double.toString(millimetres);
+        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 }
