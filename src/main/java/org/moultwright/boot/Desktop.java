@@ -20,8 +20,7 @@ final class Desktop {
      * @param desk makes the desk, on the toolkit's thread
      * @param whenShown is given the window once it is on screen
      */
-    static void show(Supplier<Workbench> desk, Consumer<Shown> whenShown)
-            throws InterruptedException {
+    static void show(Supplier<Workbench> desk, Consumer<Shown> whenShown) throws InterruptedException {
         CountDownLatch closed = new CountDownLatch(1);
         Platform.startup(() -> open(desk.get(), whenShown, closed));
         closed.await();

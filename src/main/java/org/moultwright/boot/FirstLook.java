@@ -54,7 +54,8 @@ final class FirstLook {
     }
 
     private void save(Picture picture) {
-        Path file = folder.resolve("%s-%s.png".formatted(picture.screen(), picture.theme().name().toLowerCase(Locale.ROOT)));
+        Path file = folder.resolve(
+                "%s-%s.png".formatted(picture.screen(), picture.theme().name().toLowerCase(Locale.ROOT)));
         try {
             Files.createDirectories(folder);
             ImageIO.write(

@@ -28,7 +28,10 @@ final class OpenWorkbench implements Callable<Integer> {
     @Option(names = "--demo", description = "the demo brood room instead of a store of one's own")
     boolean demo;
 
-    @Option(names = "--today", paramLabel = "INSTANT", description = "the demo room's now, such as 2026-04-09T19:00:00Z")
+    @Option(
+            names = "--today",
+            paramLabel = "INSTANT",
+            description = "the demo room's now, such as 2026-04-09T19:00:00Z")
     Instant today = DemoRoom.USUAL_EVENING;
 
     @Option(

@@ -66,8 +66,11 @@ final class Workbench implements AutoCloseable {
         this.settings = new SettingsViewModel(loaded.settings(), file::save, runner);
         settings.settingsProperty().addListener((observed, before, now) -> dress(now));
         dress(loaded.settings());
-        loaded.keptAside().ifPresent(aside -> tell(
-                Tone.WARN, "The settings were not understood, so the usual ones hold.", "They are kept in " + aside + "."));
+        loaded.keptAside()
+                .ifPresent(aside -> tell(
+                        Tone.WARN,
+                        "The settings were not understood, so the usual ones hold.",
+                        "They are kept in " + aside + "."));
         this.screens = screens(book);
         this.view = new ShellView(shell, screens, new SettingsScreen(settings));
     }
@@ -107,9 +110,14 @@ final class Workbench implements AutoCloseable {
         if (outcome instanceof Outcome.Done<RoomView> done) {
             roomView.set(done.value());
             shell.show(
-                    TopLineReader.read(done.value(), days, settings.vocabularyProperty().get()), clock.instant());
+                    TopLineReader.read(
+                            done.value(), days, settings.vocabularyProperty().get()),
+                    clock.instant());
         } else if (outcome instanceof Outcome.Failed<RoomView> failed) {
-            tell(Tone.BAD, "The room could not be read.", String.valueOf(failed.fault().getMessage()));
+            tell(
+                    Tone.BAD,
+                    "The room could not be read.",
+                    String.valueOf(failed.fault().getMessage()));
         }
     }
 
@@ -140,6 +148,8 @@ final class Workbench implements AutoCloseable {
 
     /** The zone of the keeper's broods; that of this machine before there is any. */
     private static ZoneId zoneOf(List<Brood> broods) {
-        return broods.isEmpty() ? ZoneId.systemDefault() : broods.get(broods.size() - 1).zone();
+        return broods.isEmpty()
+                ? ZoneId.systemDefault()
+                : broods.get(broods.size() - 1).zone();
     }
 }

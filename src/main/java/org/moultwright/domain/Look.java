@@ -9,8 +9,8 @@ public sealed interface Look {
     /** Whether at least one animal of the stage was seen. */
     default boolean showsAny() {
         return this instanceof Seen
-                || this instanceof Full full && full.count() > 0
-                || this instanceof Sample sample && sample.count() > 0;
+                || (this instanceof Full full && full.count() > 0)
+                || (this instanceof Sample sample && sample.count() > 0);
     }
 
     /** All animals of the stage were counted. */

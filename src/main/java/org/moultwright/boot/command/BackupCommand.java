@@ -8,7 +8,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code backup}: copies a store to a file that is not there yet. */
-@Command(name = "backup", description = "Copies a store to a file that is not there yet, and makes sure the copy opens.")
+@Command(
+        name = "backup",
+        description = "Copies a store to a file that is not there yet, and makes sure the copy opens.")
 final class BackupCommand implements Runnable {
     @Parameters(paramLabel = "FILE", description = "the store")
     Path store = Path.of("");

@@ -40,10 +40,8 @@ final class ExportCommand implements Runnable {
             new PlainBroodFolders().write(record.withReadings(readings), folder);
         }
         if (answer.json) {
-            answer.document(JsonNodeFactory.instance
-                    .objectNode()
-                    .put("brood", brood)
-                    .put("folder", folder.toString()));
+            answer.document(
+                    JsonNodeFactory.instance.objectNode().put("brood", brood).put("folder", folder.toString()));
         } else {
             answer.out().println(brood + " written to " + folder);
         }

@@ -34,9 +34,10 @@ final class Folders {
 
     /** All problems of a folder, a line each. */
     static String listed(Path folder, List<FolderProblem> problems) {
-        StringBuilder lines = new StringBuilder()
-                .append("'%s' was not read: %d problems".formatted(folder, problems.size()));
-        problems.forEach(problem -> lines.append(System.lineSeparator()).append("  ").append(line(problem)));
+        StringBuilder lines =
+                new StringBuilder().append("'%s' was not read: %d problems".formatted(folder, problems.size()));
+        problems.forEach(
+                problem -> lines.append(System.lineSeparator()).append("  ").append(line(problem)));
         return lines.toString();
     }
 

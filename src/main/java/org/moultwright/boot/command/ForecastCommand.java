@@ -18,12 +18,17 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code forecast}: when the trays of brood folders will moult, and how many animals will come of them. */
-@Command(name = "forecast", description = "Says when each tray of a brood folder will moult, and how many slings will come.")
+@Command(
+        name = "forecast",
+        description = "Says when each tray of a brood folder will moult, and how many slings will come.")
 final class ForecastCommand implements Runnable {
     @Parameters(arity = "1..*", paramLabel = "FOLDER", description = "brood folders")
     List<Path> folders = List.of();
 
-    @Option(names = "--as-of", paramLabel = "INSTANT", description = "use only what was known then (default: the last row)")
+    @Option(
+            names = "--as-of",
+            paramLabel = "INSTANT",
+            description = "use only what was known then (default: the last row)")
     Optional<Instant> asOf = Optional.empty();
 
     @Option(
@@ -65,14 +70,12 @@ final class ForecastCommand implements Runnable {
                 .printf(
                         "%s on %s, %.1f warm-days old%n",
                         forecast.brood(), words.days().longDay(forecast.asOf()), forecast.warmDays());
-        forecast.trays()
-                .forEach(tray -> answer.out().println("  " + words.sentence(tray, forecast.asOf())));
+        forecast.trays().forEach(tray -> answer.out().println("  " + words.sentence(tray, forecast.asOf())));
         forecast.yield()
                 .ifPresent(count -> answer.out()
                         .printf(
                                 "  Yield: %s %s.%n",
-                                ForecastWords.count(count),
-                                words.vocabulary().plural(forecast.yieldInto())));
+                                ForecastWords.count(count), words.vocabulary().plural(forecast.yieldInto())));
         forecast.notes().forEach(note -> answer.out().println("  " + words.note(note)));
         answer.out().flush();
     }

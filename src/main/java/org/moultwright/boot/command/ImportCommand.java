@@ -20,7 +20,11 @@ final class ImportCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "FOLDER", description = "brood folders, or zip files of them")
     List<Path> folders = List.of();
 
-    @Option(names = "--store", required = true, paramLabel = "FILE", description = "the store; it is made if it is not there")
+    @Option(
+            names = "--store",
+            required = true,
+            paramLabel = "FILE",
+            description = "the store; it is made if it is not there")
     Path store = Path.of("");
 
     @Mixin
@@ -55,7 +59,9 @@ final class ImportCommand implements Callable<Integer> {
                                             ? result.brood().orElse("") + ": nothing new"
                                             : "%s: %d rows and %d readings taken in"
                                                     .formatted(
-                                                            result.brood().orElse(""), takenIn.rows(), takenIn.readings())));
+                                                            result.brood().orElse(""),
+                                                            takenIn.rows(),
+                                                            takenIn.readings())));
         }
         answer.out().flush();
     }
@@ -64,8 +70,7 @@ final class ImportCommand implements Callable<Integer> {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("folder", result.folder().toString());
         result.brood().ifPresent(code -> json.put("brood", code));
-        result.takenIn()
-                .ifPresent(takenIn -> json.put("rows", takenIn.rows()).put("readings", takenIn.readings()));
+        result.takenIn().ifPresent(takenIn -> json.put("rows", takenIn.rows()).put("readings", takenIn.readings()));
         ArrayNode problems = json.putArray("problems");
         result.problems()
                 .forEach(problem -> problems.addObject()

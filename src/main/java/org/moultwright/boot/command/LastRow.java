@@ -33,10 +33,8 @@ final class LastRow {
                         times(record.runUp(), RunUpEvent::at))
                 .flatMap(Function.identity())
                 .max(Comparator.naturalOrder())
-                .orElseGet(() -> record.brood()
-                        .laid()
-                        .map(laid -> laid.latest())
-                        .orElse(Instant.EPOCH));
+                .orElseGet(
+                        () -> record.brood().laid().map(laid -> laid.latest()).orElse(Instant.EPOCH));
     }
 
     private static Instant last(ReadingSeries series) {

@@ -20,23 +20,35 @@ import picocli.CommandLine.Option;
 /** {@code log}: keeps what a probe says, without a window, through every fault of the wire. */
 @Command(
         name = "log",
-        description = "Keeps what a probe says. Prints a line for each reading once it is on disk; goes on through faults.")
+        description =
+                "Keeps what a probe says. Prints a line for each reading once it is on disk; goes on through faults.")
 final class LogCommand implements Runnable {
     private static final long SECONDS_TO_SETTLE = 10;
 
-    @Option(names = "--store", required = true, paramLabel = "FILE", description = "the store; it is made if it is not there")
+    @Option(
+            names = "--store",
+            required = true,
+            paramLabel = "FILE",
+            description = "the store; it is made if it is not there")
     Path store = Path.of("");
 
     @Option(names = "--port", required = true, paramLabel = "PATH", description = "the serial port")
     String port = "";
 
-    @Option(names = "--profile", required = true, paramLabel = "NAME", description = "the form of its lines, such as plain-number")
+    @Option(
+            names = "--profile",
+            required = true,
+            paramLabel = "NAME",
+            description = "the form of its lines, such as plain-number")
     String profile = "";
 
     @Option(names = "--probe", paramLabel = "CODE", description = "the probe's code (default: ${DEFAULT-VALUE})")
     String probe = "P-1";
 
-    @Option(names = "--for", paramLabel = "DURATION", description = "how long, such as PT10M, 10m or 30s (default: until told to stop)")
+    @Option(
+            names = "--for",
+            paramLabel = "DURATION",
+            description = "how long, such as PT10M, 10m or 30s (default: until told to stop)")
     Optional<Duration> lasting = Optional.empty();
 
     @Mixin
@@ -90,7 +102,8 @@ final class LogCommand implements Runnable {
 
         @Override
         public void clockStepped(Instant seenAt, Duration by) {
-            answer.err().println("The clock was set or the machine slept: it jumped by %s, to %s.".formatted(by, seenAt));
+            answer.err()
+                    .println("The clock was set or the machine slept: it jumped by %s, to %s.".formatted(by, seenAt));
             answer.err().flush();
         }
 

@@ -51,7 +51,8 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
     static Belief of(Brood brood, List<Stage> boundaries) {
         return brood.timing()
                 .filter(timing -> !timing.medianWarmDays().isEmpty())
-                .map(timing -> new Belief(PriorSource.FOLDER, medians(timing, boundaries), timing.batchSd(), timing.rate()))
+                .map(timing ->
+                        new Belief(PriorSource.FOLDER, medians(timing, boundaries), timing.batchSd(), timing.rate()))
                 .orElseGet(() -> new Belief(
                         PriorSource.GENERAL,
                         boundaries.stream().mapToDouble(GENERAL::get).toArray(),
@@ -94,7 +95,13 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
             }
         }
         return new StagePrior(
-                logMedian, covariance, filled(Math.log(SPREAD)), SPREAD_LOG_SD, filled(NEVER_LOGIT), NEVER_LOGIT_SD, TRAY_SD);
+                logMedian,
+                covariance,
+                filled(Math.log(SPREAD)),
+                SPREAD_LOG_SD,
+                filled(NEVER_LOGIT),
+                NEVER_LOGIT_SD,
+                TRAY_SD);
     }
 
     /** The share of each stage's length in the age at each boundary. */

@@ -14,7 +14,9 @@ final class Boundaries {
                 record.checks().stream().anyMatch(check -> check.looks().containsKey(Stage.DARKENED));
         return record.brood().stages().stream()
                 .skip(1)
-                .filter(stage -> stage != Stage.DARKENED || isCueUsed || stage == record.brood().lastStage())
+                .filter(stage -> stage != Stage.DARKENED
+                        || isCueUsed
+                        || stage == record.brood().lastStage())
                 .toList();
     }
 }

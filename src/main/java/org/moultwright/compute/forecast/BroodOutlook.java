@@ -60,7 +60,11 @@ final class BroodOutlook {
     /** A tray of which nothing can be said. */
     static TrayForecast bare(BroodSight sight, int tray) {
         return new TrayForecast(
-                sight.trays().get(tray).tray(), age(sight, tray), sight.trays().get(tray).alive(), List.of(), List.of());
+                sight.trays().get(tray).tray(),
+                age(sight, tray),
+                sight.trays().get(tray).alive(),
+                List.of(),
+                List.of());
     }
 
     private static double age(BroodSight sight, int tray) {

@@ -83,12 +83,13 @@ final class Mortality {
         static Losses of(BroodRecord record, List<TrayHistory> trays) {
             double dead = record.ledger().standing().stream()
                     .filter(entry -> entry.from().isTray())
-                    .filter(entry -> entry.to().equals(Account.DEAD) || entry.to().equals(Account.MISSING))
+                    .filter(entry ->
+                            entry.to().equals(Account.DEAD) || entry.to().equals(Account.MISSING))
                     .mapToDouble(entry -> entry.count())
                     .sum();
             Map<Stage, Double> exposure = new EnumMap<>(Stage.class);
-            trays.forEach(tray -> tray.exposures()
-                    .forEach(span -> exposure.merge(span.stage(), span.animalWarmDays(), Double::sum)));
+            trays.forEach(tray ->
+                    tray.exposures().forEach(span -> exposure.merge(span.stage(), span.animalWarmDays(), Double::sum)));
             return new Losses(dead, exposure);
         }
     }

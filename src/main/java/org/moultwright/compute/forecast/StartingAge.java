@@ -27,7 +27,11 @@ record StartingAge(double warmDays, double sdWarmDays) {
 
     static StartingAge of(BroodRecord record, AgeOrigin origin, List<Stage> boundaries, double[] medianWarmDays) {
         if (origin.isLaying()) {
-            double days = record.brood().laid().map(InstantRange::width).orElse(Duration.ZERO).toMillis()
+            double days = record.brood()
+                            .laid()
+                            .map(InstantRange::width)
+                            .orElse(Duration.ZERO)
+                            .toMillis()
                     / MILLIS_PER_DAY;
             return new StartingAge(0, days * UNIFORM_SD);
         }

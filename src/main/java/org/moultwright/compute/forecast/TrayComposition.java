@@ -20,8 +20,7 @@ final class TrayComposition {
     private final Outlook outlook;
     private final List<Stage> boundaries;
 
-    TrayComposition(
-            TrayHistory tray, int trayIndex, TrayClock clock, Outlook outlook, List<Stage> boundaries) {
+    TrayComposition(TrayHistory tray, int trayIndex, TrayClock clock, Outlook outlook, List<Stage> boundaries) {
         this.tray = tray;
         this.trayIndex = trayIndex;
         this.clock = clock;
@@ -41,7 +40,9 @@ final class TrayComposition {
             for (int draw = 0; k < boundaries.size() && draw < draws; draw++) {
                 inStage[draw] -= past[k + 1][draw];
             }
-            byStage.put(k == 0 ? lowest : boundaries.get(k - 1), Quantiles.of(inStage).counts());
+            byStage.put(
+                    k == 0 ? lowest : boundaries.get(k - 1),
+                    Quantiles.of(inStage).counts());
         }
         return new Composition(instant, byStage, Quantiles.of(past[0]).counts());
     }

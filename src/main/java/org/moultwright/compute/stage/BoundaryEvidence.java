@@ -20,9 +20,7 @@ public final class BoundaryEvidence {
 
     BoundaryEvidence(List<PassingState> states, List<PassingStep> steps, Optional<Glimpse> lastGlimpse) {
         this.states = List.copyOf(states);
-        this.steps = steps.stream()
-                .filter(step -> step.waiting() > 0)
-                .toList();
+        this.steps = steps.stream().filter(step -> step.waiting() > 0).toList();
         this.lastGlimpse = lastGlimpse;
     }
 
@@ -76,12 +74,10 @@ public final class BoundaryEvidence {
             double passed = to.passed() - from.passed();
             double gone = goneWaiting.get(i) - goneWaiting.get(i - 1);
             double waiting = Math.max(from.waiting() - gone / 2, passed);
-            steps.add(new PassingStep(
-                    from.age(), to.age(), waiting, passed, glimpses.between(from, to.age(), passed)));
+            steps.add(new PassingStep(from.age(), to.age(), waiting, passed, glimpses.between(from, to.age(), passed)));
         }
         PassingState last = states.get(states.size() - 1);
-        return new BoundaryEvidence(
-                states, steps, glimpses.between(last, Double.POSITIVE_INFINITY, last.waiting()));
+        return new BoundaryEvidence(states, steps, glimpses.between(last, Double.POSITIVE_INFINITY, last.waiting()));
     }
 
     /** Finds what a partial look said between two counts. */

@@ -25,8 +25,7 @@ final class BoundaryHistory {
     private final double animals;
     private final ToDoubleFunction<Instant> age;
 
-    BoundaryHistory(
-            TrayFlow flow, List<Check> checks, Stage boundary, double animals, ToDoubleFunction<Instant> age) {
+    BoundaryHistory(TrayFlow flow, List<Check> checks, Stage boundary, double animals, ToDoubleFunction<Instant> age) {
         this.flow = flow;
         this.checks = checks;
         this.boundary = boundary;
@@ -116,20 +115,22 @@ final class BoundaryHistory {
 
     private boolean isSight(Check check) {
         return check.looks().entrySet().stream()
-                .anyMatch(look -> look.getKey().isAtLeast(boundary) && look.getValue().showsAny());
+                .anyMatch(look ->
+                        look.getKey().isAtLeast(boundary) && look.getValue().showsAny());
     }
 
     /** A sample tells of a boundary where it was the last stage seen: nothing is said of any beyond it. */
     private Optional<Glimpse> sample(Check check, PassingState from, int inQuestion) {
         boolean isLastSeen = check.looks().entrySet().stream()
-                .noneMatch(look -> look.getKey().compareTo(boundary) > 0 && look.getValue().showsAny());
+                .noneMatch(look ->
+                        look.getKey().compareTo(boundary) > 0 && look.getValue().showsAny());
         if (!isLastSeen || !(check.look(boundary) instanceof Look.Sample sample)) {
             return Optional.empty();
         }
         int alive = (int) Math.round(animals - flow.gone(check.at()));
         int already = (int) Math.round(Math.max(0, from.passed() - flow.gonePast(boundary, check.at())));
-        return Optional.of(Glimpse.sample(
-                age.applyAsDouble(check.at()), inQuestion, already, alive, sample.count(), sample.of()));
+        return Optional.of(
+                Glimpse.sample(age.applyAsDouble(check.at()), inQuestion, already, alive, sample.count(), sample.of()));
     }
 
     private record Row(Instant at, double passed) {}

@@ -95,8 +95,7 @@ final class ModeFinder {
 
     /** The inverse, a direction flatter than the least curvature being taken as that. */
     private static double[][] inverse(double[][] curvature) {
-        EigenDecompositionSymmetric eigen =
-                new EigenDecompositionSymmetric(MatrixUtils.createRealMatrix(curvature));
+        EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(MatrixUtils.createRealMatrix(curvature));
         double[] variances = eigen.getEigenvalues();
         for (int i = 0; i < variances.length; i++) {
             variances[i] = 1 / Math.max(LEAST_CURVATURE, variances[i]);

@@ -22,9 +22,7 @@ public final class NormalTails {
 
     /** log Φ(z), through the scaled complementary error function where Φ itself would vanish. */
     public static double logCdf(double z) {
-        return z > -5
-                ? Math.log1p(-survival(z))
-                : Math.log(0.5 * Erfcx.value(-z / SQRT2)) - z * z / 2;
+        return z > -5 ? Math.log1p(-survival(z)) : Math.log(0.5 * Erfcx.value(-z / SQRT2)) - z * z / 2;
     }
 
     /** log(Φ(upper) − Φ(lower)); −∞ where the two are equal. */

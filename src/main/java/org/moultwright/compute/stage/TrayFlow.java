@@ -25,10 +25,8 @@ final class TrayFlow {
         this.entries = standing.stream()
                 .filter(entry -> entry.effectOn(this.tray) != 0)
                 .toList();
-        this.opening = entries.stream()
-                .filter(this::isFromSac)
-                .map(LedgerEntry::at)
-                .findFirst();
+        this.opening =
+                entries.stream().filter(this::isFromSac).map(LedgerEntry::at).findFirst();
     }
 
     /** When its first animals came out of the sac. */

@@ -82,8 +82,7 @@ public record TrayHistory(
             evidence.add(found);
             alivePast.add(Math.min(alive, Math.max(0, found.last().passed() - flow.gonePast(boundary, asOf))));
         }
-        return new TrayHistory(
-                tray, animals, flow.opened(), alive, evidence, alivePast, exposures(whole, asOf, age));
+        return new TrayHistory(tray, animals, flow.opened(), alive, evidence, alivePast, exposures(whole, asOf, age));
     }
 
     private static double animals(TrayFlow flow, List<Check> whole) {

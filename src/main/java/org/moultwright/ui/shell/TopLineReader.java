@@ -24,9 +24,8 @@ public final class TopLineReader {
 
     public static TopLine read(RoomView room, DayWords days, Vocabulary vocabulary) {
         List<TrayView> trays = room.occupiedTrays();
-        int left = (int) trays.stream()
-                .filter(tray -> tray.due() != TrayView.Due.DONE)
-                .count();
+        int left = (int)
+                trays.stream().filter(tray -> tray.due() != TrayView.Due.DONE).count();
         return new TopLine(
                 probes(room),
                 trays.isEmpty() ? Optional.empty() : Optional.of(new TopLine.TraysLeft(left, trays.size())),
@@ -39,7 +38,9 @@ public final class TopLineReader {
         for (BroodView brood : room.broods()) {
             for (ProbeStay stay : brood.record().probeStays()) {
                 Reading latest = room.latestReadings().get(stay.probe());
-                if (latest != null && latest.quality() == Quality.GOOD && stay.span().contains(room.now())) {
+                if (latest != null
+                        && latest.quality() == Quality.GOOD
+                        && stay.span().contains(room.now())) {
                     byPlace.put(
                             stay.container(),
                             new TopLine.ProbeNow(

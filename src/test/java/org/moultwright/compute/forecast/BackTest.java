@@ -91,7 +91,8 @@ final class BackTest {
             add(Milestone.HALF, moult.half(), half);
             add(Milestone.MOST, moult.most(), brood.trueDay(tray, LAST, Milestone.MOST));
             add(Milestone.FIRST, moult.first(), brood.trueDay(tray, LAST, Milestone.FIRST));
-            covered.add(day(moult.half().p10()) <= half && half <= day(moult.half().p90()) ? 1.0 : 0.0);
+            covered.add(
+                    day(moult.half().p10()) <= half && half <= day(moult.half().p90()) ? 1.0 : 0.0);
             byCalendar.add(brood.dayByCalendar(LAST) - half);
             bySetPoint.add(brood.dayBySetPoint(LAST) - half);
         }

@@ -14,7 +14,12 @@ record SimulatedAnimal(double[] passDays, double deathDay) {
 
     /** Gamma-distributed stage lengths, a few laggards, some infertile; lengths are in days at the reference. */
     static SimulatedAnimal born(
-            double[] lengths, double infertileShare, double dailyHazard, double laidDay, SimulatedPace pace, Chance chance) {
+            double[] lengths,
+            double infertileShare,
+            double dailyHazard,
+            double laidDay,
+            SimulatedPace pace,
+            Chance chance) {
         double shape = 1 / (DURATION_VARIATION * DURATION_VARIATION);
         double[] passDays = new double[lengths.length];
         boolean isInfertile = chance.uniform() < infertileShare;

@@ -48,12 +48,11 @@ record SimulatedBrood(
         double infertile = 0.02 + 0.06 * chance.uniform();
         double hazard = 0.004 * Math.exp(0.5 * chance.normal());
         int trays = 1 + chance.below(4);
-        List<List<SimulatedAnimal>> animals = Stream.generate(() -> tray(
-                        lengths, infertile, hazard, laidDay, pulledDay, room, chance))
+        List<List<SimulatedAnimal>> animals = Stream.generate(
+                        () -> tray(lengths, infertile, hazard, laidDay, pulledDay, room, chance))
                 .limit(trays)
                 .toList();
-        BroodRecord record = new SimulatedKeeper(room, chance)
-                .record(code, animals, laidDay, pulledDay, believed);
+        BroodRecord record = new SimulatedKeeper(room, chance).record(code, animals, laidDay, pulledDay, believed);
         return new SimulatedBrood(record, animals, laidDay, pulledDay, believed, room);
     }
 
@@ -89,8 +88,8 @@ record SimulatedBrood(
 
     /** When the keeper's belief has it, counting warm-days at the set-point on the display. */
     double dayBySetPoint(int boundary) {
-        SimulatedPace pace = new SimulatedPace(
-                RateCurve.of(STATED_RATE).relativeTo(REFERENCE_CELSIUS), room::setPointCelsius);
+        SimulatedPace pace =
+                new SimulatedPace(RateCurve.of(STATED_RATE).relativeTo(REFERENCE_CELSIUS), room::setPointCelsius);
         return pace.dayAtAge(laidDay, believed[boundary]);
     }
 
@@ -110,17 +109,15 @@ record SimulatedBrood(
             Chance chance) {
         double warmer = 0.15 * chance.normal();
         double own = Math.exp(TRAY_SD * chance.normal());
-        double[] ownLengths = java.util.Arrays.stream(lengths).map(length -> length * own).toArray();
+        double[] ownLengths =
+                java.util.Arrays.stream(lengths).map(length -> length * own).toArray();
         SimulatedPace pace = new SimulatedPace(TRUE_RATE, hour -> room.trueCelsius(hour) + warmer);
         double mouldDay = chance.uniform() < 0.15 ? pulledDay + 40 * chance.uniform() : Double.POSITIVE_INFINITY;
         double mouldShare = 0.1 + 0.3 * chance.uniform();
         int count = 20 + chance.below(60);
         return Stream.generate(() -> {
-                    SimulatedAnimal animal =
-                            SimulatedAnimal.born(ownLengths, infertile, hazard, laidDay, pace, chance);
-                    return chance.uniform() < mouldShare
-                            ? animal.dyingAt(mouldDay + 3 * chance.uniform())
-                            : animal;
+                    SimulatedAnimal animal = SimulatedAnimal.born(ownLengths, infertile, hazard, laidDay, pace, chance);
+                    return chance.uniform() < mouldShare ? animal.dyingAt(mouldDay + 3 * chance.uniform()) : animal;
                 })
                 .limit(count)
                 .toList();

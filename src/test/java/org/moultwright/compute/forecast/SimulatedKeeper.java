@@ -64,7 +64,9 @@ final class SimulatedKeeper {
         return new BroodRecord(
                 brood,
                 Ledger.of(entries),
-                checks.stream().sorted(java.util.Comparator.comparing(Check::at)).toList(),
+                checks.stream()
+                        .sorted(java.util.Comparator.comparing(Check::at))
+                        .toList(),
                 stays,
                 List.of(room.probeStay()),
                 room.setPoints(),

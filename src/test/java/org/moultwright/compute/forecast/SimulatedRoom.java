@@ -40,8 +40,7 @@ final class SimulatedRoom {
             wandering = 0.97 * wandering + 0.08 * chance.normal();
             boolean isChanged = hour >= firstChange && hour < secondChange;
             setPointByHour[hour] = Math.round(2 * base) / 2.0 + (isChanged ? firstStep : 0);
-            trueByHour[hour] =
-                    setPointByHour[hour] + display + swing * Math.sin(hour * Math.PI / 12) + wandering;
+            trueByHour[hour] = setPointByHour[hour] + display + swing * Math.sin(hour * Math.PI / 12) + wandering;
         }
         this.probeOffset = PROBE_OFFSET_SD * chance.normal();
         this.gapFromHour = 24 * (15 + chance.below(60));
@@ -64,8 +63,7 @@ final class SimulatedRoom {
         ReadingSeries.Builder series = new ReadingSeries.Builder();
         for (int hour = 0; hour < HOURS; hour++) {
             if (hour < gapFromHour || hour >= gapToHour) {
-                series.add(
-                        at(hour / 24.0).toEpochMilli(), trueByHour[hour] + probeOffset, Double.NaN, Quality.GOOD);
+                series.add(at(hour / 24.0).toEpochMilli(), trueByHour[hour] + probeOffset, Double.NaN, Quality.GOOD);
             }
         }
         return series.build();
@@ -77,8 +75,7 @@ final class SimulatedRoom {
         for (int hour = 1; hour <= HOURS; hour++) {
             if (hour == HOURS || setPointByHour[hour] != setPointByHour[from]) {
                 Optional<Instant> to = hour == HOURS ? Optional.empty() : Optional.of(at(hour / 24.0));
-                spans.add(new SetPoint(
-                        "incubator", new Span(at(from / 24.0), to), setPointByHour[from], Double.NaN));
+                spans.add(new SetPoint("incubator", new Span(at(from / 24.0), to), setPointByHour[from], Double.NaN));
                 from = hour;
             }
         }

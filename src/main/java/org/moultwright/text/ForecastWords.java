@@ -1,0 +1,145 @@
+package org.moultwright.text;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.compute.forecast.CountInterval;
+import org.moultwright.compute.forecast.ForecastNote;
+import org.moultwright.compute.forecast.InstantInterval;
+import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.compute.forecast.TrayForecast;
+
+/**
+ * Forecasts in sentences. Windows are the 80 % intervals.
+ *
+ * @param vocabulary the names of the stages
+ * @param days the keeper's days
+ */
+public record ForecastWords(Vocabulary vocabulary, DayWords days) {
+    private static final String TOO_EARLY =
+            "Too early to say: nothing has moulted yet and no earlier brood of this species is known.";
+
+    /** "A1: half are slings between 3 and 6 May." The last stage is what a keeper waits for. */
+    public String sentence(TrayForecast tray, Instant now) {
+        return last(tray)
+                .map(moult -> tray.tray() + ": " + half(moult, now) + ".")
+                .orElse(tray.tray() + ": " + TOO_EARLY);
+    }
+
+    /** "half are slings 3 to 6 May", short enough to stand beside a lane. */
+    public String phrase(TrayForecast tray, Instant now) {
+        return last(tray)
+                .map(moult -> isPast(moult.half(), now)
+                        ? half(moult, now)
+                        : "half are %s %s".formatted(plural(moult), window(moult.half())))
+                .orElse("too early to say");
+    }
+
+    /** "slings 4 to 8 May": when half of each tray become slings, all trays together; empty where none is told. */
+    public Optional<String> brood(BroodForecast forecast, Instant now) {
+        List<MoultForecast> coming = forecast.trays().stream()
+                .flatMap(tray -> last(tray).stream())
+                .filter(moult -> !isPast(moult.half(), now))
+                .toList();
+        Optional<Instant> from =
+                coming.stream().map(moult -> moult.half().p10()).min(Instant::compareTo);
+        Optional<Instant> to = coming.stream().map(moult -> moult.half().p90()).max(Instant::compareTo);
+        return from.flatMap(first ->
+                to.map(last -> "%s %s".formatted(vocabulary.plural(forecast.yieldInto()), days.days(first, last))));
+    }
+
+    /** The three windows of one moult, a line each; one that is over says so. */
+    public List<String> windows(MoultForecast moult, Instant now) {
+        String stages = plural(moult);
+        return List.of(
+                window("first " + stages, moult.first(), now),
+                window("half are " + stages, moult.half(), now),
+                window("95 % are " + stages, moult.most(), now));
+    }
+
+    /** "103 to 106", or one number where both ends round to it. */
+    public static String count(CountInterval count) {
+        long low = Math.round(count.p10());
+        long high = Math.round(count.p90());
+        return low == high ? Long.toString(low) : low + " to " + high;
+    }
+
+    /** When a tray should be emptied into pots, if it has animals that have yet to become the last stage. */
+    public Optional<String> separation(TrayForecast tray, Instant now) {
+        return last(tray)
+                .filter(moult -> !isPast(moult.most(), now))
+                .map(moult -> isPast(moult.first(), now)
+                        ? "%s: first %s are there. Separate within about a week of them."
+                                .formatted(tray.tray(), plural(moult))
+                        : "%s: first %s %s. Separate within about a week of them."
+                                .formatted(tray.tray(), plural(moult), window(moult.first())));
+    }
+
+    public String note(ForecastNote note) {
+        String subject = note.subject();
+        long count = Math.round(note.value());
+        return switch (note.kind()) {
+            case TOO_LITTLE_TO_GO_ON -> subject.isEmpty() ? TOO_EARLY : subject + ": " + TOO_EARLY;
+            case AGES_FROM_FIRST_CHECK -> "Laying is not written down: ages count from the first check.";
+            case GENERAL_TIMING_ASSUMED ->
+                "No timing is known for this species: the general one is assumed, an assumption.";
+            case SET_POINT_STANDS_IN -> about(subject) + "no probe reading; the set-point stands in.";
+            case REFERENCE_TEMPERATURE_STANDS_IN ->
+                about(subject) + "neither reading nor set-point; the reference temperature stands in.";
+            case GAPS_FILLED ->
+                String.format(
+                        Locale.ROOT,
+                        "%s%.0f %% of the time was not measured and is filled from the set-point.",
+                        about(subject),
+                        note.value());
+            case COUNTS_DISAGREE ->
+                "%scounts and ledger disagree by %d %s."
+                        .formatted(about(subject), count, count == 1 ? "animal" : "animals");
+            case CHECKS_BEFORE_LAYING ->
+                "%d %s before laying passed over.".formatted(count, count == 1 ? "check" : "checks");
+            case NONE_ALIVE -> about(subject) + "nobody is left alive.";
+            case COARSE_POSTERIOR -> "Computed the slower, coarser way: intervals are rough.";
+        };
+    }
+
+    private static String about(String subject) {
+        return subject.isEmpty() ? "" : subject + ": ";
+    }
+
+    private String half(MoultForecast moult, Instant now) {
+        return isPast(moult.half(), now)
+                ? "half were %s by %s"
+                        .formatted(plural(moult), days.day(moult.half().p50()))
+                : "half are %s %s".formatted(plural(moult), between(moult.half()));
+    }
+
+    private String window(String what, InstantInterval interval, Instant now) {
+        return isPast(interval, now)
+                ? "%s: %s, past".formatted(what, window(interval))
+                : "%s: %s".formatted(what, window(interval));
+    }
+
+    private String window(InstantInterval interval) {
+        return days.days(interval.p10(), interval.p90());
+    }
+
+    /** "between 3 and 6 May", "on 4 May". */
+    private String between(InstantInterval interval) {
+        String span = window(interval);
+        return span.contains(" to ") ? "between " + span.replace(" to ", " and ") : "on " + span;
+    }
+
+    private String plural(MoultForecast moult) {
+        return vocabulary.plural(moult.into());
+    }
+
+    private static boolean isPast(InstantInterval interval, Instant now) {
+        return !interval.p90().isAfter(now);
+    }
+
+    private static Optional<MoultForecast> last(TrayForecast tray) {
+        return tray.moults().stream().max((a, b) -> a.into().compareTo(b.into()));
+    }
+}
