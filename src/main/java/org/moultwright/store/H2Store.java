@@ -51,6 +51,11 @@ public final class H2Store implements AutoCloseable {
         return new H2ReadingLog(transactions);
     }
 
+    /** Reads the whole store and says what in it does not hold. */
+    public StoreReport check() {
+        return transactions.read(StoreCheck::of);
+    }
+
     /**
      * Copies this store, while it is in use, to a file that is not there yet, and makes sure the copy can be
      * opened. A backup is itself a store.

@@ -1,6 +1,7 @@
 package org.moultwright.store.file;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.h2.store.fs.FilePath;
 import org.h2.store.fs.FilePathWrapper;
 
@@ -43,6 +44,25 @@ public final class ExactFilePath extends FilePathWrapper {
     public FilePath toRealPath() {
         String ending = name.endsWith(H2_ENDING) ? H2_ENDING : "";
         return getPath(getPrefix() + escaped(getBase().toRealPath().toString()) + ending);
+    }
+
+    /**
+     * Where H2 lists a folder to find a database's files, it looks for its own ending. Files named after
+     * another, with more behind it, are notes and copies beside a store.
+     */
+    @Override
+    public List<FilePath> newDirectoryStream() {
+        List<FilePath> files = getBase().newDirectoryStream();
+        return files.stream()
+                .map(file -> files.stream().anyMatch(other -> isBeside(file, other))
+                        ? getPrefix() + escaped(file.toString())
+                        : getPrefix() + escaped(file.toString()) + H2_ENDING)
+                .<FilePath>map(this::getPath)
+                .toList();
+    }
+
+    private static boolean isBeside(FilePath file, FilePath other) {
+        return file.toString().startsWith(other + ".");
     }
 
     /** A semicolon would end the name of the database and begin a setting. */

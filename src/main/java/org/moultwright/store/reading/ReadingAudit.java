@@ -1,0 +1,82 @@
+package org.moultwright.store.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.jdbi.v3.core.Handle;
+import org.moultwright.domain.ReadingSeries;
+import org.moultwright.store.sql.Problem;
+import org.moultwright.store.sql.RowReader;
+
+/**
+ * Reads every reading: each packed hour unpacks to as many readings as it says, all within the hour, and
+ * stands in no rows besides.
+ *
+ * @param readings how many there are
+ * @param problems what does not hold
+ */
+public record ReadingAudit(long readings, List<Problem> problems) {
+
+    public static ReadingAudit of(Handle handle) {
+        List<Problem> problems = new ArrayList<>();
+        long readings = 0;
+        for (Map.Entry<String, Integer> probe : ProbeTable.all(handle).entrySet()) {
+            readings += hours(handle, probe.getKey(), probe.getValue(), problems);
+            readings += rows(handle, probe.getKey(), probe.getValue(), problems);
+        }
+        return new ReadingAudit(readings, List.copyOf(problems));
+    }
+
+    private static long hours(Handle handle, String code, int probeNo, List<Problem> problems) {
+        RowReader<Long> reader = row -> {
+            long hourNo = row.number("hour_no");
+            try {
+                ReadingSeries.Builder builder = new ReadingSeries.Builder();
+                PackedSeries.unpackInto(builder, row.bytes("series"));
+                row.optionalBytes("raw_lines").ifPresent(PackedLines::unpack);
+                requireHour(builder.build(), hourNo, row.count("readings"));
+            } catch (IllegalArgumentException e) {
+                problems.add(new Problem(
+                        "reading_hour", "probe " + code + ", hour " + hourNo, String.valueOf(e.getMessage())));
+            }
+            return (long) row.count("readings");
+        };
+        try (var hours = handle
+                .createQuery("select * from reading_hour where probe_no = :probe order by hour_no")
+                .bind("probe", probeNo)
+                .map(reader.mapper())
+                .stream()) {
+            return hours.mapToLong(Long::longValue).sum();
+        }
+    }
+
+    private static void requireHour(ReadingSeries series, long hourNo, int size) {
+        if (series.size() != size) {
+            throw new IllegalArgumentException("must hold " + size + " readings, found " + series.size());
+        }
+        boolean within = Hours.of(series.epochMillis(0)) == hourNo && Hours.of(series.epochMillis(size - 1)) == hourNo;
+        if (!within) {
+            throw new IllegalArgumentException("must hold readings of its own hour only");
+        }
+    }
+
+    private static long rows(Handle handle, String code, int probeNo, List<Problem> problems) {
+        long[] count = {0};
+        try {
+            ReadingRowTable.between(handle, probeNo, Long.MIN_VALUE, Long.MAX_VALUE)
+                    .forEach(row -> {
+                        long hourNo = Hours.of(row.reading().takenAt().toEpochMilli());
+                        count[0]++;
+                        if (ReadingHourTable.exists(handle, probeNo, hourNo)) {
+                            problems.add(new Problem(
+                                    "reading_row",
+                                    "probe " + code + ", hour " + hourNo,
+                                    "an hour stands in one table only"));
+                        }
+                    });
+        } catch (IllegalArgumentException e) {
+            problems.add(new Problem("reading_row", "probe " + code, String.valueOf(e.getMessage())));
+        }
+        return count[0];
+    }
+}
