@@ -1,14 +1,12 @@
 package org.moultwright.domain;
 
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -28,11 +26,19 @@ public record Reconciliation(Ledger ledger, List<LedgerEntry> added, List<OpenQu
         questions = List.copyOf(questions);
     }
 
-    /** Reconciles the entries of one brood with its checks. */
-    public static Reconciliation of(List<LedgerEntry> entries, List<Check> checks) {
+    /**
+     * Reconciles the entries of one brood with its checks.
+     *
+     * @param naming makes the entries that are added
+     */
+    public static Reconciliation of(List<LedgerEntry> entries, List<Check> checks, Naming naming) {
         List<LedgerEntry> all = new ArrayList<>(entries);
-        trays(entries, checks).forEach(tray -> all.addAll(moreThanPutIn(tray, all, checks)));
-        trays(entries, checks).forEach(tray -> all.addAll(overdrawn(tray, all)));
+        for (Account tray : trays(entries, checks)) {
+            all.addAll(moreThanPutIn(tray, entries, checks, naming));
+        }
+        for (Account account : accounts(entries)) {
+            all.addAll(overdrawn(account, List.copyOf(all), naming));
+        }
         Ledger ledger = Ledger.of(all);
         return new Reconciliation(ledger, all.subList(entries.size(), all.size()), questions(ledger, checks));
     }
@@ -49,9 +55,11 @@ public record Reconciliation(Ledger ledger, List<LedgerEntry> added, List<OpenQu
                 .toList();
     }
 
-    private static List<LedgerEntry> moreThanPutIn(String tray, List<LedgerEntry> entries, List<Check> checks) {
-        List<Check> counts =
-                wholeCounts(checks).filter(check -> check.tray().equals(tray)).toList();
+    private static List<LedgerEntry> moreThanPutIn(
+            Account tray, List<LedgerEntry> entries, List<Check> checks, Naming naming) {
+        List<Check> counts = wholeCounts(checks)
+                .filter(check -> check.tray().equals(tray.code()))
+                .toList();
         int[] excess = counts.stream()
                 .mapToInt(check -> check.total().orElse(0) - balance(tray, entries, check.at()))
                 .toArray();
@@ -63,41 +71,31 @@ public record Reconciliation(Ledger ledger, List<LedgerEntry> added, List<OpenQu
         for (int i = 0; i < excess.length; i++) {
             if (excess[i] > addedSoFar) {
                 Check check = counts.get(i);
-                added.add(found(tray, check.at(), lowestCounted(check), excess[i] - addedSoFar));
+                added.add(naming.found(check.at(), tray, lowestCounted(check), excess[i] - addedSoFar));
                 addedSoFar = excess[i];
             }
         }
         return added;
     }
 
-    private static List<LedgerEntry> overdrawn(String tray, List<LedgerEntry> entries) {
-        Account account = Account.tray(tray);
-        TreeMap<Instant, Integer> changes = new TreeMap<>();
-        Map<Instant, Stage> taken = new HashMap<>();
-        entries.forEach(entry -> {
-            int change = entry.effectOn(account);
-            if (change != 0) {
-                changes.merge(entry.at(), change, Integer::sum);
-                taken.merge(entry.at(), entry.stage(), (before, now) -> before);
-            }
-        });
+    /** Entries for an account out of which more went than was in it. Those of one instant are one event. */
+    private static List<LedgerEntry> overdrawn(Account account, List<LedgerEntry> entries, Naming naming) {
+        TreeMap<Instant, List<LedgerEntry>> byTime = entries.stream()
+                .filter(entry -> entry.effectOn(account) != 0)
+                .collect(Collectors.groupingBy(LedgerEntry::at, TreeMap::new, Collectors.toList()));
         List<LedgerEntry> added = new ArrayList<>();
         int held = 0;
-        for (Map.Entry<Instant, Integer> change : changes.entrySet()) {
-            held += change.getValue();
+        for (Map.Entry<Instant, List<LedgerEntry>> event : byTime.entrySet()) {
+            held += event.getValue().stream()
+                    .mapToInt(entry -> entry.effectOn(account))
+                    .sum();
             if (held < 0) {
-                Stage stage = taken.getOrDefault(change.getKey(), Stage.EGG);
-                added.add(found(tray, change.getKey(), stage, -held));
+                added.add(naming.found(
+                        event.getKey(), account, event.getValue().get(0).stage(), -held));
                 held = 0;
             }
         }
         return added;
-    }
-
-    private static LedgerEntry found(String tray, Instant at, Stage stage, int count) {
-        String name = String.join("|", "more than put in", tray, at.toString(), stage.key(), String.valueOf(count));
-        UUID id = UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
-        return LedgerEntry.of(id, at, Account.SAC, Account.tray(tray), stage, count, Cause.EARLIER_MISCOUNT);
     }
 
     private static Stage lowestCounted(Check check) {
@@ -107,25 +105,37 @@ public record Reconciliation(Ledger ledger, List<LedgerEntry> added, List<OpenQu
                 .orElse(Stage.EGG);
     }
 
-    private static int balance(String tray, List<LedgerEntry> entries, Instant at) {
-        Account account = Account.tray(tray);
+    private static int balance(Account tray, List<LedgerEntry> entries, Instant at) {
         return entries.stream()
                 .filter(entry -> !entry.at().isAfter(at))
-                .mapToInt(entry -> entry.effectOn(account))
+                .mapToInt(entry -> entry.effectOn(tray))
                 .sum();
     }
 
-    private static List<String> trays(List<LedgerEntry> entries, List<Check> checks) {
-        List<String> trays = new ArrayList<>();
-        entries.forEach(entry -> {
-            trays.add(entry.from().isTray() ? entry.from().code() : "");
-            trays.add(entry.to().isTray() ? entry.to().code() : "");
-        });
-        checks.forEach(check -> trays.add(check.tray()));
-        return trays.stream().filter(tray -> !tray.isEmpty()).distinct().toList();
+    private static List<Account> trays(List<LedgerEntry> entries, List<Check> checks) {
+        return Stream.concat(
+                        accounts(entries).stream().filter(Account::isTray),
+                        checks.stream().map(check -> Account.tray(check.tray())))
+                .distinct()
+                .toList();
+    }
+
+    /** Every account but the sac, which alone may fall below zero. */
+    private static List<Account> accounts(List<LedgerEntry> entries) {
+        return entries.stream()
+                .flatMap(entry -> Stream.of(entry.from(), entry.to()))
+                .filter(account -> !account.equals(Account.SAC))
+                .distinct()
+                .toList();
     }
 
     private static Stream<Check> wholeCounts(List<Check> checks) {
         return checks.stream().filter(check -> check.total().isPresent()).sorted(Comparator.comparing(Check::at));
+    }
+
+    /** Makes the entry from the sac by which animals nobody had put in are accounted for. */
+    @FunctionalInterface
+    public interface Naming {
+        LedgerEntry found(Instant at, Account in, Stage stage, int count);
     }
 }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Check;
@@ -23,6 +24,7 @@ final class AnimalTables {
             CHECKS_FILE,
             List.of("time", "tray", "stage", "how", "count", "of"),
             List.of("time", "tray", "stage", "how"),
+            LookRow::at,
             row -> new LookRow(
                     row.instant("time"), tray(row, "tray"), row.oneOf("stage", STAGES, Stage::fromKey), look(row)),
             AnimalTables::cells);
@@ -31,6 +33,7 @@ final class AnimalTables {
             "pots.csv",
             List.of("pot", "tray", "potted", "label"),
             List.of("pot", "tray", "potted"),
+            Pot::potted,
             row -> new Pot(row.required("pot"), tray(row, "tray"), row.instant("potted"), row.text("label")),
             pot -> List.of(
                     Cell.text(pot.code()), Cell.text(pot.tray()), Cell.instant(pot.potted()), Cell.text(pot.label())));
@@ -42,6 +45,7 @@ final class AnimalTables {
                 MOVES_FILE,
                 List.of("time", "from", "to", "stage", "count", "cause"),
                 List.of("time", "from", "to", "stage", "count"),
+                LedgerEntry::at,
                 row -> move(row, ids),
                 entry -> List.of(
                         Cell.instant(entry.at()),
@@ -73,14 +77,13 @@ final class AnimalTables {
             throw row.refuse("to", "another account than in 'from'");
         }
         Cause cause = new Cause(row.optional("cause").orElse(Cause.UNKNOWN.words()));
-        return LedgerEntry.of(
-                ids.of(MOVES_FILE, at, from.code(), to.code(), stage.key(), count, cause.words()),
-                at,
-                from,
-                to,
-                stage,
-                count,
-                cause);
+        return entry(at, from, to, stage, count, cause, ids);
+    }
+
+    /** An entry named by what stands in its row. */
+    static LedgerEntry entry(Instant at, Account from, Account to, Stage stage, int count, Cause cause, RowIds ids) {
+        UUID id = ids.of(MOVES_FILE, at, from.code(), to.code(), stage.key(), count, cause.words());
+        return LedgerEntry.of(id, at, from, to, stage, count, cause);
     }
 
     private static String tray(Row row, String column) throws Row.Unusable {

@@ -43,7 +43,7 @@ final class BroodJson {
         Optional<ZoneId> zone = json.text("/zone", "a time zone such as Europe/Lisbon", ZoneId::of);
         Optional<InstantRange> laid = json.has("/laid") ? laid(json) : Optional.empty();
         Optional<Instant> pulled =
-                json.has("/pulled") ? json.text("/pulled", INSTANT, Row::parseInstant) : Optional.empty();
+                json.has("/pulled") ? json.text("/pulled", INSTANT, Numerals::instant) : Optional.empty();
         List<Stage> stages = stages(json);
         Optional<Double> reference = json.has("/referenceTemperatureCelsius")
                 ? json.number("/referenceTemperatureCelsius", 5, 45)
@@ -82,8 +82,8 @@ final class BroodJson {
     }
 
     private static Optional<InstantRange> laid(JsonFields json) {
-        Optional<Instant> earliest = json.text("/laid/earliest", INSTANT, Row::parseInstant);
-        Optional<Instant> latest = json.text("/laid/latest", INSTANT, Row::parseInstant);
+        Optional<Instant> earliest = json.text("/laid/earliest", INSTANT, Numerals::instant);
+        Optional<Instant> latest = json.text("/laid/latest", INSTANT, Numerals::instant);
         if (earliest.isEmpty() || latest.isEmpty()) {
             return Optional.empty();
         }

@@ -1,5 +1,6 @@
 package org.moultwright.exchange;
 
+import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileSystem;
@@ -7,6 +8,7 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.ProviderNotFoundException;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,10 +16,15 @@ import java.util.stream.Stream;
 /**
  * The files of a brood folder, in a directory or in a zip file of one.
  *
- * <p>Only plain files directly inside count: a link that leads elsewhere, or a path that climbs out of a zip,
- * is never followed.
+ * <p>Only plain files directly inside count: a link is refused, since it may lead anywhere, and nothing of a
+ * zip is ever written to disk. A file larger than any brood needs is refused before it fills the memory.
  */
 final class FolderFiles implements AutoCloseable {
+    /** About a hundred million readings; everything else is small. */
+    private static final long MOST_BYTES_OF_READINGS = 4L << 30;
+
+    private static final long MOST_BYTES = 64L << 20;
+
     private final Path root;
     private final Optional<FileSystem> zip;
 
@@ -38,22 +45,28 @@ final class FolderFiles implements AutoCloseable {
         if (!Files.isRegularFile(folder) || !looksLikeZip(folder)) {
             throw new IOException("'" + folder + "' is neither a folder nor a zip file of one");
         }
-        FileSystem zip = FileSystems.newFileSystem(folder);
+        FileSystem zip = openZip(folder);
         return new FolderFiles(broodRoot(zip.getPath("/")), Optional.of(zip));
     }
 
     /** A file's content, empty where there is no such file. */
     Optional<InputStream> open(String name) throws IOException {
         Path file = root.resolve(name);
-        return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                ? Optional.of(Files.newInputStream(file))
-                : Optional.empty();
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            return Optional.empty();
+        }
+        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new IOException("it is a link or a folder and not followed");
+        }
+        long most = name.equals(ReadingRows.FILE) ? MOST_BYTES_OF_READINGS : MOST_BYTES;
+        return Optional.of(new Bounded(Files.newInputStream(file), most));
     }
 
     /** Names of files inside, in order. */
     List<String> names() throws IOException {
         try (Stream<Path> inside = Files.list(root)) {
             return inside.map(path -> String.valueOf(path.getFileName()))
+                    .map(name -> name.replace("/", ""))
                     .sorted()
                     .toList();
         }
@@ -63,6 +76,14 @@ final class FolderFiles implements AutoCloseable {
     public void close() throws IOException {
         if (zip.isPresent()) {
             zip.get().close();
+        }
+    }
+
+    private static FileSystem openZip(Path file) throws IOException {
+        try {
+            return FileSystems.newFileSystem(file);
+        } catch (ProviderNotFoundException notByName) {
+            throw new IOException("'" + file + "' is not a zip file", notByName);
         }
     }
 
@@ -81,6 +102,39 @@ final class FolderFiles implements AutoCloseable {
         try (InputStream content = Files.newInputStream(file)) {
             byte[] start = content.readNBytes(2);
             return start.length == 2 && start[0] == 'P' && start[1] == 'K';
+        }
+    }
+
+    /** Stops where a small zip unfolds into more than a brood can be. */
+    private static final class Bounded extends FilterInputStream {
+        private final long most;
+        private long left;
+
+        Bounded(InputStream content, long most) {
+            super(content);
+            this.most = most;
+            this.left = most;
+        }
+
+        @Override
+        public int read() throws IOException {
+            int next = super.read();
+            count(next < 0 ? 0 : 1);
+            return next;
+        }
+
+        @Override
+        public int read(byte[] buffer, int offset, int length) throws IOException {
+            int read = super.read(buffer, offset, length);
+            count(Math.max(0, read));
+            return read;
+        }
+
+        private void count(int read) throws IOException {
+            left -= read;
+            if (left < 0) {
+                throw new IOException("it is larger than " + (most >> 20) + " MiB");
+            }
         }
     }
 }

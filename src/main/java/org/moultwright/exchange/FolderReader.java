@@ -14,18 +14,33 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
+import org.moultwright.domain.Account;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Cause;
 import org.moultwright.domain.Check;
-import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Look;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Reconciliation;
 import org.moultwright.domain.Stage;
-import org.moultwright.domain.Stay;
+import org.moultwright.exchange.TableReader.Placed;
 
 /** Reads one open folder into a brood without its readings, gathering all problems on the way. */
 final class FolderReader {
+    private static final Set<String> FILES = Set.of(
+            BroodJson.FILE,
+            "containers.csv",
+            "probes.csv",
+            ReadingRows.FILE,
+            "setpoints.csv",
+            "checks.csv",
+            "moves.csv",
+            "mould.csv",
+            "care.csv",
+            "pots.csv",
+            "runup.csv");
+
     private final FolderFiles files;
     private final Problems problems;
     private final TableReader tables;
@@ -38,25 +53,37 @@ final class FolderReader {
 
     /** The brood, empty where there is any problem. */
     Optional<BroodRecord> read() throws IOException {
+        noticeUnknownFiles();
         Optional<Brood> brood = brood();
         RowIds ids = new RowIds(brood.map(Brood::code).orElse(""));
-        List<Check> checks = checks(ids, brood);
-        List<LedgerEntry> moves = tables.all(AnimalTables.moves(ids));
-        List<Stay> stays = tables.all(PlaceTables.CONTAINERS);
-        List<ProbeStay> probeStays = tables.all(PlaceTables.PROBES);
+        PlaceChecks places = new PlaceChecks(problems);
         BroodRows rows = new BroodRows(
-                checks,
-                moves,
-                stays,
-                probeStays,
-                tables.all(PlaceTables.SET_POINTS),
-                tables.all(NoteTables.mould(ids)),
-                tables.all(NoteTables.care(ids)),
-                tables.all(AnimalTables.POTS),
-                tables.all(NoteTables.runUp(ids)));
-        new PlaceChecks(problems).check(rows);
-        checkReadings(probeStays);
-        return brood.filter(known -> problems.isEmpty()).map(known -> rows.of(known, reconciled(rows)));
+                checks(ids, brood),
+                values(AnimalTables.moves(ids), moves -> {}),
+                values(PlaceTables.CONTAINERS, places::stays),
+                values(PlaceTables.PROBES, places::probes),
+                values(PlaceTables.SET_POINTS, places::setPoints),
+                values(NoteTables.mould(ids), notes -> {}),
+                values(NoteTables.care(ids), notes -> {}),
+                values(AnimalTables.POTS, places::pots),
+                values(NoteTables.runUp(ids), events -> {}));
+        places.noticeUnknown(rows);
+        checkReadings(rows.probeStays());
+        return brood.filter(known -> problems.isEmpty()).map(known -> rows.of(known, reconciled(rows, ids)));
+    }
+
+    private <T> List<T> values(Table<T> table, Consumer<List<Placed<T>>> check) {
+        List<Placed<T>> rows = tables.all(table);
+        check.accept(rows);
+        return table.sorted(rows.stream().map(Placed::value).toList());
+    }
+
+    private void noticeUnknownFiles() throws IOException {
+        for (String name : files.names()) {
+            if (!FILES.contains(name) && !name.startsWith(".")) {
+                problems.notice("the file '%s' is not part of the format and was passed over".formatted(name));
+            }
+        }
     }
 
     private Optional<Brood> brood() throws IOException {
@@ -70,14 +97,15 @@ final class FolderReader {
             reader.transferTo(text);
             return BroodJson.read(text.toString(), problems);
         } catch (CharacterCodingException noUtf8) {
-            problems.add(BroodJson.FILE, 0, "", "", "text in UTF-8");
+            problems.add(BroodJson.FILE, Utf8Lines.firstMalformed(files, BroodJson.FILE), "", "", "text in UTF-8");
             return Optional.empty();
         }
     }
 
-    private List<Check> checks(RowIds ids, Optional<Brood> brood) throws IOException {
+    private List<Check> checks(RowIds ids, Optional<Brood> brood) {
         Map<CheckKey, Map<Stage, Look>> looks = new LinkedHashMap<>();
-        tables.each(AnimalTables.CHECKS, row -> {
+        tables.each(AnimalTables.CHECKS, placed -> {
+            AnimalTables.LookRow row = placed.value();
             Map<Stage, Look> check =
                     looks.computeIfAbsent(new CheckKey(row.at(), row.tray()), key -> new LinkedHashMap<>());
             Look before = check.putIfAbsent(row.stage(), row.look());
@@ -96,12 +124,16 @@ final class FolderReader {
         return checks;
     }
 
-    private Reconciliation reconciled(BroodRows rows) {
-        Reconciliation reconciliation = Reconciliation.of(rows.moves(), rows.checks());
+    private Reconciliation reconciled(BroodRows rows, RowIds ids) {
+        Reconciliation reconciliation = Reconciliation.of(
+                rows.moves(),
+                rows.checks(),
+                (at, in, stage, count) ->
+                        AnimalTables.entry(at, Account.SAC, in, stage, count, Cause.EARLIER_MISCOUNT, ids));
         reconciliation
                 .added()
                 .forEach(entry -> problems.notice(
-                        "tray '%s' holds %d more than were put in, first seen at %s; an entry from 'sac' says so"
+                        "'%s' holds %d more than were put in, first seen at %s; an entry from 'sac' says so"
                                 .formatted(entry.to().code(), entry.count(), entry.at())));
         reconciliation
                 .questions()
@@ -112,11 +144,12 @@ final class FolderReader {
     }
 
     /** Looks at every reading without keeping any; the probe of each must be known. */
-    private void checkReadings(List<ProbeStay> probeStays) throws IOException {
+    private void checkReadings(List<ProbeStay> probeStays) {
         Set<String> known = new HashSet<>();
         probeStays.forEach(stay -> known.add(stay.probe()));
         Set<String> unknown = new HashSet<>();
-        tables.each(ReadingRows.READINGS, row -> {
+        tables.each(ReadingRows.READINGS, placed -> {
+            ReadingRows.ProbeReading row = placed.value();
             if (!known.contains(row.probe()) && unknown.add(row.probe())) {
                 problems.notice(
                         "readings.csv: the probe '%s' is not in probes.csv; its readings are kept but measure no container"

@@ -10,10 +10,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Check;
 import org.moultwright.domain.ReadingSeries;
 
 /**
@@ -31,7 +33,7 @@ final class FolderWriter {
         requireFree(target);
         Path parent = target.toAbsolutePath().normalize().getParent();
         Files.createDirectories(parent);
-        Path beside = Files.createTempDirectory(parent, ".writing-");
+        Path beside = Files.createDirectory(parent.resolve(".writing-" + UUID.randomUUID()));
         try {
             new FolderWriter(beside).writeAll(record);
             Files.deleteIfExists(target);
@@ -47,9 +49,10 @@ final class FolderWriter {
         table(PlaceTables.CONTAINERS, record.stays());
         table(PlaceTables.PROBES, record.probeStays());
         table(PlaceTables.SET_POINTS, record.setPoints());
-        table(
+        rows(
                 AnimalTables.CHECKS,
                 record.checks().stream()
+                        .sorted(Comparator.comparing(Check::at).thenComparing(Check::tray))
                         .flatMap(check -> AnimalTables.rows(check).stream())
                         .toList());
         table(AnimalTables.moves(unused), record.ledger().standing());
@@ -61,6 +64,10 @@ final class FolderWriter {
     }
 
     private <T> void table(Table<T> table, List<T> values) throws IOException {
+        rows(table, table.sorted(values));
+    }
+
+    private <T> void rows(Table<T> table, List<T> values) throws IOException {
         if (!values.isEmpty()) {
             try (CSVPrinter printer = printer(table)) {
                 for (T value : values) {

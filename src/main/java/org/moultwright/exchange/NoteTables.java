@@ -19,6 +19,7 @@ final class NoteTables {
                 MOULD_FILE,
                 List.of("time", "tray", "where", "extent", "action", "lost"),
                 List.of("time", "tray", "where"),
+                MouldNote::at,
                 row -> mould(row, ids),
                 note -> List.of(
                         Cell.instant(note.at()),
@@ -34,6 +35,7 @@ final class NoteTables {
                 CARE_FILE,
                 List.of("time", "tray", "what", "note"),
                 List.of("time", "tray", "what"),
+                CareNote::at,
                 row -> care(row, ids),
                 note -> List.of(
                         Cell.instant(note.at()),
@@ -47,6 +49,7 @@ final class NoteTables {
                 RUN_UP_FILE,
                 List.of("time", "what", "note"),
                 List.of("time", "what"),
+                RunUpEvent::at,
                 row -> runUp(row, ids),
                 event -> List.of(Cell.instant(event.at()), Cell.text(event.what()), Cell.text(event.note())));
     }

@@ -1,14 +1,23 @@
 package org.moultwright.exchange;
 
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.moultwright.domain.Account;
+import org.moultwright.domain.Pot;
+import org.moultwright.domain.ProbeStay;
+import org.moultwright.domain.SetPoint;
 import org.moultwright.domain.Span;
 import org.moultwright.domain.Stay;
+import org.moultwright.exchange.TableReader.Placed;
 
-/** What must hold between the rows of several files: no container in two places, no probe or tray from nowhere. */
+/** What must hold between rows: nothing in two places at once, no pot's code twice. */
 final class PlaceChecks {
     private final Problems problems;
 
@@ -16,40 +25,59 @@ final class PlaceChecks {
         this.problems = problems;
     }
 
-    void check(BroodRows rows) {
-        noneInTwoPlaces(rows.stays());
+    void stays(List<Placed<Stay>> stays) {
+        noneAtOnce(PlaceTables.CONTAINERS, stays, Stay::container, Stay::span);
+    }
+
+    void probes(List<Placed<ProbeStay>> stays) {
+        noneAtOnce(PlaceTables.PROBES, stays, ProbeStay::probe, ProbeStay::span);
+    }
+
+    void setPoints(List<Placed<SetPoint>> points) {
+        noneAtOnce(PlaceTables.SET_POINTS, points, SetPoint::container, SetPoint::span);
+    }
+
+    void pots(List<Placed<Pot>> pots) {
+        Set<String> codes = new HashSet<>();
+        pots.forEach(pot -> {
+            if (!codes.add(pot.value().code())) {
+                problems.add(
+                        AnimalTables.POTS.file(), pot.line(), "pot", pot.value().code(), "each pot's code once");
+            }
+        });
+    }
+
+    /** A place the keeper never wrote down is no mistake; the climate there is just not known. */
+    void noticeUnknown(BroodRows rows) {
         Set<String> known = new HashSet<>();
         rows.stays().forEach(stay -> known.add(stay.container()));
         rows.probeStays().forEach(stay -> noticeUnless(known, stay.container(), "probes.csv"));
         rows.setPoints().forEach(point -> noticeUnless(known, point.container(), "setpoints.csv"));
         rows.checks().forEach(check -> noticeUnless(known, check.tray(), "checks.csv"));
-        noPotTwice(rows);
+        rows.moves().stream()
+                .flatMap(move -> Stream.of(move.from(), move.to()))
+                .filter(Account::isTray)
+                .forEach(tray -> noticeUnless(known, tray.code(), "moves.csv"));
     }
 
-    private void noneInTwoPlaces(List<Stay> stays) {
-        Map<String, Stay> lastOf = new HashMap<>();
-        stays.stream()
-                .sorted((a, b) -> a.span().from().compareTo(b.span().from()))
-                .forEach(stay -> {
-                    Stay before = lastOf.put(stay.container(), stay);
-                    if (before != null && overlap(before.span(), stay.span())) {
+    private <T> void noneAtOnce(
+            Table<T> table, List<Placed<T>> rows, Function<T, String> subject, Function<T, Span> span) {
+        Map<String, Placed<T>> lastOf = new HashMap<>();
+        rows.stream()
+                .sorted(Comparator.comparing(row -> span.apply(row.value()).from()))
+                .forEach(row -> {
+                    Placed<T> before = lastOf.put(subject.apply(row.value()), row);
+                    Instant from = span.apply(row.value()).from();
+                    if (before != null && endsAfter(span.apply(before.value()), from)) {
                         problems.add(
-                                PlaceTables.CONTAINERS.file(),
-                                0,
+                                table.file(),
+                                row.line(),
                                 "from",
-                                stay.container() + " from " + stay.span().from(),
-                                "a stay that begins when the one before it has ended");
+                                from.toString(),
+                                "an instant at which '%s' of line %d has ended"
+                                        .formatted(subject.apply(row.value()), before.line()));
                     }
                 });
-    }
-
-    private void noPotTwice(BroodRows rows) {
-        Set<String> codes = new HashSet<>();
-        rows.pots().forEach(pot -> {
-            if (!codes.add(pot.code())) {
-                problems.add(AnimalTables.POTS.file(), 0, "pot", pot.code(), "each pot's code once");
-            }
-        });
     }
 
     private void noticeUnless(Set<String> known, String container, String file) {
@@ -59,7 +87,7 @@ final class PlaceChecks {
         }
     }
 
-    private static boolean overlap(Span earlier, Span later) {
-        return earlier.to().isEmpty() || earlier.to().get().isAfter(later.from());
+    private static boolean endsAfter(Span earlier, Instant instant) {
+        return earlier.to().isEmpty() || earlier.to().get().isAfter(instant);
     }
 }

@@ -15,6 +15,7 @@ final class PlaceTables {
             "containers.csv",
             List.of("container", "kind", "inside", "from", "to"),
             List.of("container", "kind", "from"),
+            stay -> stay.span().from(),
             row -> new Stay(
                     row.required("container"),
                     row.oneOf("kind", "room, incubator, box, tray, hammock or rack", ContainerKind::fromKey),
@@ -31,6 +32,7 @@ final class PlaceTables {
             "probes.csv",
             List.of("probe", "container", "from", "to", "offset_celsius", "sd_celsius"),
             List.of("probe", "container", "from"),
+            stay -> stay.span().from(),
             row -> new ProbeStay(
                     row.required("probe"),
                     row.required("container"),
@@ -49,6 +51,7 @@ final class PlaceTables {
             "setpoints.csv",
             List.of("container", "from", "to", "temperature_celsius", "humidity_percent"),
             List.of("container", "from", "temperature_celsius"),
+            point -> point.span().from(),
             row -> new SetPoint(
                     row.required("container"),
                     span(row),

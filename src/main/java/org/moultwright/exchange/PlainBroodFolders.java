@@ -40,7 +40,10 @@ public final class PlainBroodFolders implements BroodFolders {
             Problems problems = new Problems();
             try (FolderFiles files = FolderFiles.open(folder)) {
                 new TableReader(files, problems)
-                        .each(ReadingRows.READINGS, row -> sink.accept(row.probe(), row.reading()));
+                        .each(
+                                ReadingRows.READINGS,
+                                row -> sink.accept(
+                                        row.value().probe(), row.value().reading()));
             } catch (IOException fault) {
                 throw new UncheckedIOException(fault);
             }

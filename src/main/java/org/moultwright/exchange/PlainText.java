@@ -9,12 +9,24 @@ import java.io.Reader;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 
-/** Opens UTF-8 text strictly: bytes that are none are a fault, never a question mark. */
-final class PlainText {
-    private PlainText() {}
+/**
+ * UTF-8 text, read strictly: bytes that are none are a fault, never a question mark.
+ *
+ * <p>It also stops at a row too long to be one, such as all that follows a forgotten quotation mark, before
+ * that fills the memory.
+ */
+final class PlainText extends FilterReader {
+    private static final int LONGEST_ROW = 100_000;
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
 
-    /** A reader past the byte order mark, if there is one, that refuses lines no hand ever wrote. */
-    static Reader open(InputStream content) throws IOException {
+    private int inRow;
+
+    private PlainText(Reader reader) {
+        super(reader);
+    }
+
+    /** Text past its byte order mark, if it has one. */
+    static PlainText open(InputStream content) throws IOException {
         BufferedReader reader = new BufferedReader(new InputStreamReader(
                 content,
                 StandardCharsets.UTF_8
@@ -22,42 +34,35 @@ final class PlainText {
                         .onMalformedInput(CodingErrorAction.REPORT)
                         .onUnmappableCharacter(CodingErrorAction.REPORT)));
         reader.mark(1);
-        if (reader.read() != '\uFEFF') {
+        if (reader.read() != BYTE_ORDER_MARK) {
             reader.reset();
         }
-        return new LineLimit(reader);
+        return new PlainText(reader);
     }
 
-    /** Stops at a line too long to be one, before it fills the memory. */
-    private static final class LineLimit extends FilterReader {
-        private static final int LONGEST = 100_000;
-        private int inLine;
+    /** Says that a row has been read whole. */
+    void nextRow() {
+        inRow = 0;
+    }
 
-        LineLimit(Reader reader) {
-            super(reader);
-        }
+    @Override
+    public int read() throws IOException {
+        int character = super.read();
+        count(1);
+        return character;
+    }
 
-        @Override
-        public int read() throws IOException {
-            int character = super.read();
-            count(character);
-            return character;
-        }
+    @Override
+    public int read(char[] buffer, int offset, int length) throws IOException {
+        int read = super.read(buffer, offset, length);
+        count(read);
+        return read;
+    }
 
-        @Override
-        public int read(char[] buffer, int offset, int length) throws IOException {
-            int read = super.read(buffer, offset, length);
-            for (int i = 0; i < read; i++) {
-                count(buffer[offset + i]);
-            }
-            return read;
-        }
-
-        private void count(int character) throws IOException {
-            inLine = character == '\n' || character == '\r' ? 0 : inLine + 1;
-            if (inLine > LONGEST) {
-                throw new IOException("a line is longer than " + LONGEST + " characters");
-            }
+    private void count(int characters) throws IOException {
+        inRow += characters;
+        if (inRow > LONGEST_ROW) {
+            throw new IOException("a row is longer than " + LONGEST_ROW + " characters");
         }
     }
 }

@@ -1,31 +1,27 @@
 package org.moultwright.exchange;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 import org.moultwright.workflow.BroodFolders.FolderProblem;
 
-/** Gathers what is wrong in a folder, and what was passed over. Not safe to share. */
+/** Gathers what is wrong in a folder, and what was passed over or assumed. Not safe to share. */
 final class Problems {
-    /** A file in the wrong form has a problem in every line; a keeper needs the first and their number. */
-    private static final int MOST_PER_FILE = 100;
+    /** A file in the wrong form has a problem in every line; the rest beyond these is counted. */
+    private static final int MOST = 1_000;
+
+    private static final int LONGEST_VALUE = 80;
 
     private final List<FolderProblem> problems = new ArrayList<>();
     private final TreeSet<String> notices = new TreeSet<>();
-    private String currentFile = "";
-    private int inCurrentFile;
+    private long unlisted;
 
     void add(String file, long line, String column, String value, String expected) {
-        if (!file.equals(currentFile)) {
-            currentFile = file;
-            inCurrentFile = 0;
-        }
-        inCurrentFile++;
-        if (inCurrentFile <= MOST_PER_FILE) {
+        if (problems.size() < MOST) {
             problems.add(new FolderProblem(file, line, column, shortened(value), expected));
-        } else if (inCurrentFile == MOST_PER_FILE + 1) {
-            problems.add(new FolderProblem(
-                    file, line, "", "", "no more than " + MOST_PER_FILE + " problems are listed a file"));
+        } else {
+            unlisted++;
         }
     }
 
@@ -37,8 +33,14 @@ final class Problems {
         return problems.isEmpty();
     }
 
+    /** Problems in order of file and line, at most a thousand, and then the number of the others. */
     List<FolderProblem> list() {
-        return List.copyOf(problems);
+        List<FolderProblem> sorted = new ArrayList<>(problems);
+        sorted.sort(Comparator.comparing(FolderProblem::file).thenComparingLong(FolderProblem::line));
+        if (unlisted > 0) {
+            sorted.add(new FolderProblem("", 0, "", "", unlisted + " more problems are not listed"));
+        }
+        return List.copyOf(sorted);
     }
 
     List<String> notices() {
@@ -46,6 +48,6 @@ final class Problems {
     }
 
     private static String shortened(String value) {
-        return value.length() <= 80 ? value : value.substring(0, 77) + "...";
+        return value.length() <= LONGEST_VALUE ? value : value.substring(0, LONGEST_VALUE - 3) + "...";
     }
 }

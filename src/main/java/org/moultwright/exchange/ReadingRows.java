@@ -7,12 +7,15 @@ import org.moultwright.domain.Reading;
 
 /** The table of readings, the one that can have millions of rows. */
 final class ReadingRows {
-    static final String PROBE = "probe";
+    static final String FILE = "readings.csv";
+
+    private static final String PROBE = "probe";
 
     static final Table<ProbeReading> READINGS = new Table<>(
-            "readings.csv",
+            FILE,
             List.of(PROBE, "time", "temperature_celsius", "humidity_percent", "quality"),
             List.of(PROBE, "time", "temperature_celsius"),
+            row -> row.reading().takenAt(),
             ReadingRows::read,
             row -> List.of(
                     Cell.text(row.probe()),

@@ -2,8 +2,6 @@ package org.moultwright.exchange;
 
 import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.OffsetDateTime;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.csv.CSVRecord;
@@ -16,21 +14,33 @@ final class Row {
     private final String file;
     private final long line;
     private final CSVRecord cells;
-    private final Map<String, Integer> columns;
+    private final Header header;
     private final Problems problems;
 
-    Row(String file, long line, CSVRecord cells, Map<String, Integer> columns, Problems problems) {
+    Row(String file, long line, CSVRecord cells, Header header, Problems problems) {
         this.file = file;
         this.line = line;
         this.cells = cells;
-        this.columns = columns;
+        this.header = header;
         this.problems = problems;
+    }
+
+    long line() {
+        return line;
+    }
+
+    /** Gives the row up unless it has a cell for every column, as RFC 4180 asks. */
+    void requireAllCells() throws Unusable {
+        if (cells.size() != header.width()) {
+            tell("%d cells as in the header, not %d".formatted(header.width(), cells.size()));
+            throw new Unusable();
+        }
     }
 
     /** What stands in a column, without a mark that only shields spreadsheets; empty where there is nothing. */
     String text(String column) {
-        Integer index = columns.get(column);
-        return index == null || index >= cells.size() ? "" : Shield.remove(cells.get(index));
+        Integer index = header.columns().get(column);
+        return index == null ? "" : Shield.remove(cells.get(index));
     }
 
     String required(String column) throws Unusable {
@@ -46,7 +56,7 @@ final class Row {
     }
 
     Instant instant(String column) throws Unusable {
-        return parse(column, "an instant such as 2026-03-25T18:00:00Z", Row::parseInstant);
+        return parse(column, "an instant such as 2026-03-25T18:00:00Z", Numerals::instant);
     }
 
     Optional<Instant> optionalInstant(String column) throws Unusable {
@@ -55,7 +65,7 @@ final class Row {
 
     int count(String column, int least) throws Unusable {
         String expected = "a whole number of at least " + least;
-        int count = parse(column, expected, Integer::parseInt);
+        int count = parse(column, expected, Numerals::count);
         if (count < least) {
             throw refuse(column, expected);
         }
@@ -64,7 +74,7 @@ final class Row {
 
     double number(String column, double lowest, double highest) throws Unusable {
         String expected = "a number within %s and %s".formatted(lowest, highest);
-        double number = parse(column, expected, Row::parseNumber);
+        double number = parse(column, expected, Numerals::number);
         if (number < lowest || number > highest) {
             throw refuse(column, expected);
         }
@@ -94,20 +104,6 @@ final class Row {
     /** Tells what is wrong with the row as a whole. */
     void tell(String expected) {
         problems.add(file, line, "", "", expected);
-    }
-
-    static Instant parseInstant(String text) {
-        return OffsetDateTime.parse(text).toInstant();
-    }
-
-    /** Plain decimal numbers only: no NaN, no Infinity, no hexadecimal, none beyond the range of a double. */
-    static double parseNumber(String text) {
-        double number = Double.parseDouble(text);
-        boolean plain = text.matches("[+-]?[0-9]*\\.?[0-9]*([eE][+-]?[0-9]+)?");
-        if (!plain || Double.isInfinite(number)) {
-            throw new NumberFormatException(text);
-        }
-        return number;
     }
 
     private <T> T parse(String column, String expected, Function<String, T> form) throws Unusable {

@@ -1,6 +1,10 @@
 package org.moultwright.exchange;
 
+import java.time.Instant;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * One file of the folder: its columns, and how a row becomes a value and back.
@@ -8,8 +12,22 @@ import java.util.List;
  * @param file the file's name
  * @param columns the header, in order
  * @param required the columns that must be in the header
+ * @param time the instant by which rows are put in order
  */
-record Table<T>(String file, List<String> columns, List<String> required, FromRow<T> read, ToCells<T> write) {
+record Table<T>(
+        String file,
+        List<String> columns,
+        List<String> required,
+        Function<T, Instant> time,
+        FromRow<T> read,
+        ToCells<T> write) {
+
+    /** Values in the one order in which they are written: by time, then by what stands in their cells. */
+    List<T> sorted(Collection<T> values) {
+        return values.stream()
+                .sorted(Comparator.comparing(time).thenComparing(value -> String.join("\n", write.cells(value))))
+                .toList();
+    }
 
     /** Makes a value of a row. */
     @FunctionalInterface
