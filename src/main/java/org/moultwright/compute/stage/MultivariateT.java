@@ -16,8 +16,10 @@ final class MultivariateT {
     MultivariateT(double[] mean, double[][] scale, double degrees, double leastVariance) {
         this.mean = mean.clone();
         this.degrees = degrees;
-        RealMatrix symmetric = MatrixUtils.createRealMatrix(scale);
-        EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(symmetric);
+        RealMatrix matrix = MatrixUtils.createRealMatrix(scale);
+        // Rounding leaves a computed covariance a last bit short of symmetric.
+        EigenDecompositionSymmetric eigen =
+                new EigenDecompositionSymmetric(matrix.add(matrix.transpose()).scalarMultiply(0.5));
         this.axes = eigen.getVT().getData();
         this.lengths = new double[mean.length];
         double sum = 0;
