@@ -31,9 +31,9 @@ final class FolderWriter {
 
     static void write(BroodRecord record, Path target) throws IOException {
         requireFree(target);
-        Path parent = target.toAbsolutePath().normalize().getParent();
-        Files.createDirectories(parent);
-        Path beside = Files.createDirectory(parent.resolve(".writing-" + UUID.randomUUID()));
+        Path place = target.toAbsolutePath().normalize();
+        Path beside = place.resolveSibling(".writing-" + UUID.randomUUID());
+        Files.createDirectories(beside);
         try {
             new FolderWriter(beside).writeAll(record);
             Files.deleteIfExists(target);

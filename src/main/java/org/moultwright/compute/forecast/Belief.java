@@ -137,7 +137,7 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
         double below = 0;
         double scale = 1;
         for (Map.Entry<Stage, Double> entry : given.entrySet()) {
-            double general = GENERAL.get(entry.getKey());
+            double general = GENERAL.getOrDefault(entry.getKey(), Double.NaN);
             scale = (entry.getValue() - below) / (general - generalBelow);
             if (entry.getKey().isAtLeast(stage)) {
                 break;
@@ -145,6 +145,6 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
             below = entry.getValue();
             generalBelow = general;
         }
-        return below + (GENERAL.get(stage) - generalBelow) * scale;
+        return below + (GENERAL.getOrDefault(stage, Double.NaN) - generalBelow) * scale;
     }
 }

@@ -49,7 +49,7 @@ final class BroodOutlook {
     }
 
     /** How many animals pass the last boundary in the end, all trays together. */
-    CountInterval yield() {
+    CountInterval expectedYield() {
         double[] sums = new double[DRAWS];
         for (int draw = 0; draw < DRAWS; draw++) {
             sums[draw] = yields[draw];

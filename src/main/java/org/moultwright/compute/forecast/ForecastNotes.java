@@ -24,7 +24,7 @@ final class ForecastNotes {
                 .filter(check -> check.at().isBefore(sight.origin().at()))
                 .count();
         if (early > 0) {
-            add(ForecastNote.Kind.CHECKS_BEFORE_LAYING, "", early);
+            add(ForecastNote.Kind.CHECKS_BEFORE_LAYING, "", (double) early);
         }
         temperature(sight);
         sight.trays().forEach(this::counts);

@@ -40,7 +40,7 @@ public final class Forecaster {
             BroodOutlook outlook = new BroodOutlook(
                     question, sight, sight.prior(belief), Mortality.of(known, sight.trays(), boundaries));
             trays = outlook.trays();
-            yield = Optional.of(outlook.yield());
+            yield = Optional.of(outlook.expectedYield());
             notes.posterior(outlook.isCoarse());
         }
         return new BroodForecast(

@@ -50,7 +50,7 @@ final class Mortality {
         stages.addAll(boundaries);
         double expected = 0;
         for (Map.Entry<Stage, Double> exposure : losses.animalWarmDays().entrySet()) {
-            expected += exposure.getValue() * hazardByStage.get(exposure.getKey());
+            expected += exposure.getValue() * hazardByStage.getOrDefault(exposure.getKey(), 0.0);
         }
         return new Mortality(
                 stages,
