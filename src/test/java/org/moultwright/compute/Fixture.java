@@ -46,8 +46,12 @@ public final class Fixture {
         return rows.stream()
                 .filter(row ->
                         row.get("case").equals(name) && row.get("quantity").equals(quantity))
-                .map(row -> Double.parseDouble(row.get("value")))
+                .map(row -> number(row.get("value")))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(path + " holds no " + name + " " + quantity));
+    }
+
+    private static double number(String written) {
+        return written.equals("inf") ? Double.POSITIVE_INFINITY : Double.parseDouble(written);
     }
 }

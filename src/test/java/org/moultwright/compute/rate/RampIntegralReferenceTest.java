@@ -44,6 +44,16 @@ class RampIntegralReferenceTest {
         assertThat(along(sine(22, 3), CODLING_BRIERE, days)).isCloseTo(1, within(1e-6));
     }
 
+    @Test
+    void aStepAcrossAThresholdKeepsItsBound() {
+        for (double threshold = 20; threshold <= 22; threshold += 0.001) {
+            double exact = (22 - threshold) * (22 - threshold) / 4 / 48;
+            double error = RampIntegral.of(RateCurves.linear(1, threshold), 20, 22, 1.0 / 48) - exact;
+
+            assertThat(Math.abs(error)).isLessThan(0.007 * 2 / 48);
+        }
+    }
+
     private static double tau(String name) {
         return RATES.value(name, "tau");
     }
