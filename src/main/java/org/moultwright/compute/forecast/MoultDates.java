@@ -3,7 +3,10 @@ package org.moultwright.compute.forecast;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.compute.stage.PassingLaw;
@@ -20,13 +23,11 @@ final class MoultDates {
     /** What the fates of two animals of a tray have in common (assumption). */
     private static final double FATE_CORRELATION = 0.03;
 
-    private static final int MILESTONES = Milestone.values().length;
-
     private final TrayHistory tray;
     private final int trayIndex;
     private final TrayClock clock;
     private final Outlook outlook;
-    private final double[][][] ages;
+    private final List<Map<Milestone, double[]>> ages = new ArrayList<>();
     private final int[][] finallyPassed;
 
     MoultDates(TrayHistory tray, int trayIndex, TrayClock clock, Outlook outlook, Chance chance) {
@@ -35,9 +36,13 @@ final class MoultDates {
         this.clock = clock;
         this.outlook = outlook;
         int boundaries = tray.evidence().size();
-        this.ages = new double[boundaries][MILESTONES][outlook.size()];
         this.finallyPassed = new int[boundaries][outlook.size()];
         for (int boundary = 0; boundary < boundaries; boundary++) {
+            Map<Milestone, double[]> byMilestone = new EnumMap<>(Milestone.class);
+            for (Milestone milestone : Milestone.values()) {
+                byMilestone.put(milestone, new double[outlook.size()]);
+            }
+            ages.add(byMilestone);
             PassAges passAges = new PassAges(tray.evidence().get(boundary), chance);
             for (int draw = 0; draw < outlook.size(); draw++) {
                 play(boundary, draw, passAges, chance);
@@ -62,9 +67,9 @@ final class MoultDates {
                 forecasts.add(new MoultForecast(
                         boundaries.get(k),
                         tray.evidence().get(k).last().passed(),
-                        interval(ages[k][Milestone.FIRST.ordinal()], withAny),
-                        interval(ages[k][Milestone.HALF.ordinal()], withAny),
-                        interval(ages[k][Milestone.MOST.ordinal()], withAny)));
+                        interval(k, Milestone.FIRST, withAny),
+                        interval(k, Milestone.HALF, withAny),
+                        interval(k, Milestone.MOST, withAny)));
             }
         }
         return forecasts;
@@ -80,14 +85,18 @@ final class MoultDates {
         int total = (int) Math.round(last.passed()) + coming;
         finallyPassed[boundary][draw] = total;
         for (Milestone milestone : Milestone.values()) {
-            int index = milestone.ordinal();
-            double earliest = boundary == 0 ? 0 : ages[boundary - 1][index][draw];
+            double earliest = boundary == 0 ? 0 : ages(boundary - 1, milestone)[draw];
             double age = total > 0 ? passAges.draw(milestone.rank(total), coming, law) : 0;
-            ages[boundary][index][draw] = Math.max(earliest, age);
+            ages(boundary, milestone)[draw] = Math.max(earliest, age);
         }
     }
 
-    private InstantInterval interval(double[] agesByDraw, int[] draws) {
+    private double[] ages(int boundary, Milestone milestone) {
+        return Objects.requireNonNull(ages.get(boundary).get(milestone));
+    }
+
+    private InstantInterval interval(int boundary, Milestone milestone, int[] draws) {
+        double[] agesByDraw = ages(boundary, milestone);
         double[] millis = Arrays.stream(draws)
                 .mapToDouble(draw -> clock.millisAt(agesByDraw[draw], draw))
                 .toArray();
