@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.moultwright.compute.rate.RateCurve;
 import org.moultwright.compute.stage.StagePrior;
@@ -20,6 +21,7 @@ import org.moultwright.domain.Timing;
  * @param batchSd standard deviation of the log of the brood's own factor on those ages
  * @param rate how development depends on temperature
  */
+@SuppressWarnings("ArrayRecordComponent") // Made once, never changed, never compared.
 record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateForm rate) {
     /**
      * The general default at 27 °C: about 3–4 weeks to eggs with legs, 2–3 more to nymphs, 3–4 more to
@@ -55,7 +57,7 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
                         new Belief(PriorSource.FOLDER, medians(timing, boundaries), timing.batchSd(), timing.rate()))
                 .orElseGet(() -> new Belief(
                         PriorSource.GENERAL,
-                        boundaries.stream().mapToDouble(GENERAL::get).toArray(),
+                        boundaries.stream().mapToDouble(Belief::general).toArray(),
                         GENERAL_BATCH_SD,
                         brood.timing().map(Timing::rate).orElse(GENERAL_RATE)));
     }
@@ -128,8 +130,12 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
         EnumMap<Stage, Double> given = new EnumMap<>(timing.medianWarmDays());
         given.keySet().retainAll(GENERAL.keySet());
         return boundaries.stream()
-                .mapToDouble(stage -> given.containsKey(stage) ? given.get(stage) : between(given, stage))
+                .mapToDouble(stage -> Objects.requireNonNullElseGet(given.get(stage), () -> between(given, stage)))
                 .toArray();
+    }
+
+    private static double general(Stage stage) {
+        return Objects.requireNonNull(GENERAL.get(stage));
     }
 
     private static double between(EnumMap<Stage, Double> given, Stage stage) {
@@ -137,7 +143,7 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
         double below = 0;
         double scale = 1;
         for (Map.Entry<Stage, Double> entry : given.entrySet()) {
-            double general = GENERAL.getOrDefault(entry.getKey(), Double.NaN);
+            double general = general(entry.getKey());
             scale = (entry.getValue() - below) / (general - generalBelow);
             if (entry.getKey().isAtLeast(stage)) {
                 break;
@@ -145,6 +151,6 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
             below = entry.getValue();
             generalBelow = general;
         }
-        return below + (GENERAL.getOrDefault(stage, Double.NaN) - generalBelow) * scale;
+        return below + (general(stage) - generalBelow) * scale;
     }
 }

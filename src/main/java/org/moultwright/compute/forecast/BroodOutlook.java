@@ -49,7 +49,7 @@ final class BroodOutlook {
     }
 
     /** How many animals pass the last boundary in the end, all trays together. */
-    CountInterval expectedYield() {
+    CountInterval finallyPassed() {
         double[] sums = new double[DRAWS];
         for (int draw = 0; draw < DRAWS; draw++) {
             sums[draw] = yields[draw];
@@ -79,9 +79,9 @@ final class BroodOutlook {
         TrayClock clock = new TrayClock(lived, sight.startingAge().warmDays(), question.asOf(), future);
         Chance chance = new Chance(question.seed() + 3 + tray);
         MoultDates dates = new MoultDates(history, fitted, clock, outlook, chance);
-        int[] finallyPassed = dates.finallyPassedLast();
+        int[] passes = dates.finallyPassedLast();
         for (int draw = 0; draw < DRAWS; draw++) {
-            yields[draw] += finallyPassed[draw];
+            yields[draw] += passes[draw];
         }
         TrayComposition composition = new TrayComposition(history, fitted, clock, outlook, sight.boundaries());
         Stage lowest = sight.record().brood().stages().get(0);

@@ -40,7 +40,7 @@ public final class Forecaster {
             BroodOutlook outlook = new BroodOutlook(
                     question, sight, sight.prior(belief), Mortality.of(known, sight.trays(), boundaries));
             trays = outlook.trays();
-            yield = Optional.of(outlook.expectedYield());
+            yield = Optional.of(outlook.finallyPassed());
             notes.posterior(outlook.isCoarse());
         }
         return new BroodForecast(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.compute.stage.StageParameters;
 import org.moultwright.compute.stage.TrayHistory;
@@ -42,21 +43,22 @@ final class Mortality {
     }
 
     static Mortality of(BroodRecord record, List<TrayHistory> trays, List<Stage> boundaries) {
-        return of(Losses.of(record, trays), boundaries, HAZARDS);
-    }
-
-    private static Mortality of(Losses losses, List<Stage> boundaries, Map<Stage, Double> hazardByStage) {
+        Losses losses = Losses.of(record, trays);
         List<Stage> stages = new ArrayList<>(List.of(Stage.EGG));
         stages.addAll(boundaries);
         double expected = 0;
         for (Map.Entry<Stage, Double> exposure : losses.animalWarmDays().entrySet()) {
-            expected += exposure.getValue() * hazardByStage.getOrDefault(exposure.getKey(), 0.0);
+            expected += exposure.getValue() * hazard(exposure.getKey());
         }
         return new Mortality(
                 stages,
-                stages.stream().mapToDouble(hazardByStage::get).toArray(),
+                stages.stream().mapToDouble(Mortality::hazard).toArray(),
                 FRAILTY_SHAPE + losses.dead(),
                 FRAILTY_SHAPE + expected);
+    }
+
+    private static double hazard(Stage stage) {
+        return Objects.requireNonNull(HAZARDS.get(stage));
     }
 
     /** A possible frailty of this brood. */

@@ -10,6 +10,7 @@ import org.moultwright.compute.stage.StageParameters;
  * @param frailty one for each of those
  * @param mortality how likely an animal is to live on
  */
+@SuppressWarnings("ArrayRecordComponent") // Made once, never changed, never compared.
 record Outlook(PosteriorDraws posterior, double[] frailty, Mortality mortality) {
     int size() {
         return frailty.length;

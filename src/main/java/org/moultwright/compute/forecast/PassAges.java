@@ -9,7 +9,10 @@ import org.moultwright.compute.stage.PassingState;
 /** Draws the age at which the n-th animal of a tray passed or will pass one boundary. */
 final class PassAges {
     /** What two animals of a tray have in common beyond the model (assumption). */
-    private static final double CORRELATION = 0.02;
+    private static final double CORRELATION = 0.005;
+
+    /** A first pass the law holds less likely than this was misread (assumption). */
+    private static final double MISREAD = 0.0015;
 
     private static final double NO_ROOM = 1e-12;
 
@@ -30,13 +33,16 @@ final class PassAges {
     double draw(int rank, int coming, PassingLaw law) {
         List<PassingState> states = evidence.states();
         for (int i = 1; i < states.size(); i++) {
-            if (Math.round(states.get(i).passed()) >= rank) {
-                return between(states.get(i - 1), states.get(i), rank, law);
+            PassingState from = states.get(i - 1);
+            PassingState to = states.get(i);
+            boolean isMisread = rank == 1 && law.survival(from.age()) - law.survival(to.age()) < MISREAD;
+            if (Math.round(to.passed()) >= rank && !isMisread) {
+                return between(from, to, rank, law);
             }
         }
         PassingState last = evidence.last();
-        double rankAhead = rank - Math.round(last.passed());
-        double share = chance.orderStatistic(rankAhead, coming, CORRELATION);
+        double rankAhead = Math.max(1.0, rank - Math.round(last.passed()));
+        double share = chance.orderStatistic(rankAhead, Math.max(rankAhead, coming), CORRELATION);
         double survival = law.survival(last.age()) * (1 - share);
         return survival > 0 ? Math.max(last.age(), law.ageAtSurvival(survival)) : last.age();
     }

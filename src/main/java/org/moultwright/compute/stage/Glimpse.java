@@ -9,6 +9,7 @@ import org.apache.commons.numbers.gamma.LogBeta;
  * @param age age at the look, in warm-days
  * @param chanceIfPassed chance of what was seen by how many of the animals in question had passed, from none to all
  */
+@SuppressWarnings("ArrayRecordComponent") // Made once, never changed, never compared.
 record Glimpse(double age, double[] chanceIfPassed) {
     /** At least one had passed. */
     static Glimpse seen(double age, int candidates) {

@@ -15,7 +15,7 @@ import java.util.function.ToDoubleFunction;
 final class ImportanceSampler {
     private static final double DEGREES = 10;
     private static final double WIDENING = 1.10;
-    private static final int[] ROUNDS = {500, 500, 1000};
+    private static final int[] ROUNDS = {300, 400, 800};
     private static final double LEAST_VARIANCE = 1e-5;
     private static final double LEAST_EFFECTIVE_SHARE = 0.05;
 

@@ -11,13 +11,10 @@ public record PassingLaw(double logMedian, double logSpread, double neverShare) 
     /** Share of animals misread at a look, either way (assumption, from simulated broods). */
     private static final double MISREAD = 0.0015;
 
-    /** Beyond this many spreads before the median nobody has passed. */
-    private static final double FAR_TOO_EARLY = -7;
-
     /** The share not yet passed at an age, of those that ever will. */
     public double survival(double age) {
         double z = age > 0 ? (Math.log(age) - logMedian) / logSpread : Double.NEGATIVE_INFINITY;
-        return z < FAR_TOO_EARLY ? 1 : NormalTails.survival(z);
+        return QuickTail.survival(z);
     }
 
     /** The age at which so few have not yet passed, of those that ever will. */

@@ -8,6 +8,7 @@ package org.moultwright.compute.stage;
  * @param neverLogit log odds of never passing by boundary
  * @param trayShift shift of log age by tray
  */
+@SuppressWarnings("ArrayRecordComponent") // Made once, never changed, never compared.
 public record StageParameters(double[] logMedian, double[] logSpread, double[] neverLogit, double[] trayShift) {
     /** How animals of one tray pass one boundary. */
     public PassingLaw law(int tray, int boundary) {

@@ -11,6 +11,7 @@ package org.moultwright.compute.stage;
  * @param neverLogitSd its standard deviation
  * @param traySd standard deviation of a tray's own shift of log age
  */
+@SuppressWarnings("ArrayRecordComponent") // Made once, never changed, never compared.
 public record StagePrior(
         double[] logMedian,
         double[][] covariance,

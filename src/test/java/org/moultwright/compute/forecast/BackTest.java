@@ -17,7 +17,7 @@ import org.moultwright.domain.BroodRecord;
 final class BackTest {
     static final List<Double> SHARES = List.of(0.25, 0.5, 0.75);
     private static final int LAST = 2;
-    private static final double SPECIES_SD = 0.05;
+    private static final double SPECIES_SD = 0.08;
 
     private final Map<Double, Score> scores = new TreeMap<>();
 

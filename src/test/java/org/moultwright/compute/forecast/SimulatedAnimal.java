@@ -8,6 +8,7 @@ import org.moultwright.compute.stage.Chance;
  * @param passDays by boundary, in days of the room; infinite where it never does
  * @param deathDay infinite where it lives
  */
+@SuppressWarnings("ArrayRecordComponent") // Made once, never changed, never compared.
 record SimulatedAnimal(double[] passDays, double deathDay) {
     private static final double DURATION_VARIATION = 0.075;
     private static final double LAGGARD_SHARE = 0.03;

@@ -1,6 +1,7 @@
 package org.moultwright.compute.forecast;
 
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.moultwright.compute.rate.RateCurve;
@@ -19,6 +20,7 @@ import org.moultwright.domain.RateForm;
  * @param believed medians its keeper believes in, in days at the reference temperature
  * @param room its incubator
  */
+@SuppressWarnings("ArrayRecordComponent") // Made once, never changed, never compared.
 record SimulatedBrood(
         BroodRecord record,
         List<List<SimulatedAnimal>> trays,
@@ -29,8 +31,8 @@ record SimulatedBrood(
     static final double REFERENCE_CELSIUS = 27;
     static final RateForm STATED_RATE = new RateForm.Briere1(11, 38);
     private static final RateCurve TRUE_RATE = RateCurves.linear(1, 12.5).relativeTo(REFERENCE_CELSIUS);
-    private static final double BROOD_SD = 0.07;
-    private static final double STAGE_SD = 0.05;
+    private static final double BROOD_SD = 0.09;
+    private static final double STAGE_SD = 0.075;
     private static final double TRAY_SD = 0.02;
 
     /** One brood of a species whose typical stage lengths are a keeper's own factor on those believed. */
@@ -52,7 +54,7 @@ record SimulatedBrood(
                         () -> tray(lengths, infertile, hazard, laidDay, pulledDay, room, chance))
                 .limit(trays)
                 .toList();
-        BroodRecord record = new SimulatedKeeper(room, chance).record(code, animals, laidDay, pulledDay, believed);
+        BroodRecord record = new SimulatedKeeper(room, chance).writtenDown(code, animals, laidDay, pulledDay, believed);
         return new SimulatedBrood(record, animals, laidDay, pulledDay, believed, room);
     }
 
@@ -66,16 +68,16 @@ record SimulatedBrood(
         return days.length == 0 ? Double.NaN : days[milestone.rank(days.length) - 1];
     }
 
-    long trueYield() {
+    int trueYield() {
         int last = believed.length - 1;
-        return trays.stream()
+        return (int) trays.stream()
                 .flatMap(List::stream)
                 .filter(animal -> animal.isAlive(pulledDay) && animal.everPasses(last))
                 .count();
     }
 
-    long animals() {
-        return trays.stream()
+    int animals() {
+        return (int) trays.stream()
                 .flatMap(List::stream)
                 .filter(animal -> animal.isAlive(pulledDay))
                 .count();
@@ -110,7 +112,7 @@ record SimulatedBrood(
         double warmer = 0.15 * chance.normal();
         double own = Math.exp(TRAY_SD * chance.normal());
         double[] ownLengths =
-                java.util.Arrays.stream(lengths).map(length -> length * own).toArray();
+                Arrays.stream(lengths).map(length -> length * own).toArray();
         SimulatedPace pace = new SimulatedPace(TRUE_RATE, hour -> room.trueCelsius(hour) + warmer);
         double mouldDay = chance.uniform() < 0.15 ? pulledDay + 40 * chance.uniform() : Double.POSITIVE_INFINITY;
         double mouldShare = 0.1 + 0.3 * chance.uniform();

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +43,7 @@ final class SimulatedKeeper {
         this.chance = chance;
     }
 
-    BroodRecord record(
+    BroodRecord writtenDown(
             String code, List<List<SimulatedAnimal>> trays, double laidDay, double pulledDay, double[] believed) {
         Instant laid = SimulatedRoom.at(laidDay);
         Map<Stage, Double> medians = new EnumMap<>(Stage.class);
@@ -65,7 +66,7 @@ final class SimulatedKeeper {
                 brood,
                 Ledger.of(entries),
                 checks.stream()
-                        .sorted(java.util.Comparator.comparing(Check::at))
+                        .sorted(Comparator.comparing(Check::at))
                         .toList(),
                 stays,
                 List.of(room.probeStay()),

@@ -1,5 +1,6 @@
 package org.moultwright.compute.forecast;
 
+import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
 import org.moultwright.compute.rate.RateCurve;
 
@@ -15,7 +16,7 @@ final class SimulatedPace {
 
     double dayAtAge(double laidDay, double age) {
         double target = reached[(int) (laidDay * 24)] + age;
-        int hour = java.util.Arrays.binarySearch(reached, target);
+        int hour = Arrays.binarySearch(reached, target);
         int next = hour >= 0 ? hour : -hour - 1;
         return next >= reached.length ? Double.POSITIVE_INFINITY : next / 24.0;
     }

@@ -1,0 +1,28 @@
+package org.moultwright.compute.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** The forecast against invented broods it was not modelled on, and against counting days. */
+class ForecastAccuracyTest {
+    private static final int BROODS = 40;
+    private static final long SEED = 2026;
+
+    @Test
+    void beatsCountingDaysAndKnowsHowSureItIs() {
+        BackTest test = BackTest.run(BROODS, 1, SEED);
+        for (double share : new double[] {0.5, 0.75}) {
+            BackTest.Score score = test.at(share);
+            assertThat(score.halfError())
+                    .as("seed %d%n%s", SEED, test.table())
+                    .isLessThan(score.calendarError())
+                    .isLessThan(score.setPointError());
+        }
+        for (double share : BackTest.SHARES) {
+            assertThat(test.at(share).coverage())
+                    .as("coverage at %s, seed %d%n%s", share, SEED, test.table())
+                    .isBetween(0.70, 0.90);
+        }
+    }
+}

@@ -1,0 +1,225 @@
+package org.moultwright.compute.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.moultwright.domain.Account;
+import org.moultwright.domain.Brood;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Cause;
+import org.moultwright.domain.Check;
+import org.moultwright.domain.InstantRange;
+import org.moultwright.domain.Ledger;
+import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.Look;
+import org.moultwright.domain.Stage;
+
+/** Data as it comes: thin, wrong, extreme. Each is answered, none is thrown at. */
+class OddBroodsTest {
+    private static final Instant LAID = Instant.parse("2026-03-01T00:00:00Z");
+    private static final Account A = Account.tray("A");
+
+    private final List<LedgerEntry> entries = new ArrayList<>();
+    private final List<Check> checks = new ArrayList<>();
+
+    @Test
+    void nothingWritten() {
+        BroodForecast forecast = forecast(50, Optional.empty());
+        assertThat(forecast.trays()).isEmpty();
+        assertThat(forecast.yield()).isEmpty();
+        assertThat(kinds(forecast)).contains(ForecastNote.Kind.TOO_LITTLE_TO_GO_ON);
+    }
+
+    @Test
+    void openedButNeverLookedAt() {
+        enter(25, Account.SAC, A, Stage.EGG, 50);
+        TrayForecast tray = forecast(30).trays().get(0);
+        assertThat(tray.expectedAlive()).isEqualTo(50);
+        assertThat(tray.moults()).hasSize(3);
+    }
+
+    @Test
+    void checksBeforeLaying() {
+        full(-5, Stage.EGG, 40);
+        full(10, Stage.EGG, 40);
+        assertThat(kinds(forecast(20))).contains(ForecastNote.Kind.CHECKS_BEFORE_LAYING);
+    }
+
+    @Test
+    void allDead() {
+        enter(25, Account.SAC, A, Stage.EGG, 50);
+        enter(30, A, Account.DEAD, Stage.EGG, 50);
+        BroodForecast forecast = forecast(35);
+        assertThat(forecast.trays().get(0).moults()).isEmpty();
+        assertThat(forecast.yield().orElseThrow().p90()).isZero();
+        assertThat(kinds(forecast)).contains(ForecastNote.Kind.NONE_ALIVE);
+    }
+
+    @Test
+    void oneAnimal() {
+        enter(25, Account.SAC, A, Stage.POSTEMBRYO, 1);
+        full(45, Stage.INSTAR1, 1);
+        assertThat(forecast(50).trays().get(0).moults()).hasSize(3);
+    }
+
+    @Test
+    void twentyThousand() {
+        enter(25, Account.SAC, A, Stage.EGG, 20_000);
+        check(40, Map.of(Stage.POSTEMBRYO, new Look.Full(19_000), Stage.INSTAR1, new Look.Full(1_000)));
+        assertThat(forecast(41).yield().orElseThrow().p50()).isBetween(10_000.0, 20_000.0);
+    }
+
+    @Test
+    void layingUnknown() {
+        enter(5, Account.SAC, A, Stage.POSTEMBRYO, 30);
+        full(6, Stage.POSTEMBRYO, 30);
+        BroodForecast forecast = forecast(8, Optional.empty());
+        assertThat(kinds(forecast)).contains(ForecastNote.Kind.AGES_FROM_FIRST_CHECK);
+        assertThat(forecast.trays().get(0).moults()).isNotEmpty();
+    }
+
+    @Test
+    void countsThatDoNotReconcile() {
+        enter(25, Account.SAC, A, Stage.EGG, 50);
+        full(30, Stage.EGG, 70);
+        full(33, Stage.POSTEMBRYO, 71);
+        BroodForecast forecast = forecast(35);
+        assertThat(kinds(forecast)).contains(ForecastNote.Kind.COUNTS_DISAGREE);
+        assertThat(forecast.trays().get(0).expectedAlive()).isEqualTo(70.5);
+    }
+
+    @Test
+    void pottedAnimalsHavePassedEverything() {
+        enter(25, Account.SAC, A, Stage.EGG, 10);
+        full(70, Stage.INSTAR2, 10);
+        enter(72, A, Account.POTTED, Stage.INSTAR1, 10);
+        BroodForecast forecast = forecast(75);
+        assertThat(forecast.yield().orElseThrow().p50()).isEqualTo(10);
+        MoultForecast last = forecast.trays().get(0).moults().get(2);
+        assertThat(last.half().p90()).isBeforeOrEqualTo(day(72));
+    }
+
+    @Test
+    void movedAnimalsAreNotLost() {
+        enter(25, Account.SAC, A, Stage.EGG, 40);
+        full(44, Stage.POSTEMBRYO, 40);
+        enter(45, A, Account.tray("B"), Stage.POSTEMBRYO, 15);
+        full(46, Stage.POSTEMBRYO, 25);
+        check("B", 46, Map.of(Stage.POSTEMBRYO, new Look.Full(15)));
+        BroodForecast forecast = forecast(47);
+        assertThat(forecast.tray("A").orElseThrow().expectedAlive()).isEqualTo(25);
+        assertThat(forecast.tray("B").orElseThrow().expectedAlive()).isEqualTo(15);
+        assertThat(forecast.yield().orElseThrow().p90()).isLessThanOrEqualTo(40);
+    }
+
+    @Test
+    void aLookThatFoundNoneMovesTheDateOn() {
+        enter(25, Account.SAC, A, Stage.POSTEMBRYO, 40);
+        Instant before = firstInstar(48);
+        check(48, Map.of(Stage.INSTAR1, new Look.None()));
+        assertThat(firstInstar(48)).isAfter(before).isAfter(day(48));
+    }
+
+    @Test
+    void aSightBringsItForward() {
+        enter(25, Account.SAC, A, Stage.POSTEMBRYO, 40);
+        full(28, Stage.POSTEMBRYO, 40);
+        Instant before = firstInstar(35);
+        check(34, Map.of(Stage.INSTAR1, new Look.Seen()));
+        assertThat(firstInstar(35)).isBefore(before);
+    }
+
+    @Test
+    void aSampleCountsForWhatItSays() {
+        enter(25, Account.SAC, A, Stage.POSTEMBRYO, 300);
+        full(30, Stage.POSTEMBRYO, 300);
+        Instant before = firstInstar(41);
+        check(40, Map.of(Stage.INSTAR1, new Look.Sample(18, 20)));
+        assertThat(firstInstar(41)).isBefore(before).isBefore(day(42));
+    }
+
+    @Test
+    void sameQuestionSameBits() {
+        enter(25, Account.SAC, A, Stage.POSTEMBRYO, 40);
+        full(40, Stage.INSTAR1, 20);
+        assertThat(forecast(41)).isEqualTo(forecast(41));
+    }
+
+    @Test
+    void compositionAddsUp() {
+        enter(25, Account.SAC, A, Stage.POSTEMBRYO, 40);
+        Composition composition = forecast(40).trays().get(0).compositions().get(0);
+        double sum = composition.byStage().values().stream()
+                .mapToDouble(CountInterval::p50)
+                .sum();
+        assertThat(sum)
+                .isBetween(composition.alive().p10() - 4, composition.alive().p90() + 4);
+    }
+
+    private Instant firstInstar(double asOfDay) {
+        return forecast(asOfDay).trays().get(0).moults().get(1).half().p50();
+    }
+
+    private BroodForecast forecast(double asOfDay) {
+        return forecast(asOfDay, Optional.of(new InstantRange(LAID, LAID)));
+    }
+
+    private BroodForecast forecast(double asOfDay, Optional<InstantRange> laid) {
+        Brood brood = new Brood(
+                "ODD",
+                "Invented species",
+                ZoneOffset.UTC,
+                laid,
+                Optional.empty(),
+                List.of(Stage.EGG, Stage.POSTEMBRYO, Stage.INSTAR1, Stage.INSTAR2),
+                27,
+                Optional.empty());
+        BroodRecord empty = BroodRecord.of(brood);
+        BroodRecord record = new BroodRecord(
+                brood,
+                Ledger.of(entries),
+                checks,
+                empty.stays(),
+                empty.probeStays(),
+                empty.setPoints(),
+                empty.readings(),
+                empty.mould(),
+                empty.care(),
+                empty.pots(),
+                empty.runUp());
+        return new Forecaster()
+                .forecast(new ForecastQuestion(record, day(asOfDay), List.of(), 1, List.of(day(asOfDay + 7))));
+    }
+
+    private void enter(double day, Account from, Account to, Stage stage, int count) {
+        entries.add(LedgerEntry.of(UUID.randomUUID(), day(day), from, to, stage, count, new Cause("test")));
+    }
+
+    private void full(double day, Stage stage, int count) {
+        check(day, Map.of(stage, new Look.Full(count)));
+    }
+
+    private void check(double day, Map<Stage, Look> looks) {
+        check("A", day, looks);
+    }
+
+    private void check(String tray, double day, Map<Stage, Look> looks) {
+        checks.add(new Check(UUID.randomUUID(), tray, day(day), looks));
+    }
+
+    private static List<ForecastNote.Kind> kinds(BroodForecast forecast) {
+        return forecast.notes().stream().map(ForecastNote::kind).toList();
+    }
+
+    private static Instant day(double day) {
+        return LAID.plus(Duration.ofMinutes(Math.round(day * 24 * 60)));
+    }
+}
