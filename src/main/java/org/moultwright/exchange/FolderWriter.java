@@ -31,8 +31,7 @@ final class FolderWriter {
 
     static void write(BroodRecord record, Path target) throws IOException {
         requireFree(target);
-        Path place = target.toAbsolutePath().normalize();
-        Path beside = place.resolveSibling(".writing-" + UUID.randomUUID());
+        Path beside = target.toAbsolutePath().normalize().resolveSibling(".writing-" + UUID.randomUUID());
         Files.createDirectories(beside);
         try {
             new FolderWriter(beside).writeAll(record);
