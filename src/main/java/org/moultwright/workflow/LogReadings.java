@@ -86,9 +86,11 @@ public final class LogReadings {
     }
 
     private void settle(List<Happening> batch) {
-        log.append(
-                probe,
-                batch.stream().flatMap(happening -> happening.logged().stream()).toList());
+        List<Logged> heard =
+                batch.stream().flatMap(happening -> happening.logged().stream()).toList();
+        if (!heard.isEmpty()) {
+            log.append(probe, heard);
+        }
         batch.forEach(happening -> happening.telling().accept(whenKept));
     }
 

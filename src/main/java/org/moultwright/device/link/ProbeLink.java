@@ -1,8 +1,6 @@
 package org.moultwright.device.link;
 
-import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.device.DeviceException;
 import org.moultwright.workflow.LinkState;
@@ -24,6 +22,9 @@ final class ProbeLink implements Runnable {
     private final ClockWatch clockWatch;
     private final byte[] buffer = new byte[1024];
     private @Nullable LinkState state;
+
+    /** The wall clock jumped and no line has come since. */
+    private boolean stepped;
 
     ProbeLink(
             ByteSource.Opening opening,
@@ -90,9 +91,9 @@ final class ProbeLink implements Runnable {
             if (count < 0) {
                 return true;
             }
-            boolean stalled = lookAtClock() || silence.isTooLong();
+            lookAtClock();
             if (count > 0) {
-                tell(transcript.take(buffer, count, clock.now(), stalled));
+                tell(transcript.take(buffer, count, clock.now(), stepped || silence.isTooLong()));
             } else if (silence.isTooLong()) {
                 enter(new LinkState.Silent(silence.since()));
                 return false;
@@ -105,17 +106,18 @@ final class ProbeLink implements Runnable {
         if (readings.isEmpty()) {
             return;
         }
+        stepped = false;
         silence.heard();
         backOff.startOver();
         enter(new LinkState.Live());
         readings.forEach(listener::heard);
     }
 
-    /** Whether the wall clock jumped. */
-    private boolean lookAtClock() {
-        Optional<Duration> step = clockWatch.step();
-        step.ifPresent(by -> listener.clockStepped(clock.now(), by));
-        return step.isPresent();
+    private void lookAtClock() {
+        clockWatch.step().ifPresent(by -> {
+            stepped = true;
+            listener.clockStepped(clock.now(), by);
+        });
     }
 
     private void enter(LinkState next) {

@@ -1,0 +1,72 @@
+package org.moultwright.device.serial;
+
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.concurrent.TimeUnit;
+
+/** Two pseudo-terminals joined by socat: what is said at one end is heard at the other. */
+final class VirtualWire implements AutoCloseable {
+    private final Path portEnd;
+    private final Path probeEnd;
+    private final Process socat;
+    private final OutputStream probe;
+
+    private VirtualWire(Path portEnd, Path probeEnd, Process socat, OutputStream probe) {
+        this.portEnd = portEnd;
+        this.probeEnd = probeEnd;
+        this.socat = socat;
+        this.probe = probe;
+    }
+
+    /** Skips the test where there is no socat. */
+    static void assumeAvailable() {
+        boolean available = Arrays.stream(System.getenv("PATH").split(File.pathSeparator))
+                .anyMatch(folder -> Files.isExecutable(Path.of(folder, "socat")));
+        assumeTrue(available, "socat is not installed");
+    }
+
+    static VirtualWire plugIn(Path folder) throws IOException {
+        Path portEnd = folder.resolve("port");
+        Path probeEnd = folder.resolve("probe");
+        Process socat = new ProcessBuilder("socat", pty(portEnd), pty(probeEnd))
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("socat.txt").toFile())
+                .start();
+        Await.until("both ends are there", () -> Files.exists(portEnd) && Files.exists(probeEnd));
+        return new VirtualWire(portEnd, probeEnd, socat, Files.newOutputStream(probeEnd));
+    }
+
+    private static String pty(Path link) {
+        return "pty,raw,echo=0,link=" + link;
+    }
+
+    String port() {
+        return portEnd.toString();
+    }
+
+    void say(String text) throws IOException {
+        probe.write(text.getBytes(StandardCharsets.ISO_8859_1));
+        probe.flush();
+    }
+
+    /** Pulls the wire; both ends vanish. */
+    void pull() throws IOException {
+        socat.destroy();
+        socat.onExit().orTimeout(10, TimeUnit.SECONDS).join();
+        probe.close();
+        Files.deleteIfExists(portEnd);
+        Files.deleteIfExists(probeEnd);
+    }
+
+    @Override
+    public void close() throws IOException {
+        pull();
+    }
+}
