@@ -157,7 +157,7 @@ final class RoundViewModel {
             savedAt.put(sheet.key(), at);
             saves.add(at);
             OpenSheet fresh = newSheet(sheet.fields().factsProperty().get());
-            order.set(order.indexOf(sheet), fresh);
+            order.replaceAll(other -> other.key().equals(fresh.key()) ? fresh : other);
             desk.saveLine().saved(at, () -> takeBack(sheet));
             show(next(fresh));
             focusFirstRow();
@@ -212,8 +212,8 @@ final class RoundViewModel {
     }
 
     private Optional<OpenSheet> next(OpenSheet after) {
-        int position = order.indexOf(after);
-        List<OpenSheet> inTurn = new ArrayList<>(order.subList(position + 1, order.size()));
+        int position = Math.max(0, order.indexOf(after));
+        List<OpenSheet> inTurn = new ArrayList<>(order.subList(position, order.size()));
         inTurn.addAll(order.subList(0, position));
         return inTurn.stream().filter(sheet -> !isDone(sheet)).findFirst().or(() -> Optional.of(after));
     }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.HPos;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -22,6 +23,9 @@ import org.moultwright.ui.control.Words;
 
 /** The rows of a sheet: per stage the last count, what is expected now, and the field. */
 final class StageGrid extends GridPane {
+    /** Below this width, in sizes of a stage's name, keys must do without their buttons. */
+    private static final int NARROW_IN_LETTERS = 28;
+
     private final Map<Stage, LookField> fields = new HashMap<>();
 
     StageGrid(RoundViewModel model, SheetViewModel sheet) {
@@ -72,10 +76,16 @@ final class StageGrid extends GridPane {
         expected.textProperty().bind(row.expectedProperty());
         LookField field = new LookField(row, "");
         field.input().accessibleTextProperty().bind(name.textProperty().concat(", looked"));
+        List.of(name, last, expected).forEach(label -> label.setMinWidth(USE_PREF_SIZE));
         fields.put(row.stage(), field);
         Button more = Buttons.secondary("+", row::countOneMore);
         more.getStyleClass().add("step");
         more.setFocusTraversable(false);
+        more.managedProperty()
+                .bind(widthProperty()
+                        .greaterThan(Bindings.createDoubleBinding(
+                                () -> NARROW_IN_LETTERS * name.getFont().getSize(), name.fontProperty())));
+        more.visibleProperty().bind(more.managedProperty());
         more.accessibleTextProperty().bind(name.textProperty().map(stage -> "one more, " + stage));
         List<Node> cells = new ArrayList<>(List.of(
                 Swatch.tall(row.stage()),

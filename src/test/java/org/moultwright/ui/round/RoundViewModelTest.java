@@ -1,0 +1,86 @@
+package org.moultwright.ui.round;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.reflect.Proxy;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.moultwright.domain.Cause;
+import org.moultwright.domain.Look;
+import org.moultwright.domain.Stage;
+import org.moultwright.workflow.BroodBook;
+import org.moultwright.workflow.RoundSheet;
+
+class RoundViewModelTest {
+    private final InventedRoom room = new InventedRoom();
+
+    @Test
+    void aSheetThatCannotBeSavedStaysAsItWas() {
+        BroodBook full = (BroodBook) Proxy.newProxyInstance(
+                BroodBook.class.getClassLoader(), new Class<?>[] {BroodBook.class}, (book, method, arguments) -> {
+                    if (method.getName().equals("keep")) {
+                        throw new IllegalStateException("the disk is full.");
+                    }
+                    return method.invoke(room.memory, arguments);
+                });
+        RoundViewModel model = new RoundViewModel(room.desk(full));
+        OpenSheet sheet = open(model);
+        sheet.keys().typed('=');
+        model.done();
+        assertThat(model.problemProperty().get()).startsWith("Not saved: the disk is full.");
+        assertThat(open(model)).isSameAs(sheet);
+        assertThat(sheet.fields()
+                        .row(Stage.DARKENED)
+                        .orElseThrow()
+                        .textProperty()
+                        .get())
+                .isEqualTo("seen");
+        assertThat(room.undos).isEmpty();
+    }
+
+    @Test
+    void withoutAForecastNothingIsExpectedButTheLastCountStands() {
+        RoundViewModel model = new RoundViewModel(room.desk());
+        model.open(3);
+        StageRow eggsWithLegs = open(model).fields().row(Stage.POSTEMBRYO).orElseThrow();
+        assertThat(eggsWithLegs.lastProperty().get()).isEqualTo("57");
+        assertThat(eggsWithLegs.expectedProperty().get()).isEqualTo("–");
+    }
+
+    @Test
+    void severalDeadOfOneStageAndCauseAreOneLine() {
+        OpenSheet sheet = open(new RoundViewModel(room.desk()));
+        for (char key : "d312fd3f".toCharArray()) {
+            sheet.keys().typed(key);
+        }
+        assertThat(sheet.fields().losses()).containsExactly(new RoundSheet.Loss(Stage.INSTAR1, Cause.FAILED_MOULT, 13));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"12, full", "7/20, sample", "seen, seen", "none, none", "'', not looked"})
+    void looksAreReadAsWritten(String text, String key) {
+        assertThat(LookEntry.parse(text).map(Look::key)).hasValue(key);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"7/", "21/20", "0/0"})
+    void halfALookIsNone(String text) {
+        assertThat(LookEntry.parse(text)).isEmpty();
+        assertThat(LookEntry.problem(text)).isNotEmpty();
+    }
+
+    @Test
+    void thePaceIsToldFromTheSecondSheetOn() {
+        Instant now = InventedRoom.NOW;
+        assertThat(RoundWords.pace(List.of(now), 3)).isEmpty();
+        assertThat(RoundWords.pace(List.of(now, now.plusSeconds(90), now.plusSeconds(180)), 2))
+                .isEqualTo("About 3 minutes left at tonight's pace.");
+    }
+
+    private static OpenSheet open(RoundViewModel model) {
+        return model.openProperty().get().orElseThrow();
+    }
+}
