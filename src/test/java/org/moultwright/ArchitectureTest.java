@@ -59,7 +59,7 @@ class ArchitectureTest {
             .whereLayer("compute")
             .mayOnlyAccessLayers("domain")
             .whereLayer("text")
-            .mayOnlyAccessLayers("domain")
+            .mayOnlyAccessLayers("domain", "compute")
             .whereLayer("settings")
             .mayOnlyAccessLayers("domain")
             .whereLayer("workflow")

@@ -2,6 +2,7 @@ package org.moultwright.ui.control;
 
 import javafx.scene.layout.Region;
 import org.moultwright.domain.Stage;
+import org.moultwright.ui.theme.Token;
 
 /** A small field of the colour that stands for a stage, the potted or the dead, or a dot of a tone. */
 public final class Swatch extends Region {
@@ -28,5 +29,12 @@ public final class Swatch extends Region {
 
     public static Swatch dot(Tone tone) {
         return new Swatch("dot", tone.styleClass());
+    }
+
+    /** A dot of a colour of the palette, such as a stage's. */
+    public static Swatch dot(Token token) {
+        Swatch dot = new Swatch("dot");
+        dot.setStyle("-fx-background-color: " + token.cssName() + ";");
+        return dot;
     }
 }

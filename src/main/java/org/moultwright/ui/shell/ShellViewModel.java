@@ -19,7 +19,7 @@ import org.moultwright.ui.control.Tone;
 /** What the frame shows: which screen is open, what matters now, what was saved last. */
 public final class ShellViewModel implements SaveLine {
     /** A probe older than this is silent (common practice, no source). */
-    static final Duration SILENT_AFTER = Duration.ofMinutes(10);
+    public static final Duration SILENT_AFTER = Duration.ofMinutes(10);
 
     private final DayWords days;
     private final ObjectProperty<String> current = new SimpleObjectProperty<>("");

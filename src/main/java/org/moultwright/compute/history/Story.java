@@ -1,0 +1,78 @@
+package org.moultwright.compute.history;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Quality;
+import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.SetPoint;
+
+/** The story of a brood: what happened to it, told from its record, in order of time. */
+public final class Story {
+    /** A probe silent for longer leaves a gap in the warm-days, the same limit the integration uses. */
+    private static final Duration SILENCE = Duration.ofHours(3);
+
+    private Story() {}
+
+    public static List<StoryEvent> of(BroodRecord record) {
+        List<StoryEvent> events = new ArrayList<>();
+        record.runUp().forEach(event -> events.add(new StoryEvent.RunUp(event)));
+        record.brood().laid().ifPresent(range -> events.add(new StoryEvent.Laid(range)));
+        record.brood().pulled().ifPresent(at -> events.add(new StoryEvent.Pulled(at)));
+        events.addAll(LedgerStory.of(record));
+        events.addAll(FirstSights.of(record));
+        record.mould().forEach(note -> events.add(new StoryEvent.Mould(note)));
+        record.readings().forEach((probe, series) -> events.addAll(silences(probe, series)));
+        events.addAll(setPointChanges(record.setPoints()));
+        events.sort(Comparator.comparing(StoryEvent::at));
+        return List.copyOf(events);
+    }
+
+    private static List<StoryEvent> silences(String probe, ReadingSeries series) {
+        List<StoryEvent> silences = new ArrayList<>();
+        long previous = -1;
+        for (int i = 0; i < series.size(); i++) {
+            if (series.quality(i) != Quality.GOOD) {
+                continue;
+            }
+            long now = series.epochMillis(i);
+            if (previous >= 0 && now - previous > SILENCE.toMillis()) {
+                silences.add(
+                        new StoryEvent.ProbeSilent(Instant.ofEpochMilli(previous), probe, Instant.ofEpochMilli(now)));
+            }
+            previous = now;
+        }
+        return silences;
+    }
+
+    private static List<StoryEvent> setPointChanges(List<SetPoint> setPoints) {
+        Map<String, List<SetPoint>> byContainer =
+                setPoints.stream().collect(Collectors.groupingBy(SetPoint::container));
+        return byContainer.values().stream().flatMap(Story::changes).toList();
+    }
+
+    private static Stream<StoryEvent> changes(List<SetPoint> ofOneContainer) {
+        List<SetPoint> ordered = ofOneContainer.stream()
+                .sorted(Comparator.comparing(point -> point.span().from()))
+                .toList();
+        List<StoryEvent> changes = new ArrayList<>();
+        for (int i = 1; i < ordered.size(); i++) {
+            SetPoint before = ordered.get(i - 1);
+            SetPoint after = ordered.get(i);
+            if (before.temperatureCelsius() != after.temperatureCelsius()) {
+                changes.add(new StoryEvent.SetPointChanged(
+                        after.span().from(),
+                        after.container(),
+                        before.temperatureCelsius(),
+                        after.temperatureCelsius()));
+            }
+        }
+        return changes.stream();
+    }
+}

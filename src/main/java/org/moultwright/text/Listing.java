@@ -1,0 +1,16 @@
+package org.moultwright.text;
+
+import java.util.List;
+
+/** Several things named in one sentence. */
+public final class Listing {
+    private Listing() {}
+
+    /** "A1", "A1 and A2", "A1, A2 and B1". */
+    public static String and(List<String> names) {
+        int last = names.size() - 1;
+        return last < 1
+                ? String.join("", names)
+                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+    }
+}

@@ -1,0 +1,109 @@
+package org.moultwright.ui.broods;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.moultwright.domain.Account;
+import org.moultwright.domain.Cause;
+import org.moultwright.domain.Ledger;
+import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.Stage;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.chart.LedgerBars;
+import org.moultwright.ui.theme.Token;
+import org.moultwright.workflow.BroodView;
+
+/** Where every animal of a brood is, as bars, a sentence and rows. */
+final class BroodLedger {
+    private BroodLedger() {}
+
+    static String title(Ledger ledger) {
+        return "Where all %d are".formatted(ledger.opened());
+    }
+
+    static List<LedgerBars.Bar> bars(Ledger ledger, Token ofTheLiving) {
+        List<LedgerBars.Bar> bars = new ArrayList<>();
+        bars.add(new LedgerBars.Bar("Opened", ledger.opened(), false, Token.EGG));
+        lossesByCause(ledger).forEach((word, count) -> bars.add(new LedgerBars.Bar(word, count, true, Token.DEAD)));
+        add(bars, "Missing", ledger.balance(Account.MISSING), true, Token.DEAD);
+        add(bars, "Potted", ledger.balance(Account.POTTED), false, Token.POTTED);
+        add(bars, "Handed over", ledger.balance(Account.HANDED_OVER), false, Token.POTTED);
+        add(bars, "In trays", ledger.aliveInTrays(), false, ofTheLiving);
+        return bars;
+    }
+
+    /** What the balance leaves open, and how old the brood is. */
+    static String note(BroodView brood) {
+        int missing = brood.record().ledger().balance(Account.MISSING);
+        String balance = missing == 0 ? "Nothing unexplained." : missing + " eaten or lost, no body found.";
+        return brood.forecast()
+                .map(forecast ->
+                        String.format(Locale.ROOT, "%s %.1f warm-days since laying.", balance, forecast.warmDays()))
+                .orElse(balance);
+    }
+
+    static List<EntryLine> entries(Ledger ledger, Vocabulary vocabulary, DayWords days) {
+        List<EntryLine> lines = new ArrayList<>();
+        for (LedgerEntry entry : ledger.entries()) {
+            lines.add(0, line(entry, ledger, vocabulary, days));
+        }
+        return lines;
+    }
+
+    private static EntryLine line(LedgerEntry entry, Ledger ledger, Vocabulary vocabulary, DayWords days) {
+        String corrects = entry.corrects()
+                .flatMap(ledger::find)
+                .map(original -> "takes back %s, %d to %s"
+                        .formatted(
+                                days.shortDay(original.at()),
+                                original.count(),
+                                original.to().code()))
+                .orElse(entry.note());
+        return new EntryLine(
+                days.shortDay(entry.at()) + ", " + days.clock(entry.at()),
+                entry.from().code(),
+                entry.to().code(),
+                Integer.toString(entry.count()),
+                vocabulary.label(entry.stage()),
+                entry.cause().words(),
+                corrects);
+    }
+
+    private static Map<String, Integer> lossesByCause(Ledger ledger) {
+        return ledger.standing().stream()
+                .filter(entry -> entry.to().equals(Account.DEAD) || entry.to().equals(Account.INFERTILE))
+                .collect(Collectors.groupingBy(
+                        BroodLedger::word, LinkedHashMap::new, Collectors.summingInt(LedgerEntry::count)));
+    }
+
+    private static String word(LedgerEntry entry) {
+        if (entry.to().equals(Account.INFERTILE)) {
+            return "Infertile";
+        }
+        if (entry.cause().equals(Cause.DROWNED)) {
+            return "Drowned";
+        }
+        return entry.cause().equals(Cause.MOULD) ? "Mould" : "Died";
+    }
+
+    private static void add(List<LedgerBars.Bar> bars, String word, int count, boolean isLoss, Token token) {
+        if (count > 0) {
+            bars.add(new LedgerBars.Bar(word, count, isLoss, token));
+        }
+    }
+
+    /** The commonest living stage gives the bar of the living its colour. */
+    static Token colour(Map<Stage, Double> living) {
+        return living.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(entry -> Token.of(entry.getKey()))
+                .orElse(Token.POTTED);
+    }
+
+    /** One entry of the ledger in words. */
+    record EntryLine(String when, String from, String to, String count, String stage, String cause, String note) {}
+}

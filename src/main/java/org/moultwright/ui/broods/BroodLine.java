@@ -1,0 +1,90 @@
+package org.moultwright.ui.broods;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.moultwright.domain.Stage;
+import org.moultwright.text.ForecastWords;
+import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.chart.Ribbon;
+import org.moultwright.workflow.BroodView;
+
+/**
+ * A brood as one row of the list.
+ *
+ * @param code the brood's code
+ * @param alive such as "106 of 118 alive"
+ * @param stages what they are now, such as "94 nymphs, 12 dark nymphs"
+ * @param next what comes next, such as "slings 4 to 8 May"; empty where nothing can be told
+ * @param yield such as "103 to 106"; empty where nothing can be told
+ * @param ribbon its picture
+ */
+record BroodLine(String code, String alive, String stages, String next, String yield, Ribbon ribbon) {
+    private static final int STAGES_NAMED = 2;
+
+    static BroodLine of(BroodView brood, Instant now, ForecastWords words) {
+        Ribbon ribbon = BroodRibbon.of(brood, now);
+        int alive = brood.record().ledger().aliveInTrays();
+        String next = alive == 0
+                ? "no longer in trays"
+                : brood.forecast().map(forecast -> next(words, brood, now)).orElse("");
+        return new BroodLine(
+                brood.code(),
+                "%d of %d alive"
+                        .formatted(
+                                alive + potted(ribbon), brood.record().ledger().opened()),
+                stages(ribbon, words.vocabulary()),
+                next,
+                brood.forecast()
+                        .flatMap(forecast -> forecast.yield())
+                        .map(ForecastWords::count)
+                        .orElse(""),
+                ribbon);
+    }
+
+    /** The row in one sentence, for those who hear it. */
+    String spoken() {
+        String foresight = yield.isEmpty() ? next : next + ", yield " + yield;
+        return "%s, %s, %s, %s".formatted(code, alive, stages, foresight);
+    }
+
+    private static String next(ForecastWords words, BroodView brood, Instant now) {
+        return brood.forecast()
+                .flatMap(forecast -> words.brood(forecast, now))
+                .orElseGet(() ->
+                        brood.forecast().flatMap(forecast -> forecast.yield()).isPresent()
+                                ? "mostly "
+                                        + words.vocabulary()
+                                                .plural(brood.record().brood().lastStage()) + " by now"
+                                : "too early to say");
+    }
+
+    private static int potted(Ribbon ribbon) {
+        return last(ribbon).map(point -> (int) point.potted()).orElse(0);
+    }
+
+    private static String stages(Ribbon ribbon, Vocabulary vocabulary) {
+        Optional<Ribbon.Point> point = last(ribbon);
+        String living = point.map(Ribbon.Point::living).orElse(Map.of()).entrySet().stream()
+                .filter(entry -> entry.getValue() > 0)
+                .sorted(Map.Entry.<Stage, Double>comparingByValue(Comparator.reverseOrder()))
+                .limit(STAGES_NAMED)
+                .map(entry -> counted(entry.getValue().intValue(), entry.getKey(), vocabulary))
+                .collect(Collectors.joining(", "));
+        int potted = potted(ribbon);
+        if (potted == 0) {
+            return living.isEmpty() ? "nothing in trays" : living;
+        }
+        return living.isEmpty() ? potted + " potted" : living + ", " + potted + " potted";
+    }
+
+    private static String counted(int count, Stage stage, Vocabulary vocabulary) {
+        return count + " " + (count == 1 ? vocabulary.singular(stage) : vocabulary.plural(stage));
+    }
+
+    private static Optional<Ribbon.Point> last(Ribbon ribbon) {
+        return ribbon.past().stream().reduce((first, second) -> second);
+    }
+}

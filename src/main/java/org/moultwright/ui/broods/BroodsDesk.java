@@ -1,0 +1,29 @@
+package org.moultwright.ui.broods;
+
+import java.time.InstantSource;
+import javafx.beans.value.ObservableObjectValue;
+import org.moultwright.task.Runner;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.Vocabulary;
+import org.moultwright.workflow.OpenSac;
+import org.moultwright.workflow.RoomView;
+
+/**
+ * All that the broods screen works with.
+ *
+ * @param room the room as last read
+ * @param readAgain asks for the room to be read anew; it need not be done when this returns
+ * @param openSac takes in a new sac
+ * @param runner runs it aside
+ * @param clock says when a sac was opened
+ * @param days the keeper's days
+ * @param vocabulary the names of the stages
+ */
+public record BroodsDesk(
+        ObservableObjectValue<RoomView> room,
+        Runnable readAgain,
+        OpenSac openSac,
+        Runner runner,
+        InstantSource clock,
+        DayWords days,
+        ObservableObjectValue<Vocabulary> vocabulary) {}

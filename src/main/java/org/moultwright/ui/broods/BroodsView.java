@@ -1,0 +1,183 @@
+package org.moultwright.ui.broods;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableObjectValue;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignE;
+import org.moultwright.domain.Stage;
+import org.moultwright.ui.chart.CalendarStrip;
+import org.moultwright.ui.chart.LedgerBars;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.EmptyState;
+import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.StageChip;
+import org.moultwright.ui.control.Swatch;
+import org.moultwright.ui.control.Words;
+import org.moultwright.ui.theme.Palette;
+
+/** Lays out the broods screen: the ribbons, and beneath them the chosen brood's story and ledger. */
+final class BroodsView extends StackPane {
+    private static final double LOWEST_ROW_PIXELS = 112;
+    private static final double HIGHEST_ROW_PIXELS = 190;
+    private static final int DAYS_IN_A_LEAP = 7;
+
+    private final BroodsViewModel model;
+    private final ListView<BroodLine> list;
+
+    BroodsView(BroodsViewModel model, ObservableObjectValue<Palette> palette) {
+        this.model = model;
+        this.list = new ListView<>(model.lines());
+        Node page = page(palette);
+        getChildren().add(page);
+        model.openingProperty().addListener((observed, before, now) -> {
+            getChildren().setAll(now.<Node>map(OpenSacView::new).orElse(page));
+            if (now.isEmpty()) {
+                takeFocus();
+            }
+        });
+    }
+
+    void takeFocus() {
+        list.requestFocus();
+    }
+
+    private Node page(ObservableObjectValue<Palette> palette) {
+        PageHeader header = new PageHeader("Broods", Buttons.primary("Open a sac", model::openSac));
+        header.subtitleProperty().bind(model.subtitleProperty());
+        Node ribbons = ribbons(palette);
+        HBox below = new HBox(story(), ledger(palette));
+        below.getStyleClass().add("card-row");
+        below.setMinHeight(208);
+        below.setPrefHeight(208);
+        VBox.setVgrow(ribbons, Priority.ALWAYS);
+        Button open = Buttons.primary("Open a sac", model::openSac);
+        Card empty = new Card(new EmptyState(
+                MaterialDesignE.EGG_OUTLINE, "No broods yet. Open a sac, or look around in the demo room.", open));
+        VBox page = new VBox(header, ribbons, below, empty);
+        page.getStyleClass().add("page");
+        show(empty, false);
+        show(ribbons, true);
+        show(below, true);
+        return page;
+    }
+
+    /** Shows a part of the page only while there are broods, or only while there are none. */
+    private void show(Node part, boolean withBroods) {
+        part.visibleProperty().bind(withBroods ? Bindings.isNotEmpty(model.lines()) : Bindings.isEmpty(model.lines()));
+        part.managedProperty().bind(part.visibleProperty());
+    }
+
+    private Node ribbons(ObservableObjectValue<Palette> palette) {
+        CalendarStrip strip = new CalendarStrip(palette, model.nowWord(), 0);
+        strip.calendarProperty().bind(model.calendarProperty());
+        HBox.setHgrow(strip, Priority.ALWAYS);
+        HBox head = new HBox(spacer("brood-facts"), strip, spacer("brood-outcome"));
+        head.getStyleClass().add("chart-row");
+        list.getStyleClass().addAll("bare", "chart-list");
+        list.setAccessibleText("broods");
+        list.setCellFactory(shown -> new BroodCell(model, palette));
+        list.fixedCellSizeProperty()
+                .bind(Bindings.createDoubleBinding(this::rowHeight, list.heightProperty(), model.lines()));
+        list.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        list.getSelectionModel()
+                .selectedItemProperty()
+                .addListener((observed, before, now) -> model.chosenProperty().set(Optional.ofNullable(now)));
+        model.chosenProperty().addListener((observed, before, now) -> now.ifPresent(this::select));
+        model.chosenProperty().get().ifPresent(this::select);
+        VBox.setVgrow(list, Priority.ALWAYS);
+        VBox card = new VBox(head, list, foot());
+        card.getStyleClass().addAll("card", "chart-card");
+        return card;
+    }
+
+    private void select(BroodLine line) {
+        if (!line.equals(list.getSelectionModel().getSelectedItem())) {
+            list.getSelectionModel().select(line);
+        }
+    }
+
+    /** Few broods share the room there is; many scroll. */
+    private double rowHeight() {
+        double share =
+                Math.floor((list.getHeight() - 2) / Math.max(1, model.lines().size()));
+        return Math.max(LOWEST_ROW_PIXELS, Math.min(HIGHEST_ROW_PIXELS, share));
+    }
+
+    private void pressed(KeyEvent event) {
+        int days =
+                switch (event.getCode()) {
+                    case LEFT, KP_LEFT -> -1;
+                    case RIGHT, KP_RIGHT -> 1;
+                    default -> 0;
+                };
+        if (days != 0) {
+            model.step(event.isShiftDown() ? days * DAYS_IN_A_LEAP : days);
+            event.consume();
+        }
+    }
+
+    private Node foot() {
+        HBox legend = new HBox(chips());
+        legend.getStyleClass().add("legend-row");
+        model.vocabularyProperty()
+                .addListener((observed, before, now) -> legend.getChildren().setAll(chips()));
+        legend.setMinWidth(Region.USE_PREF_SIZE);
+        Label words = Words.caption("");
+        words.textProperty()
+                .bind(model.readingWordsProperty()
+                        .map(day ->
+                                day.isEmpty() ? "paler = expected · dashed = 80 % interval · ← → read a day" : day));
+        HBox foot = new HBox(legend, words);
+        foot.getStyleClass().add("chart-foot");
+        return foot;
+    }
+
+    private StageChip[] chips() {
+        List<StageChip> chips = new ArrayList<>();
+        Arrays.stream(Stage.values())
+                .map(stage ->
+                        new StageChip(stage, model.vocabularyProperty().get().label(stage)))
+                .forEach(chips::add);
+        chips.add(new StageChip(Swatch.potted(), "Potted"));
+        chips.add(new StageChip(Swatch.dead(), "Dead"));
+        return chips.toArray(StageChip[]::new);
+    }
+
+    private Node story() {
+        StoryCard card = new StoryCard(model);
+        HBox.setHgrow(card, Priority.ALWAYS);
+        return card;
+    }
+
+    private Node ledger(ObservableObjectValue<Palette> palette) {
+        Label title = Words.cardTitle("");
+        title.textProperty().bind(model.ledgerTitleProperty());
+        LedgerBars bars = new LedgerBars(palette);
+        Bindings.bindContent(bars.bars(), model.bars());
+        Label note = Words.wrapped(Words.caption(""));
+        note.textProperty().bind(model.ledgerNoteProperty());
+        Card card = new Card(title, bars, note);
+        card.getStyleClass().add("ledger-card");
+        return card;
+    }
+
+    private static Region spacer(String styleClass) {
+        Region spacer = new Region();
+        spacer.getStyleClass().addAll("row-facts", styleClass);
+        return spacer;
+    }
+}

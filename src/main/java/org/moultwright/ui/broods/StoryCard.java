@@ -1,0 +1,108 @@
+package org.moultwright.ui.broods;
+
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Swatch;
+import org.moultwright.ui.control.ToggleChip;
+import org.moultwright.ui.control.Words;
+
+/** The story of the chosen brood, or the entries of its ledger in its place. */
+final class StoryCard extends VBox {
+    StoryCard(BroodsViewModel model) {
+        Label title = Words.cardTitle("");
+        title.textProperty()
+                .bind(model.chosenProperty()
+                        .map(line -> line.map(BroodLine::code).orElse("") + ", its story"));
+        ToggleChip entries = new ToggleChip("ledger entries");
+        entries.getStyleClass().add("small-chip");
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox head = new HBox(title, gap, entries);
+        head.getStyleClass().add("card-head");
+        ListView<BroodStory.StoryLine> story = new ListView<>(model.story());
+        story.getStyleClass().add("bare");
+        story.setAccessibleText("story, newest first");
+        story.setCellFactory(list -> new StoryCell());
+        TableView<BroodLedger.EntryLine> table = table(model);
+        table.visibleProperty().bind(entries.selectedProperty());
+        story.visibleProperty().bind(entries.selectedProperty().not());
+        StackPane both = new StackPane(story, table);
+        setVgrow(both, Priority.ALWAYS);
+        getStyleClass().add("card");
+        getChildren().addAll(head, both);
+    }
+
+    private static TableView<BroodLedger.EntryLine> table(BroodsViewModel model) {
+        TableView<BroodLedger.EntryLine> table = new TableView<>(model.entries());
+        table.getStyleClass().add("bare");
+        table.setAccessibleText("ledger entries, newest first");
+        table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+        table.getColumns().add(column("when", 110, BroodLedger.EntryLine::when));
+        table.getColumns().add(column("from", 70, BroodLedger.EntryLine::from));
+        table.getColumns().add(column("to", 80, BroodLedger.EntryLine::to));
+        TableColumn<BroodLedger.EntryLine, String> count = column("animals", 70, BroodLedger.EntryLine::count);
+        count.setCellFactory(shown -> new NumberCell());
+        table.getColumns().add(count);
+        table.getColumns().add(column("stage", 110, BroodLedger.EntryLine::stage));
+        table.getColumns().add(column("cause", 120, BroodLedger.EntryLine::cause));
+        table.getColumns().add(column("", 120, BroodLedger.EntryLine::note));
+        return table;
+    }
+
+    private static TableColumn<BroodLedger.EntryLine, String> column(
+            String title, double widthPixels, Function<BroodLedger.EntryLine, String> text) {
+        TableColumn<BroodLedger.EntryLine, String> column = new TableColumn<>(title);
+        column.setCellValueFactory(row -> new ReadOnlyStringWrapper(text.apply(row.getValue())));
+        column.setPrefWidth(widthPixels);
+        column.setSortable(false);
+        column.setReorderable(false);
+        return column;
+    }
+
+    private static final class NumberCell extends TableCell<BroodLedger.EntryLine, String> {
+        NumberCell() {
+            getStyleClass().add("number");
+        }
+
+        @Override
+        protected void updateItem(String number, boolean empty) {
+            super.updateItem(number, empty);
+            setText(empty ? "" : number);
+        }
+    }
+
+    private static final class StoryCell extends ListCell<BroodStory.StoryLine> {
+        private final Label day = Words.styled("", "muted", "story-day");
+        private final Label words = Words.plain("");
+
+        StoryCell() {
+            getStyleClass().add("story-cell");
+        }
+
+        @Override
+        protected void updateItem(BroodStory.StoryLine line, boolean empty) {
+            super.updateItem(line, empty);
+            if (empty) {
+                setGraphic(null);
+                return;
+            }
+            day.setText(line.day());
+            words.setText(line.words());
+            HBox row = new HBox(day, Swatch.dot(line.dot()), words);
+            row.getStyleClass().add("story-row");
+            setGraphic(row);
+            setAccessibleText(line.day() + ", " + line.words());
+        }
+    }
+}

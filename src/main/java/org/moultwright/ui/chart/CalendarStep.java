@@ -1,0 +1,78 @@
+package org.moultwright.ui.chart;
+
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.TemporalAdjusters;
+import java.util.Locale;
+
+/** The steps a calendar axis may be divided in, finest first. */
+enum CalendarStep {
+    THREE_HOURS(Duration.ofHours(3)),
+    SIX_HOURS(Duration.ofHours(6)),
+    DAY(Duration.ofDays(1)),
+    WEEK(Duration.ofDays(7)),
+    MONTH(Duration.ofDays(31)),
+    QUARTER(Duration.ofDays(92)),
+    YEAR(Duration.ofDays(366));
+
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY_AND_MONTH = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter MONTH_NAME = DateTimeFormatter.ofPattern("MMMM", Locale.ENGLISH);
+
+    private final Duration length;
+
+    CalendarStep(Duration length) {
+        this.length = length;
+    }
+
+    /** The longest such a step can be, whatever the month or the clocks. */
+    Duration length() {
+        return length;
+    }
+
+    /** The start of the step an instant of local time lies in. */
+    LocalDateTime floor(LocalDateTime time) {
+        LocalDateTime day = time.toLocalDate().atStartOfDay();
+        return switch (this) {
+            case THREE_HOURS -> day.plusHours(time.getHour() / 3 * 3L);
+            case SIX_HOURS -> day.plusHours(time.getHour() / 6 * 6L);
+            case DAY -> day;
+            case WEEK -> day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+            case MONTH -> day.withDayOfMonth(1);
+            case QUARTER -> day.withDayOfMonth(1).withMonth((time.getMonthValue() - 1) / 3 * 3 + 1);
+            case YEAR -> day.withDayOfYear(1);
+        };
+    }
+
+    LocalDateTime next(LocalDateTime start) {
+        return switch (this) {
+            case THREE_HOURS -> start.plusHours(3);
+            case SIX_HOURS -> start.plusHours(6);
+            case DAY -> start.plusDays(1);
+            case WEEK -> start.plusWeeks(1);
+            case MONTH -> start.plusMonths(1);
+            case QUARTER -> start.plusMonths(3);
+            case YEAR -> start.plusYears(1);
+        };
+    }
+
+    /** How a step is named: what has not changed since the step before is left out. */
+    String word(LocalDateTime start, boolean isFirst) {
+        return switch (this) {
+            case THREE_HOURS, SIX_HOURS -> start.getHour() == 0 ? DAY_AND_MONTH.format(start) : CLOCK.format(start);
+            case DAY ->
+                isFirst || start.getDayOfMonth() == 1
+                        ? DAY_AND_MONTH.format(start)
+                        : Integer.toString(start.getDayOfMonth());
+            case WEEK -> DAY_AND_MONTH.format(start);
+            case MONTH, QUARTER -> start.getMonthValue() == 1 ? year(start) : MONTH_NAME.format(start);
+            case YEAR -> year(start);
+        };
+    }
+
+    private static String year(LocalDateTime start) {
+        return Integer.toString(start.getYear());
+    }
+}

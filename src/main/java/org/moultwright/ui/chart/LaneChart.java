@@ -1,0 +1,93 @@
+package org.moultwright.ui.chart;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableObjectValue;
+import javafx.scene.paint.Color;
+import javafx.scene.text.TextAlignment;
+import org.moultwright.ui.theme.Palette;
+import org.moultwright.ui.theme.Token;
+
+/**
+ * The windows of one tray over the calendar, in three rows: the first, half and 95 % of those that enter a
+ * stage. A bar is an 80 % window in the colour of the stage entered, a mark its middle, a square what has been.
+ */
+public final class LaneChart extends ChartCanvas {
+    /** Where the calendar begins, in pixels from the left; the words of the rows stand before it. */
+    public static final double CALENDAR_LEFT_PIXELS = 56;
+
+    private static final List<Lane.Row> ROWS = List.of(Lane.Row.values());
+    private static final double WINDOW_OPACITY = 0.45;
+    private static final double BAR_PIXELS = 10;
+    private static final double MARK_WIDTH_PIXELS = 6;
+    private static final double MARK_HEIGHT_PIXELS = 18;
+    private static final double SQUARE_PIXELS = 12;
+
+    private final ObjectProperty<Optional<Shown>> shown = new SimpleObjectProperty<>(Optional.empty());
+
+    public LaneChart(ObservableObjectValue<Palette> palette) {
+        super(palette);
+        shown.addListener((observed, before, now) -> repaint());
+    }
+
+    public ObjectProperty<Optional<Shown>> shownProperty() {
+        return shown;
+    }
+
+    @Override
+    void paint(Pen pen, double width, double height) {
+        shown.get().ifPresent(lane -> paint(pen, lane, width, height));
+    }
+
+    private static void paint(Pen pen, Shown showing, double width, double height) {
+        CalendarAxis axis = showing.calendar().axis(CALENDAR_LEFT_PIXELS, width);
+        showing.absence().ifPresent(absence -> {
+            double left = Math.max(axis.left(), axis.x(absence.from()));
+            pen.fill(pen.colour(Token.WARN_SOFT), left, 0, Math.min(width, axis.x(absence.to())) - left, height);
+        });
+        showing.calendar().paint(pen, axis, height);
+        double rowHeight = height / ROWS.size();
+        for (Lane.Row row : ROWS) {
+            double middle = rowMiddle(row, rowHeight);
+            double wordsRight = CALENDAR_LEFT_PIXELS - 12;
+            pen.words(row.word(), Type.CAPTION, Token.MUTED, wordsRight, middle, TextAlignment.RIGHT);
+        }
+        pen.vertical(pen.colour(Token.ACCENT), 2, axis.x(showing.calendar().now()), 0, height);
+        for (Lane.Window window : showing.lane().windows()) {
+            window(pen, axis, window, rowMiddle(window.row(), rowHeight));
+        }
+    }
+
+    private static double rowMiddle(Lane.Row row, double rowHeight) {
+        return (ROWS.indexOf(row) + 0.5) * rowHeight;
+    }
+
+    private static void window(Pen pen, CalendarAxis axis, Lane.Window window, double middle) {
+        Color colour = pen.palette().stage(window.into());
+        double x = axis.x(window.middle());
+        if (x < axis.left() - SQUARE_PIXELS / 2) {
+            return;
+        }
+        if (window.isPast()) {
+            pen.bar(colour, x - SQUARE_PIXELS / 2, middle - SQUARE_PIXELS / 2, SQUARE_PIXELS, SQUARE_PIXELS, 2);
+            return;
+        }
+        double left = Math.max(axis.left(), axis.x(window.from()));
+        double right = Math.max(left + MARK_WIDTH_PIXELS, axis.x(window.to()));
+        pen.alpha(WINDOW_OPACITY);
+        pen.bar(colour, left, middle - BAR_PIXELS / 2, right - left, BAR_PIXELS, 2);
+        pen.alpha(1);
+        pen.bar(
+                colour,
+                x - MARK_WIDTH_PIXELS / 2,
+                middle - MARK_HEIGHT_PIXELS / 2,
+                MARK_WIDTH_PIXELS,
+                MARK_HEIGHT_PIXELS,
+                1);
+    }
+
+    /** A lane on the calendar of its list, with the absence planned, if any. */
+    public record Shown(Lane lane, Calendar calendar, Optional<Lane.Absence> absence) {}
+}

@@ -1,0 +1,52 @@
+package org.moultwright.ui.chart;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.moultwright.domain.Stage;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.Vocabulary;
+
+/**
+ * A ribbon's days in words.
+ *
+ * @param vocabulary the names of the stages
+ * @param days the keeper's days
+ */
+public record RibbonWords(Vocabulary vocabulary, DayWords days) {
+
+    /** "Monday 20 April: 107 alive, 56 nymphs, 51 eggs with legs; 11 lost". */
+    public String day(Ribbon ribbon, Instant day) {
+        return days.longDay(day) + ": " + ribbon.known(day).map(this::point).orElse("not opened yet");
+    }
+
+    private String point(Ribbon.Point point) {
+        List<String> parts = new ArrayList<>();
+        parts.add(alive(point));
+        for (Map.Entry<Stage, Double> entry : point.living().entrySet()) {
+            long count = Math.round(entry.getValue());
+            if (count > 0) {
+                Stage stage = entry.getKey();
+                parts.add(count + " " + (count == 1 ? singular(stage) : vocabulary.plural(stage)));
+            }
+        }
+        String words = String.join(", ", parts);
+        long potted = Math.round(point.potted());
+        long lost = Math.round(point.lost());
+        return words + (potted > 0 ? "; " + potted + " potted" : "") + (lost > 0 ? "; " + lost + " lost" : "");
+    }
+
+    private static String alive(Ribbon.Point point) {
+        if (!point.isExpected()) {
+            return Math.round(point.alive()) + " alive";
+        }
+        long low = Math.round(point.aliveLow());
+        long high = Math.round(point.aliveHigh());
+        return low == high ? "expected " + low + " alive" : "expected %d to %d alive".formatted(low, high);
+    }
+
+    private String singular(Stage stage) {
+        return vocabulary.singular(stage);
+    }
+}

@@ -1,0 +1,37 @@
+package org.moultwright.ui.chart;
+
+import java.util.List;
+import java.util.stream.LongStream;
+import org.moultwright.domain.Require;
+
+/**
+ * Numbers laid along a line of pixels from the bottom up.
+ *
+ * @param low the number at {@code bottom}
+ * @param high the number at {@code top}, above {@code low}
+ * @param top in pixels
+ * @param bottom in pixels
+ */
+record ValueAxis(double low, double high, double top, double bottom) {
+    private static final List<Double> STEPS = List.of(0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0);
+
+    ValueAxis {
+        Require.that(high > low, "high " + high + " is not above low " + low);
+    }
+
+    double y(double value) {
+        return bottom - (bottom - top) * (value - low) / (high - low);
+    }
+
+    /** The multiples of the finest round step that leaves each so much room. */
+    double[] ticks(double roomPixels) {
+        double pixelsPerUnit = (bottom - top) / (high - low);
+        double step = STEPS.stream()
+                .filter(candidate -> candidate * pixelsPerUnit >= roomPixels)
+                .findFirst()
+                .orElse(50.0);
+        long first = Math.round(Math.ceil(low / step - 1e-9));
+        long last = Math.round(Math.floor(high / step + 1e-9));
+        return LongStream.rangeClosed(first, last).mapToDouble(i -> i * step).toArray();
+    }
+}

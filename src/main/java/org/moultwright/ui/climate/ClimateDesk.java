@@ -1,0 +1,33 @@
+package org.moultwright.ui.climate;
+
+import java.time.InstantSource;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import javafx.beans.value.ObservableObjectValue;
+import org.moultwright.task.Runner;
+import org.moultwright.text.DayWords;
+import org.moultwright.workflow.ProbeLinks;
+import org.moultwright.workflow.ReadingLog;
+import org.moultwright.workflow.RoomView;
+
+/**
+ * All that the climate screen works with.
+ *
+ * @param room the room as last read
+ * @param log the readings of all probes
+ * @param links probes on a wire
+ * @param runner fetches readings aside
+ * @param lineRunner gives a runner of its own to each wire, since listening to one never ends
+ * @param screen runs what was heard on the thread of the screen
+ * @param clock says how old a reading is
+ * @param days the keeper's days
+ */
+public record ClimateDesk(
+        ObservableObjectValue<RoomView> room,
+        ReadingLog log,
+        ProbeLinks links,
+        Runner runner,
+        Supplier<Runner> lineRunner,
+        Executor screen,
+        InstantSource clock,
+        DayWords days) {}

@@ -1,0 +1,61 @@
+package org.moultwright.ui.climate;
+
+import javafx.beans.binding.Bindings;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Words;
+
+/** The form that connects a probe on a serial line. */
+final class ConnectCard extends VBox {
+    private final TextField probe = field("probe code", "P-3");
+    private final TextField port = field("port", "/dev/ttyUSB0");
+    private final ChoiceBox<String> profile = new ChoiceBox<>();
+
+    ConnectCard(ClimateViewModel model, Runnable close) {
+        profile.getItems().setAll(model.profiles());
+        profile.getSelectionModel().selectFirst();
+        profile.setAccessibleText("form of its lines");
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("form");
+        grid.addRow(0, Words.plain("Code"), probe);
+        grid.addRow(1, Words.plain("Port"), port);
+        grid.addRow(2, Words.plain("Lines"), profile);
+        Button connect = Buttons.primary("Connect", () -> {
+            model.connect(probe.getText().strip(), port.getText().strip(), profile.getValue());
+            close.run();
+        });
+        connect.disableProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> probe.getText().isBlank() || port.getText().isBlank() || profile.getValue() == null,
+                        probe.textProperty(),
+                        port.textProperty(),
+                        profile.valueProperty()));
+        HBox actions = new HBox(Buttons.secondary("Back", close), connect);
+        actions.getStyleClass().add("page-actions");
+        getStyleClass().add("card");
+        getChildren()
+                .addAll(
+                        Words.cardTitle("Connect a probe"),
+                        grid,
+                        Words.wrapped(
+                                Words.caption("Mains heat beside water: let a residual-current device guard it.")),
+                        actions);
+    }
+
+    void takeFocus() {
+        probe.requestFocus();
+    }
+
+    private static TextField field(String name, String example) {
+        TextField field = new TextField();
+        field.setAccessibleText(name);
+        field.setPromptText(example);
+        field.setPrefColumnCount(16);
+        return field;
+    }
+}

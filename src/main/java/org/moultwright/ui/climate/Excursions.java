@@ -1,0 +1,71 @@
+package org.moultwright.ui.climate;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.moultwright.domain.Quality;
+import org.moultwright.domain.ReadingSeries;
+import org.moultwright.text.DayWords;
+import org.moultwright.ui.chart.Trace;
+
+/** Stretches in which good readings stayed beyond a limit for some time without a break. */
+final class Excursions {
+    private final double lowCelsius;
+    private final double highCelsius;
+    private final Duration atLeast;
+    private final Duration longestBridged;
+    private final List<Trace.Stretch> found = new ArrayList<>();
+    private int side;
+    private long startMillis;
+    private long lastMillis;
+
+    private Excursions(double lowCelsius, double highCelsius, Duration atLeast, Duration longestBridged) {
+        this.lowCelsius = lowCelsius;
+        this.highCelsius = highCelsius;
+        this.atLeast = atLeast;
+        this.longestBridged = longestBridged;
+    }
+
+    /**
+     * @param atLeast shorter ones are left out
+     * @param longestBridged a longer silence ends an excursion: nobody knows how long it lasted
+     */
+    static List<Trace.Stretch> of(
+            ReadingSeries readings, Trace.Band limits, Duration atLeast, Duration longestBridged) {
+        Excursions excursions = new Excursions(limits.lowCelsius(), limits.highCelsius(), atLeast, longestBridged);
+        for (int i = 0; i < readings.size(); i++) {
+            if (readings.quality(i) == Quality.GOOD) {
+                excursions.add(readings.epochMillis(i), readings.temperatureCelsius(i));
+            }
+        }
+        excursions.end();
+        return excursions.found;
+    }
+
+    private void add(long millis, double celsius) {
+        int now = celsius > highCelsius ? 1 : celsius < lowCelsius ? -1 : 0;
+        boolean broken = millis - lastMillis > longestBridged.toMillis();
+        if (now != side || broken) {
+            end();
+            side = now;
+            startMillis = millis;
+        }
+        lastMillis = millis;
+    }
+
+    private void end() {
+        Duration length = Duration.ofMillis(lastMillis - startMillis);
+        if (side != 0 && length.compareTo(atLeast) >= 0) {
+            String words = String.format(
+                    Locale.ROOT,
+                    "%s %.1f for %s",
+                    side > 0 ? "above" : "below",
+                    side > 0 ? highCelsius : lowCelsius,
+                    DayWords.age(length));
+            found.add(new Trace.Stretch(Instant.ofEpochMilli(startMillis), Instant.ofEpochMilli(lastMillis), words));
+        }
+        side = 0;
+    }
+}

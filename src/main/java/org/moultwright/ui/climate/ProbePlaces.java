@@ -1,0 +1,127 @@
+package org.moultwright.ui.climate;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.ProbeStay;
+import org.moultwright.domain.Reading;
+import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.Shelf;
+import org.moultwright.domain.Stay;
+import org.moultwright.ui.chart.Trace;
+import org.moultwright.workflow.BroodView;
+import org.moultwright.workflow.RoomView;
+
+/** Where probes measured, how far off they read, and which trays stood there. */
+final class ProbePlaces {
+    private final List<ProbeStay> probeStays;
+    private final List<Stay> trayStays;
+    private final Shelf shelf;
+    private final RoomView room;
+
+    ProbePlaces(RoomView room) {
+        this.room = room;
+        this.probeStays = room.broods().stream()
+                .flatMap(brood -> brood.record().probeStays().stream())
+                .distinct()
+                .toList();
+        List<Stay> stays = room.broods().stream()
+                .flatMap(brood -> brood.record().stays().stream())
+                .distinct()
+                .toList();
+        this.shelf = new Shelf(stays);
+        this.trayStays = stays.stream()
+                .filter(stay -> stay.kind() == ContainerKind.TRAY || stay.kind() == ContainerKind.HAMMOCK)
+                .toList();
+    }
+
+    /** Every probe a brood knows of. */
+    Stream<String> probes() {
+        return probeStays.stream().map(ProbeStay::probe).distinct();
+    }
+
+    Optional<ProbeStay> stay(String probe, Instant at) {
+        return probeStays.stream()
+                .filter(stay -> stay.probe().equals(probe) && stay.span().contains(at))
+                .findFirst();
+    }
+
+    /** A reading less what its probe was known to read too high at that time. */
+    double correctedCelsius(String probe, Reading reading) {
+        double offset =
+                stay(probe, reading.takenAt()).map(ProbeStay::offsetCelsius).orElse(0.0);
+        return reading.temperatureCelsius() - offset;
+    }
+
+    ReadingSeries corrected(String probe, ReadingSeries raw) {
+        List<ProbeStay> ofProbe =
+                probeStays.stream().filter(stay -> stay.probe().equals(probe)).toList();
+        if (ofProbe.stream().allMatch(stay -> stay.offsetCelsius() == 0)) {
+            return raw;
+        }
+        ReadingSeries.Builder corrected = new ReadingSeries.Builder();
+        raw.forEach(reading -> corrected.add(new Reading(
+                reading.takenAt(), correctedCelsius(probe, reading), reading.humidityPercent(), reading.quality())));
+        return corrected.build();
+    }
+
+    /** The trays that stood inside a container, in stretches of the same company. */
+    List<Trace.Stretch> residents(String container, Instant from, Instant to) {
+        TreeSet<Instant> turns = new TreeSet<>(List.of(from, to));
+        trayStays.forEach(stay -> {
+            turns.add(stay.span().from());
+            stay.span().to().ifPresent(turns::add);
+        });
+        List<Trace.Stretch> stretches = new ArrayList<>();
+        for (Instant turn : turns.subSet(from, true, to, false)) {
+            Instant end = turns.higher(turn);
+            String company = company(container, turn);
+            if (end == null || company.isEmpty()) {
+                continue;
+            }
+            int last = stretches.size() - 1;
+            boolean goesOn = last >= 0
+                    && stretches.get(last).to().equals(turn)
+                    && stretches.get(last).words().equals(company);
+            if (goesOn) {
+                stretches.set(last, new Trace.Stretch(stretches.get(last).from(), end, company));
+            } else {
+                stretches.add(new Trace.Stretch(turn, end, company));
+            }
+        }
+        return stretches;
+    }
+
+    /** The temperature the broods in a container are kept for: the mean of their reference temperatures. */
+    Optional<Double> referenceCelsius(String container, Instant at) {
+        double[] references = room.broods().stream()
+                .filter(brood -> livesIn(brood, container, at))
+                .mapToDouble(brood -> brood.record().brood().referenceTemperatureCelsius())
+                .toArray();
+        return references.length == 0
+                ? Optional.empty()
+                : Optional.of(Arrays.stream(references).average().orElseThrow());
+    }
+
+    private boolean livesIn(BroodView brood, String container, Instant at) {
+        return brood.trays().stream()
+                .anyMatch(tray -> shelf.pathOf(tray.tray(), at).contains(container));
+    }
+
+    private String company(String container, Instant at) {
+        List<String> trays = trayStays.stream()
+                .filter(stay -> stay.span().contains(at))
+                .map(Stay::container)
+                .filter(tray -> shelf.pathOf(tray, at).contains(container))
+                .distinct()
+                .sorted(Comparator.naturalOrder())
+                .toList();
+        return trays.isEmpty() ? "" : String.join(", ", trays) + " lived here";
+    }
+}

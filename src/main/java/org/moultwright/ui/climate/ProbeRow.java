@@ -1,0 +1,48 @@
+package org.moultwright.ui.climate;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Optional;
+import org.moultwright.domain.Quality;
+import org.moultwright.domain.Reading;
+import org.moultwright.text.DayWords;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.shell.ShellViewModel;
+
+/**
+ * A probe as one row.
+ *
+ * @param probe its code
+ * @param place where it measures, or that nobody wrote it down
+ * @param tone fresh, silent, or never heard
+ * @param reading its last good reading, corrected, such as "27.0 °C"; empty if there is none
+ * @param age such as "40 s ago"
+ * @param wire how its wire is doing, if it is on one of this machine
+ */
+record ProbeRow(String probe, String place, Tone tone, String reading, String age, String wire) {
+
+    static ProbeRow of(String probe, ProbePlaces places, Optional<Reading> last, String wire, Instant now) {
+        String place = places.stay(probe, now).map(stay -> stay.container()).orElse("no place written down");
+        Optional<Reading> good = last.filter(reading -> reading.quality() == Quality.GOOD);
+        return good.map(reading -> {
+                    Duration age = Duration.between(reading.takenAt(), now);
+                    return new ProbeRow(
+                            probe,
+                            place,
+                            isSilent(age) ? Tone.WARN : Tone.OK,
+                            String.format(Locale.ROOT, "%.1f °C", places.correctedCelsius(probe, reading)),
+                            isSilent(age) ? "silent for " + DayWords.age(age) : DayWords.age(age) + " ago",
+                            wire);
+                })
+                .orElse(new ProbeRow(probe, place, Tone.MUTED, "", "nothing heard yet", wire));
+    }
+
+    static boolean isSilent(Duration age) {
+        return age.compareTo(ShellViewModel.SILENT_AFTER) > 0;
+    }
+
+    String spoken() {
+        return "%s, %s, %s, %s".formatted(probe, place, reading, age);
+    }
+}

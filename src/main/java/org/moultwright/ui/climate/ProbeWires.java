@@ -1,0 +1,123 @@
+package org.moultwright.ui.climate;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.moultwright.domain.Reading;
+import org.moultwright.task.Outcome;
+import org.moultwright.text.DayWords;
+import org.moultwright.workflow.LinkState;
+import org.moultwright.workflow.LogReadings;
+import org.moultwright.workflow.ProbeLine;
+import org.moultwright.workflow.ProbeListener;
+import org.moultwright.workflow.ReadingLog;
+
+/** The wires this screen listens to, what was heard last on each, and how each is doing. */
+final class ProbeWires {
+    private final ClimateDesk desk;
+    private final Runnable changed;
+    private final Map<String, LogReadings> running = new LinkedHashMap<>();
+    private final Map<String, String> states = new LinkedHashMap<>();
+    private final Map<String, Reading> heard = new LinkedHashMap<>();
+
+    /** @param changed is told on the thread of the screen */
+    ProbeWires(ClimateDesk desk, Runnable changed) {
+        this.desk = desk;
+        this.changed = changed;
+    }
+
+    /** Listens to a probe until it is stopped; what comes is kept as it comes. */
+    void connect(String probe, ProbeLine line) {
+        LogReadings logging = new LogReadings(desk.log(), probe, new Ear(probe));
+        running.put(probe, logging);
+        states.put(probe, "connecting to " + line.port());
+        desk.lineRunner()
+                .get()
+                .run(
+                        progress -> {
+                            logging.run(desk.links(), line, Optional.empty());
+                            return probe;
+                        },
+                        outcome -> ended(probe, outcome));
+        changed.run();
+    }
+
+    void stop(String probe) {
+        Optional.ofNullable(running.get(probe)).ifPresent(LogReadings::stop);
+    }
+
+    boolean isRunning(String probe) {
+        return running.containsKey(probe);
+    }
+
+    Map<String, Reading> heard() {
+        return heard;
+    }
+
+    Iterable<String> probes() {
+        return states.keySet();
+    }
+
+    String state(String probe) {
+        return states.getOrDefault(probe, "");
+    }
+
+    private void ended(String probe, Outcome<String> outcome) {
+        running.remove(probe);
+        states.put(
+                probe,
+                outcome instanceof Outcome.Failed<String> failed
+                        ? "ended: " + failed.fault().getMessage()
+                        : "disconnected");
+        changed.run();
+    }
+
+    private void set(String probe, String state) {
+        states.put(probe, state);
+        changed.run();
+    }
+
+    private String words(LinkState state) {
+        if (state instanceof LinkState.Live) {
+            return "live";
+        }
+        if (state instanceof LinkState.Silent silent) {
+            return "no line since " + desk.days().clock(silent.lastHeardAt());
+        }
+        if (state instanceof LinkState.Lost) {
+            return "the wire is gone; plug it in again, it is tried again by itself";
+        }
+        return state instanceof LinkState.Refused refused
+                ? refused.sentence() + " (" + refused.code() + ")"
+                : "connecting";
+    }
+
+    /** Carries what the wire's thread tells to the thread of the screen. */
+    private final class Ear implements ProbeListener {
+        private final String probe;
+
+        Ear(String probe) {
+            this.probe = probe;
+        }
+
+        @Override
+        public void heard(ReadingLog.Logged logged) {
+            desk.screen().execute(() -> {
+                heard.put(probe, logged.reading());
+                changed.run();
+            });
+        }
+
+        @Override
+        public void changed(LinkState state) {
+            desk.screen().execute(() -> set(probe, words(state)));
+        }
+
+        @Override
+        public void clockStepped(Instant seenAt, Duration by) {
+            desk.screen().execute(() -> set(probe, "the clock of this machine jumped by " + DayWords.age(by.abs())));
+        }
+    }
+}

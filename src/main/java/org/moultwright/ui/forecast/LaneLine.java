@@ -1,0 +1,64 @@
+package org.moultwright.ui.forecast;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.moultwright.compute.forecast.InstantInterval;
+import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.compute.forecast.TrayForecast;
+import org.moultwright.domain.Stage;
+import org.moultwright.text.ForecastWords;
+import org.moultwright.ui.chart.Lane;
+import org.moultwright.workflow.BroodView;
+import org.moultwright.workflow.TrayView;
+
+/**
+ * A tray as one lane.
+ *
+ * @param brood the code of its brood
+ * @param tray its code
+ * @param animals such as "56 animals"
+ * @param phrase such as "half are slings 4 to 7 May"
+ * @param sentence the phrase as a whole sentence with the tray's name
+ * @param windows every window in words
+ * @param lane its windows as a picture
+ */
+record LaneLine(
+        String brood, String tray, String animals, String phrase, String sentence, List<Windows> windows, Lane lane) {
+
+    static LaneLine of(BroodView brood, TrayView tray, TrayForecast forecast, Instant now, ForecastWords words) {
+        List<Windows> inWords = forecast.moults().stream()
+                .map(moult -> new Windows(moult.into(), words.windows(moult, now)))
+                .toList();
+        return new LaneLine(
+                brood.code(),
+                tray.tray(),
+                tray.alive() == 1 ? "1 animal" : tray.alive() + " animals",
+                words.phrase(forecast, now),
+                words.sentence(forecast, now),
+                inWords,
+                new Lane(forecast.moults().stream()
+                        .flatMap(moult -> windows(moult, now).stream())
+                        .toList()));
+    }
+
+    private static List<Lane.Window> windows(MoultForecast moult, Instant now) {
+        List<Lane.Window> windows = new ArrayList<>();
+        windows.add(window(Lane.Row.FIRST, moult, moult.first(), now));
+        windows.add(window(Lane.Row.HALF, moult, moult.half(), now));
+        windows.add(window(Lane.Row.MOST, moult, moult.most(), now));
+        return windows;
+    }
+
+    private static Lane.Window window(Lane.Row row, MoultForecast moult, InstantInterval interval, Instant now) {
+        boolean isPast = !interval.p90().isAfter(now);
+        return new Lane.Window(row, moult.into(), interval.p10(), interval.p50(), interval.p90(), isPast);
+    }
+
+    /** The windows of one moult in words. */
+    record Windows(Stage into, List<String> lines) {
+        Windows {
+            lines = List.copyOf(lines);
+        }
+    }
+}

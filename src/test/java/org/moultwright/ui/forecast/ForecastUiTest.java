@@ -1,0 +1,100 @@
+package org.moultwright.ui.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.RoomFixture;
+import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.theme.Appearance;
+import org.moultwright.workflow.RoomView;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+@ExtendWith(ApplicationExtension.class)
+class ForecastUiTest {
+    private final ObjectProperty<RoomView> room = new SimpleObjectProperty<>(RoomFixture.room());
+    private ForecastViewModel model;
+
+    @Start
+    void start(Stage stage) {
+        Appearance appearance = new Appearance();
+        model = model();
+        ForecastView view = new ForecastView(model, appearance.paletteProperty());
+        Scene scene = new Scene(view, 1188, 752);
+        appearance.dress(scene.getStylesheets());
+        stage.setScene(scene);
+        stage.show();
+        view.takeFocus();
+    }
+
+    @Test
+    void arrowKeysChooseATray(FxRobot robot) {
+        robot.type(KeyCode.DOWN, KeyCode.DOWN);
+        assertThat(model.chosenProperty().get().orElseThrow().sentence())
+                .isEqualTo("B1: half are slings between 9 and 13 May.");
+    }
+
+    @Test
+    void windowsAreSaidInWords() {
+        LaneLine tray = model.lanes().get(3);
+        assertThat(tray.windows().get(1).lines())
+                .containsExactly(
+                        "first slings: 23 to 25 May",
+                        "half are slings: 25 to 29 May",
+                        "95 % are slings: 28 May to 2 June");
+        assertThat(model.toDo()).anyMatch(words -> words.startsWith("B1: first slings 7 to 9 May. Separate"));
+    }
+
+    @Test
+    void anAbsenceNamesTheTraysThatNeedHands(FxRobot robot) {
+        robot.interact(() -> {
+            model.awayFromProperty().set(LocalDate.of(2026, 5, 8));
+            model.awayToProperty().set(LocalDate.of(2026, 5, 15));
+        });
+        assertThat(model.toDo().get(0))
+                .isEqualTo("B1 may need hands from 8 May, while you are away. Ask a sitter, or pot early.");
+        assertThat(model.absenceProperty().get().orElseThrow().words()).isEqualTo("away 8 to 15 May");
+    }
+
+    @Test
+    void tooEarlyIsSaidAndNotGuessed(FxRobot robot) {
+        robot.interact(() -> room.set(RoomFixture.room(List.of(RoomFixture.fresh()))));
+        assertThat(model.lanes().get(0).sentence()).startsWith("D1: Too early to say");
+        assertThat(model.yields().get(0).count()).isEqualTo("too early to say");
+    }
+
+    @Test
+    void everyStateIsPictured(FxRobot robot) {
+        ScreenShots.of("forecast", 1188, 752, look -> pictured(look, true));
+        ScreenShots.of("forecast-large", 1828, 1032, look -> pictured(look, false));
+        robot.interact(() -> room.set(RoomFixture.crowded(60)));
+        ScreenShots.of("forecast-many", 1188, 752, look -> pictured(look, false));
+        robot.interact(() -> room.set(RoomView.EMPTY));
+        ScreenShots.of("forecast-empty", 1188, 752, look -> pictured(look, false));
+    }
+
+    private ForecastView pictured(Appearance look, boolean withAbsence) {
+        ForecastViewModel shown = model();
+        if (withAbsence) {
+            shown.awayFromProperty().set(LocalDate.of(2026, 5, 9));
+            shown.awayToProperty().set(LocalDate.of(2026, 5, 16));
+        }
+        return new ForecastView(shown, look.paletteProperty());
+    }
+
+    private ForecastViewModel model() {
+        return new ForecastViewModel(new ForecastDesk(
+                room, new DayWords(RoomFixture.ZONE), new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)));
+    }
+}
