@@ -1,0 +1,52 @@
+package org.moultwright.ui.potting;
+
+import java.util.List;
+import javafx.scene.Node;
+import org.kordamp.ikonli.Ikon;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignP;
+import org.moultwright.ui.shell.KeyHint;
+import org.moultwright.ui.shell.Screen;
+
+/** The potting bench, as a screen of the frame. */
+public final class PottingScreen implements Screen {
+    private final PottingView view;
+
+    public PottingScreen(PottingDesk desk) {
+        this.view = new PottingView(new PottingViewModel(desk));
+    }
+
+    @Override
+    public String id() {
+        return "potting";
+    }
+
+    @Override
+    public String word() {
+        return "Potting";
+    }
+
+    @Override
+    public Ikon icon() {
+        return MaterialDesignP.POT_OUTLINE;
+    }
+
+    @Override
+    public Node node() {
+        return view;
+    }
+
+    @Override
+    public void shown() {
+        view.focusFirst();
+    }
+
+    @Override
+    public List<KeyHint> keys() {
+        return List.of(
+                new KeyHint("Tab", "next field"),
+                new KeyHint("Ctrl + S", "save labels as PDF"),
+                new KeyHint("Page Down", "next sheet"),
+                new KeyHint("Page Up", "sheet before"),
+                new KeyHint("Ctrl + Enter", "done, the animals are in their pots"));
+    }
+}

@@ -1,0 +1,141 @@
+package org.moultwright.ui.potting;
+
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignP;
+import org.moultwright.ui.control.Banner;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.EmptyState;
+import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Words;
+
+/** Lays out the potting bench: taking, labels and outcome at the left, the sheet at the right. */
+final class PottingView extends VBox {
+    static final KeyCombination SAVE = new KeyCodeCombination(KeyCode.S, KeyCombination.CONTROL_DOWN);
+    static final KeyCombination DONE = new KeyCodeCombination(KeyCode.ENTER, KeyCombination.CONTROL_DOWN);
+
+    private final PottingViewModel model;
+    private final TakingCard takings;
+
+    PottingView(PottingViewModel model) {
+        this.model = model;
+        this.takings = new TakingCard(model);
+        PageHeader header = new PageHeader("Potting");
+        header.subtitleProperty().bind(model.subtitleProperty());
+        HBox bench = new HBox(left(), sheetCard());
+        bench.getStyleClass().add("bench-columns");
+        setVgrow(bench, Priority.ALWAYS);
+        getStyleClass().addAll("page", "potting");
+        getChildren()
+                .addAll(
+                        header,
+                        banner(Tone.OK, model.newsProperty()),
+                        banner(Tone.BAD, model.problemProperty()),
+                        empty(),
+                        bench);
+        bench.managedProperty().bind(model.benchProperty().map(open -> open.isPresent()));
+        bench.visibleProperty().bind(bench.managedProperty());
+        addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+    }
+
+    /** Puts the keeper's hands on the first number. */
+    void focusFirst() {
+        takings.focusFirst();
+    }
+
+    private VBox left() {
+        LabelCard labels = new LabelCard(model);
+        Button save = Buttons.secondary("Save labels as PDF", model::saveLabels);
+        save.disableProperty().bind(model.preview().jobProperty().map(job -> job.isEmpty()));
+        Button done = Buttons.primary("", model::done);
+        done.textProperty().bind(model.sumsProperty().map(sums -> PottingWords.done(sums.potted())));
+        done.disableProperty().bind(model.sumsProperty().map(sums -> !sums.canBeDone()));
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox actions = new HBox(save, gap, done);
+        actions.getStyleClass().add("page-actions");
+        VBox left = new VBox(takings, labels, new OutcomeCard(model), actions);
+        left.getStyleClass().add("bench-left");
+        HBox.setHgrow(left, Priority.ALWAYS);
+        return left;
+    }
+
+    private Node sheetCard() {
+        Label title = Words.cardTitle("");
+        title.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> PottingWords.sheetTitle(
+                                model.preview().jobProperty().get(),
+                                model.preview().pageProperty().get()),
+                        model.preview().jobProperty(),
+                        model.preview().pageProperty()));
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        Button back = turn("Back", -1);
+        Button next = turn("Next", 1);
+        HBox heading = new HBox(title, gap, back, next);
+        heading.getStyleClass().add("key-hint");
+        SheetPreview preview = new SheetPreview(model);
+        Card card = new Card(heading, preview, Words.caption("Click the first label that is still free."));
+        VBox.setVgrow(preview, Priority.ALWAYS);
+        card.getStyleClass().add("bench-sheet");
+        return card;
+    }
+
+    private Button turn(String word, int by) {
+        Button button = Buttons.plain(word, () -> model.preview().turn(by));
+        button.setAccessibleText(by > 0 ? "next sheet" : "sheet before");
+        button.visibleProperty()
+                .bind(model.preview()
+                        .jobProperty()
+                        .map(job -> job.isPresent() && job.get().sheets() > 1));
+        button.managedProperty().bind(button.visibleProperty());
+        return button;
+    }
+
+    private Node empty() {
+        Card card = new Card();
+        Runnable show = () -> card.getChildren()
+                .setAll(new EmptyState(
+                        MaterialDesignP.POT_OUTLINE, model.emptyProperty().get()));
+        model.emptyProperty().addListener((observed, before, now) -> show.run());
+        show.run();
+        card.managedProperty().bind(model.emptyProperty().isNotEmpty());
+        card.visibleProperty().bind(card.managedProperty());
+        return card;
+    }
+
+    private static Banner banner(Tone tone, ObservableValue<String> sentence) {
+        Banner banner = new Banner(tone);
+        banner.sentenceProperty().bind(sentence);
+        return banner;
+    }
+
+    private void pressed(KeyEvent event) {
+        if (SAVE.match(event)) {
+            model.saveLabels();
+        } else if (DONE.match(event)) {
+            model.done();
+        } else if (event.getCode() == KeyCode.PAGE_DOWN) {
+            model.preview().turn(1);
+        } else if (event.getCode() == KeyCode.PAGE_UP) {
+            model.preview().turn(-1);
+        } else {
+            return;
+        }
+        event.consume();
+    }
+}
