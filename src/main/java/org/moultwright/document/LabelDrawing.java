@@ -14,8 +14,8 @@ import org.moultwright.workflow.PotLabel;
  * @param pageHeightMillimetres PDF measures from the lower edge, sheets from the upper
  */
 record LabelDrawing(PDPageContentStream stream, double pageHeightMillimetres, LabelFonts fonts) {
-    private static final float LARGEST_CODE_POINTS = 13;
-    private static final float LARGEST_WORDS_POINTS = 9;
+    private static final float LARGEST_CODE_POINTS = 16;
+    private static final float LARGEST_WORDS_POINTS = 11;
     private static final float LINE_SPACING = 1.35f;
 
     /** The share of a line's height that lies above its baseline. */

@@ -1,0 +1,43 @@
+package org.moultwright.ui.potting;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.moultwright.workflow.DocumentException;
+import org.moultwright.workflow.LabelJob;
+import org.moultwright.workflow.LabelPrinter;
+import org.moultwright.workflow.PagePicture;
+import org.moultwright.workflow.PotLabel;
+
+/** A printer that writes the codes of a job, one a line, and draws blank paper. */
+final class DrawnLabels implements LabelPrinter {
+    private boolean full;
+
+    void fillTheDisk() {
+        full = true;
+    }
+
+    @Override
+    public void save(LabelJob job, Path pdf) {
+        if (full) {
+            throw new DocumentException(
+                    DocumentException.Reason.DISK_FULL,
+                    "Not saved: the disk is full. Free some space and save again.",
+                    null);
+        }
+        try {
+            Files.write(pdf, job.labels().stream().map(PotLabel::code).toList());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public PagePicture picture(LabelJob job, int page, int widthPixels) {
+        int[] white = new int[widthPixels];
+        Arrays.fill(white, 0xFFFFFFFF);
+        return new PagePicture(widthPixels, 1, white);
+    }
+}

@@ -1,0 +1,180 @@
+package org.moultwright.ui.potting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.OptionalInt;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.StackPane;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.moultwright.document.PdfLabelPrinter;
+import org.moultwright.domain.Account;
+import org.moultwright.domain.Pot;
+import org.moultwright.domain.code.PotCode;
+import org.moultwright.domain.code.PotPrefix;
+import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.theme.Appearance;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+@ExtendWith(ApplicationExtension.class)
+class PottingUiTest {
+    private static final PotPrefix PREFIX = new PotPrefix("26A");
+
+    @TempDir
+    private static Path folder;
+
+    private final InventedTrays trays = new InventedTrays(22, 11);
+    private final DrawnLabels printer = new DrawnLabels();
+    private final Path pdf = folder.resolve("labels.pdf");
+    private PottingScreen screen;
+
+    @Start
+    void start(Stage stage) {
+        screen = new PottingScreen(trays.desk(printer, pdf));
+        Scene scene = new Scene(new StackPane(screen.node()), 1280, 800);
+        new Appearance().dress(scene.getStylesheets());
+        stage.setScene(scene);
+        stage.show();
+        screen.shown();
+    }
+
+    @Test
+    void animalsGoIntoPotsByKeyboardAloneAndComeBackByUndo(FxRobot robot) {
+        write(robot, "taken from A1", "20");
+        write(robot, "died or lost from A2", "1");
+        assertThat(says(robot, "31 taken = 30 potted + 1 dead or lost + 0 unexplained"))
+                .isTrue();
+        String leftOver = new PotCode(PREFIX, 31).text();
+        assertThat(says(robot, "Destroy the label left over: " + leftOver + "."))
+                .isTrue();
+        robot.press(KeyCode.CONTROL).type(KeyCode.S).release(KeyCode.CONTROL);
+        assertThat(pdf).content().hasLineCount(31).startsWith(new PotCode(PREFIX, 1).text());
+        assertThat(trays.balance(Account.POTTED)).isZero();
+
+        robot.press(KeyCode.CONTROL).type(KeyCode.ENTER).release(KeyCode.CONTROL);
+        assertThat(trays.balance(Account.POTTED)).isEqualTo(30);
+        assertThat(trays.balance(Account.DEAD)).isEqualTo(1);
+        assertThat(trays.balance(Account.tray("A1"))).isEqualTo(36);
+        assertThat(trays.balance(Account.tray("A2"))).isEqualTo(39);
+        assertThat(trays.record().pots())
+                .hasSize(30)
+                .contains(new Pot(new PotCode(PREFIX, 21).text(), "A2", InventedTrays.NOW, "sling 5 May 26"))
+                .noneMatch(pot -> pot.code().equals(leftOver));
+        assertThat(field(robot, "taken from A1").getText()).isEqualTo("2");
+        assertThat(field(robot, "first free label").getText()).isEqualTo("8");
+
+        robot.interact(trays.undos.get(0));
+        assertThat(trays.balance(Account.POTTED)).isZero();
+        assertThat(trays.record().pots()).isEmpty();
+        assertThat(field(robot, "taken from A1").getText()).isEqualTo("22");
+    }
+
+    @Test
+    void nothingIsWrittenWhileTheBalanceDoesNotHold(FxRobot robot) {
+        write(robot, "really potted from A1", "21");
+        assertThat(says(robot, "33 taken = 32 potted + 0 dead or lost + 1 unexplained"))
+                .isTrue();
+        assertThat(button(robot, "Done, 32 in pots").isDisabled()).isTrue();
+        robot.press(KeyCode.CONTROL).type(KeyCode.ENTER).release(KeyCode.CONTROL);
+        assertThat(trays.record().pots()).isEmpty();
+        write(robot, "died or lost from A1", "1");
+        assertThat(button(robot, "Done, 32 in pots").isDisabled()).isFalse();
+    }
+
+    @Test
+    void whatIsWrongIsSaidUnderItsField(FxRobot robot) {
+        write(robot, "taken from A1", "99");
+        assertThat(says(robot, "A1 holds 56.")).isTrue();
+        write(robot, "taken from A1", "22");
+        write(robot, "first free label", "25");
+        assertThat(says(robot, "1 to 24 on this sheet.")).isTrue();
+        assertThat(button(robot, "Save labels as PDF").isDisabled()).isTrue();
+        write(robot, "codes begin with", "26L");
+        assertThat(says(robot, PottingWords.PREFIX_RULE)).isTrue();
+    }
+
+    @Test
+    void aClickOnTheSheetChoosesTheFirstFreeLabel(FxRobot robot) {
+        Label fifth = robot.lookup(".label-cell").nth(4).query();
+        robot.clickOn(fifth);
+        assertThat(field(robot, "first free label").getText()).isEqualTo("5");
+        assertThat(robot.lookup(".label-cell.used").queryAll()).hasSize(4);
+        assertThat(says(robot, "Sheet 1 of 2")).isTrue();
+        robot.type(KeyCode.PAGE_DOWN);
+        assertThat(says(robot, "Sheet 2 of 2")).isTrue();
+    }
+
+    @Test
+    void aFullDiskIsSaidWithTheRemedy(FxRobot robot) {
+        printer.fillTheDisk();
+        robot.press(KeyCode.CONTROL).type(KeyCode.S).release(KeyCode.CONTROL);
+        assertThat(says(robot, "Not saved: the disk is full. Free some space and save again."))
+                .isTrue();
+    }
+
+    /** With the true printer, so that what is looked at is what is printed. */
+    @Test
+    void looksAsItShould() {
+        PdfLabelPrinter real = new PdfLabelPrinter();
+        ScreenShots.of("potting", look -> {
+            PottingViewModel model = new PottingViewModel(new InventedTrays(22, 11).desk(real, pdf));
+            model.form().firstCellProperty().set(OptionalInt.of(5));
+            model.benchProperty()
+                    .get()
+                    .orElseThrow()
+                    .takings()
+                    .get(1)
+                    .lostProperty()
+                    .set(OptionalInt.of(1));
+            return new PottingView(model);
+        });
+        ScreenShots.of("potting-empty", look ->
+                (Parent) new PottingScreen(new InventedTrays(0, 0).desk(real, pdf)).node());
+        ScreenShots.of("potting-wrong", look -> {
+            PottingViewModel model = new PottingViewModel(new InventedTrays(22, 11).desk(real, pdf));
+            model.form().prefixProperty().set("26L");
+            model.benchProperty()
+                    .get()
+                    .orElseThrow()
+                    .takings()
+                    .get(0)
+                    .pottedProperty()
+                    .set(OptionalInt.of(19));
+            return new PottingView(model);
+        });
+        assertThat(Path.of("target", "screenshots", "potting-dark.png")).isNotEmptyFile();
+    }
+
+    private static void write(FxRobot robot, String field, String text) {
+        robot.interact(() -> {
+            field(robot, field).requestFocus();
+            field(robot, field).selectAll();
+        });
+        robot.write(text);
+    }
+
+    private static TextField field(FxRobot robot, String name) {
+        return robot.lookup((TextField field) -> name.equals(field.getAccessibleText()))
+                .query();
+    }
+
+    private static Button button(FxRobot robot, String word) {
+        return robot.lookup((Button button) -> word.equals(button.getText())).query();
+    }
+
+    private static boolean says(FxRobot robot, String sentence) {
+        return robot.lookup((Label label) -> sentence.equals(label.getText()))
+                .tryQuery()
+                .isPresent();
+    }
+}
