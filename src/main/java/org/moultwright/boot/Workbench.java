@@ -1,5 +1,6 @@
 package org.moultwright.boot;
 
+import java.nio.file.Path;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
@@ -9,8 +10,11 @@ import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Parent;
+import org.moultwright.boot.machine.SerialLines;
 import org.moultwright.compute.forecast.Forecaster;
+import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.domain.Brood;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
@@ -18,7 +22,17 @@ import org.moultwright.store.H2Store;
 import org.moultwright.task.BackgroundRunner;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.DayWords;
+import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.broods.BroodsDesk;
+import org.moultwright.ui.broods.BroodsScreen;
+import org.moultwright.ui.climate.ClimateDesk;
+import org.moultwright.ui.climate.ClimateScreen;
 import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.forecast.ForecastDesk;
+import org.moultwright.ui.forecast.ForecastScreen;
+import org.moultwright.ui.potting.PdfFileDialog;
+import org.moultwright.ui.potting.PottingDesk;
+import org.moultwright.ui.potting.PottingScreen;
 import org.moultwright.ui.round.RoundDesk;
 import org.moultwright.ui.round.RoundScreen;
 import org.moultwright.ui.settings.SettingsScreen;
@@ -29,7 +43,10 @@ import org.moultwright.ui.shell.ShellView;
 import org.moultwright.ui.shell.ShellViewModel;
 import org.moultwright.ui.shell.TopLineReader;
 import org.moultwright.ui.theme.Appearance;
+import org.moultwright.ui.theme.Palette;
 import org.moultwright.workflow.BroodBook;
+import org.moultwright.workflow.OpenSac;
+import org.moultwright.workflow.PotSlings;
 import org.moultwright.workflow.RecordRound;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
@@ -43,6 +60,7 @@ final class Workbench implements AutoCloseable {
     private final ReadOnlyObjectWrapper<RoomView> roomView = new ReadOnlyObjectWrapper<>(RoomView.EMPTY);
     private final Appearance appearance = new Appearance();
     private final BackgroundRunner runner;
+    private final Executor toolkit;
     private final ShellViewModel shell;
     private final SettingsViewModel settings;
     private final DayWords days;
@@ -57,6 +75,7 @@ final class Workbench implements AutoCloseable {
     Workbench(H2Store store, InstantSource clock, SettingsFile file, Executor toolkit) {
         this.store = store;
         this.clock = clock;
+        this.toolkit = toolkit;
         this.runner = new BackgroundRunner("desk work", toolkit);
         BroodBook book = store.book();
         this.room = new Room(book, store.readings(), new Forecaster()::forecast);
@@ -124,17 +143,41 @@ final class Workbench implements AutoCloseable {
     private List<Screen> screens(BroodBook book) {
         Supplier<UUID> ids = UUID::randomUUID;
         UndoDeed undo = new UndoDeed(book, clock, ids);
-        RoundDesk round = new RoundDesk(
-                roomView,
-                this::readAgain,
-                new RecordRound(book, clock, ids),
-                undo,
-                runner,
-                shell,
-                clock,
-                days,
-                settings.vocabularyProperty());
-        return List.of(new RoundScreen(round));
+        ObservableObjectValue<Vocabulary> words = settings.vocabularyProperty();
+        ObservableObjectValue<Palette> palette = appearance.paletteProperty();
+        RecordRound record = new RecordRound(book, clock, ids);
+        PotSlings potSlings = new PotSlings(book, clock, ids);
+        return List.of(
+                new RoundScreen(
+                        new RoundDesk(roomView, this::readAgain, record, undo, runner, shell, clock, days, words)),
+                new BroodsScreen(
+                        new BroodsDesk(roomView, this::readAgain, new OpenSac(book, ids), runner, clock, days, words),
+                        palette),
+                new ClimateScreen(
+                        new ClimateDesk(
+                                roomView,
+                                store.readings(),
+                                SerialLines.links(),
+                                runner,
+                                () -> new BackgroundRunner("probe log", toolkit),
+                                toolkit,
+                                clock,
+                                days),
+                        palette),
+                new ForecastScreen(new ForecastDesk(roomView, days, words), palette),
+                new PottingScreen(new PottingDesk(
+                        roomView,
+                        this::readAgain,
+                        potSlings,
+                        undo,
+                        new PdfLabelPrinter(),
+                        new PdfFileDialog(
+                                () -> view().getScene().getWindow(), Path.of(System.getProperty("user.home"))),
+                        runner,
+                        shell,
+                        clock,
+                        days,
+                        words)));
     }
 
     private void dress(Settings chosen) {

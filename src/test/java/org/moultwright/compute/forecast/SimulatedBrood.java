@@ -111,8 +111,7 @@ record SimulatedBrood(
             Chance chance) {
         double warmer = 0.15 * chance.normal();
         double own = Math.exp(TRAY_SD * chance.normal());
-        double[] ownLengths =
-                Arrays.stream(lengths).map(length -> length * own).toArray();
+        double[] ownLengths = Arrays.stream(lengths).map(length -> length * own).toArray();
         SimulatedPace pace = new SimulatedPace(TRUE_RATE, hour -> room.trueCelsius(hour) + warmer);
         double mouldDay = chance.uniform() < 0.15 ? pulledDay + 40 * chance.uniform() : Double.POSITIVE_INFINITY;
         double mouldShare = 0.1 + 0.3 * chance.uniform();

@@ -65,9 +65,7 @@ final class SimulatedKeeper {
         return new BroodRecord(
                 brood,
                 Ledger.of(entries),
-                checks.stream()
-                        .sorted(Comparator.comparing(Check::at))
-                        .toList(),
+                checks.stream().sorted(Comparator.comparing(Check::at)).toList(),
                 stays,
                 List.of(room.probeStay()),
                 room.setPoints(),
