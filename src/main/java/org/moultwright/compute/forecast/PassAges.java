@@ -41,7 +41,7 @@ final class PassAges {
             }
         }
         PassingState last = evidence.last();
-        double rankAhead = Math.max(1.0, rank - Math.round(last.passed()));
+        double rankAhead = Math.max(1.0, rank - Math.rint(last.passed()));
         double share = chance.orderStatistic(rankAhead, Math.max(rankAhead, coming), CORRELATION);
         double survival = law.survival(last.age()) * (1 - share);
         return survival > 0 ? Math.max(last.age(), law.ageAtSurvival(survival)) : last.age();
