@@ -13,7 +13,12 @@ import org.moultwright.store.file.ExactFilePath;
 /** The way to an open store: look at the file without touching it, lock it, bring its tables up to date. */
 final class StoreOpening {
     private static final String USER = "moultwright";
-    private static final String SETTINGS = ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0";
+
+    /**
+     * Without a write delay the database writes in the thread that commits. With one, another thread writes
+     * a little later, and not even a checkpoint waits for it: entries told to be saved were lost on a kill.
+     */
+    private static final String SETTINGS = ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0";
 
     /**
      * The stores open in this program. The lock on the file is the whole program's: merely reading the file
