@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Immutable. Reading a line takes bounded time whatever the line and the patterns are.
  */
 public final class LineProfile {
-    private static final int STEPS_A_PATTERN = 50_000;
+    private static final int STEPS_A_PATTERN = 10_000;
     private static final Decoded UNREADABLE = new Decoded.Unreadable();
 
     private final ProfileFile file;

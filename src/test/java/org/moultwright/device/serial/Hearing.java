@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.moultwright.workflow.LinkState;
-import org.moultwright.workflow.ProbeLinks;
 import org.moultwright.workflow.ProbeListener;
 import org.moultwright.workflow.ReadingLog.Logged;
 
@@ -13,6 +12,7 @@ import org.moultwright.workflow.ReadingLog.Logged;
 final class Hearing implements ProbeListener {
     private final List<Logged> heard = new CopyOnWriteArrayList<>();
     private final List<LinkState> states = new CopyOnWriteArrayList<>();
+    private int waitedFor;
 
     @Override
     public void heard(Logged logged) {
@@ -27,18 +27,20 @@ final class Hearing implements ProbeListener {
     @Override
     public void clockStepped(Instant seenAt, Duration by) {}
 
-    void awaitConnecting(ProbeLinks.Link link) {
-        Await.until(link + " connects", () -> !states.isEmpty());
-    }
-
     void awaitLines(int count) {
         Await.until(count + " lines are heard, of " + heard, () -> heard.size() >= count);
     }
 
-    /** Waits until the link is in such a state now. */
+    /** Waits until such a state is told, after the one last waited for. */
     void awaitState(Class<? extends LinkState> wanted) {
-        Await.until(
-                wanted.getSimpleName(), () -> !states.isEmpty() && wanted.isInstance(states.get(states.size() - 1)));
+        Await.until(wanted.getSimpleName() + " is told", () -> {
+            while (waitedFor < states.size()) {
+                if (wanted.isInstance(states.get(waitedFor++))) {
+                    return true;
+                }
+            }
+            return false;
+        });
     }
 
     List<LinkState> states() {

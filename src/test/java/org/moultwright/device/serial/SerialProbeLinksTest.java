@@ -8,7 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -23,8 +25,8 @@ import org.moultwright.workflow.ProbeLinks;
 /** The whole way from a port to readings, over pseudo-terminals of the system. */
 @EnabledOnOs(OS.LINUX)
 class SerialProbeLinksTest {
-    private static final LinkTiming QUICK =
-            new LinkTiming(Duration.ofMillis(1_500), Duration.ofMillis(20), Duration.ofMillis(100));
+    private static final Duration PATIENT = Duration.ofMinutes(1);
+    private static final Duration IMPATIENT = Duration.ofMillis(500);
     private static final String PLAIN = "plain-number";
 
     @TempDir
@@ -32,18 +34,24 @@ class SerialProbeLinksTest {
 
     private ProbeLinks links;
     private final Hearing hearing = new Hearing();
+    private final List<ProbeLinks.Link> opened = new ArrayList<>();
 
     @BeforeEach
     void needsSocat() {
         VirtualWire.assumeAvailable();
-        links = new SerialProbeLinks(LineProfiles.bundled(), folder.resolve("native"), QUICK);
+        links = links(PATIENT);
+    }
+
+    @AfterEach
+    void closeLinks() {
+        opened.forEach(ProbeLinks.Link::close);
     }
 
     @Test
     void hearsAProbeFromAmidALineAndThroughNuls() throws Exception {
-        try (VirtualWire wire = VirtualWire.plugIn(folder);
-                ProbeLinks.Link link = open(wire, "key-value")) {
-            hearing.awaitConnecting(link);
+        try (VirtualWire wire = VirtualWire.plugIn(folder)) {
+            open(wire.port(), "key-value", hearing);
+            hearing.awaitState(LinkState.Connecting.class);
             wire.say("7C H=70%\r\n\0\0T=25.7C H=74.2%\r\n\0T=25.8\u00b0C\r\n");
             hearing.awaitLines(2);
             assertThat(hearing.lines()).containsExactly("T=25.7C H=74.2%", "T=25.8\u00b0C");
@@ -55,18 +63,17 @@ class SerialProbeLinksTest {
     @Test
     void hearsAProbeAgainAfterTheWireWasPulledAndPluggedIn() throws Exception {
         VirtualWire first = VirtualWire.plugIn(folder);
-        try (ProbeLinks.Link link = open(first, PLAIN)) {
-            hearing.awaitConnecting(link);
-            first.say("\r\n26.1\r\n26.");
-            hearing.awaitLines(1);
-            first.pull();
-            hearing.awaitState(LinkState.Lost.class);
-            hearing.awaitState(LinkState.Refused.class);
-            try (VirtualWire second = VirtualWire.plugIn(folder)) {
-                hearing.awaitState(LinkState.Connecting.class);
-                second.say("9\r\n26.2\r\n");
-                hearing.awaitLines(2);
-            }
+        open(first.port(), PLAIN, hearing);
+        hearing.awaitState(LinkState.Connecting.class);
+        first.say("\r\n26.1\r\n26.");
+        hearing.awaitLines(1);
+        first.pull();
+        hearing.awaitState(LinkState.Lost.class);
+        hearing.awaitState(LinkState.Refused.class);
+        try (VirtualWire second = VirtualWire.plugIn(folder)) {
+            hearing.awaitState(LinkState.Connecting.class);
+            second.say("9\r\n26.2\r\n");
+            hearing.awaitLines(2);
         }
         assertThat(hearing.temperaturesCelsius()).containsExactly(26.1, 26.2);
     }
@@ -74,15 +81,14 @@ class SerialProbeLinksTest {
     @Test
     void aSecondListenerIsToldThatThePortIsInUse() throws Exception {
         Hearing second = new Hearing();
-        try (VirtualWire wire = VirtualWire.plugIn(folder);
-                ProbeLinks.Link link = open(wire, PLAIN)) {
-            hearing.awaitConnecting(link);
+        try (VirtualWire wire = VirtualWire.plugIn(folder)) {
+            open(wire.port(), PLAIN, hearing);
+            hearing.awaitState(LinkState.Connecting.class);
             wire.say("\r\n26.1\r\n");
             hearing.awaitLines(1);
-            try (ProbeLinks.Link other = links.open(new ProbeLine(wire.port(), PLAIN), second)) {
-                second.awaitConnecting(other);
-                second.awaitState(LinkState.Refused.class);
-            }
+            open(wire.port(), PLAIN, second);
+            second.awaitState(LinkState.Connecting.class);
+            second.awaitState(LinkState.Refused.class);
             wire.say("26.2\r\n");
             hearing.awaitLines(2);
         }
@@ -92,10 +98,12 @@ class SerialProbeLinksTest {
 
     @Test
     void aProbeThatFallsSilentIsToldAndHeardAgain() throws Exception {
-        try (VirtualWire wire = VirtualWire.plugIn(folder);
-                ProbeLinks.Link link = open(wire, PLAIN)) {
-            hearing.awaitConnecting(link);
+        links = links(IMPATIENT);
+        try (VirtualWire wire = VirtualWire.plugIn(folder)) {
+            open(wire.port(), PLAIN, hearing);
+            hearing.awaitState(LinkState.Connecting.class);
             wire.say("\r\n26.1\r\n");
+            hearing.awaitState(LinkState.Live.class);
             hearing.awaitState(LinkState.Silent.class);
             wire.say("26.2\r\n");
             hearing.awaitLines(2);
@@ -129,16 +137,19 @@ class SerialProbeLinksTest {
         assertThat(links.profiles()).isEqualTo(List.of("plain-number", "key-value"));
     }
 
-    private ProbeLinks.Link open(VirtualWire wire, String profile) {
-        return links.open(new ProbeLine(wire.port(), profile), hearing);
+    private ProbeLinks links(Duration silentAfter) {
+        LinkTiming timing = new LinkTiming(silentAfter, Duration.ofMillis(20), Duration.ofMillis(100));
+        return new SerialProbeLinks(LineProfiles.bundled(), folder.resolve("native"), timing);
+    }
+
+    private void open(String port, String profile, Hearing listener) {
+        opened.add(links.open(new ProbeLine(port, profile), listener));
     }
 
     private LinkState.Refused refusalOf(Path port) {
         Hearing refused = new Hearing();
-        try (ProbeLinks.Link link = links.open(new ProbeLine(port.toString(), PLAIN), refused)) {
-            refused.awaitConnecting(link);
-            refused.awaitState(LinkState.Refused.class);
-        }
+        open(port.toString(), PLAIN, refused);
+        refused.awaitState(LinkState.Refused.class);
         return refused.refusal();
     }
 }
