@@ -36,6 +36,7 @@ public final class DeviceException extends RuntimeException {
     }
 
     private final Reason reason;
+    private final String advice;
 
     public DeviceException(Reason reason, String sentence) {
         this(reason, sentence, null);
@@ -44,9 +45,15 @@ public final class DeviceException extends RuntimeException {
     public DeviceException(Reason reason, String sentence, @Nullable Throwable cause) {
         super(sentence + " " + reason.remedy() + " [" + reason.code() + "]", cause);
         this.reason = reason;
+        this.advice = sentence + " " + reason.remedy();
     }
 
     public Reason reason() {
         return reason;
+    }
+
+    /** What is wrong and what the keeper can do about it, without the code. */
+    public String advice() {
+        return advice;
     }
 }

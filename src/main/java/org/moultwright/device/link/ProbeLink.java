@@ -62,7 +62,7 @@ final class ProbeLink implements Runnable {
                 enter(new LinkState.Lost());
             }
         } catch (DeviceException e) {
-            enter(new LinkState.Refused(e.reason().code(), String.valueOf(e.getMessage())));
+            enter(new LinkState.Refused(e.reason().code(), e.advice()));
         }
     }
 
