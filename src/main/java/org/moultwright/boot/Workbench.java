@@ -60,6 +60,10 @@ final class Workbench implements AutoCloseable {
     private final ReadOnlyObjectWrapper<RoomView> roomView = new ReadOnlyObjectWrapper<>(RoomView.EMPTY);
     private final Appearance appearance = new Appearance();
     private final BackgroundRunner runner;
+
+    /** What the keeper enters never waits behind a forecast. */
+    private final BackgroundRunner keeper;
+
     private final Executor toolkit;
     private final ShellViewModel shell;
     private final SettingsViewModel settings;
@@ -77,6 +81,7 @@ final class Workbench implements AutoCloseable {
         this.clock = clock;
         this.toolkit = toolkit;
         this.runner = new BackgroundRunner("desk work", toolkit);
+        this.keeper = new BackgroundRunner("keeper's entries", toolkit);
         BroodBook book = store.book();
         this.room = new Room(book, store.readings(), new Forecaster()::forecast);
         this.days = new DayWords(zoneOf(book.broods()));
@@ -122,6 +127,7 @@ final class Workbench implements AutoCloseable {
     @Override
     public void close() {
         runner.close();
+        keeper.close();
         store.close();
     }
 
@@ -149,9 +155,9 @@ final class Workbench implements AutoCloseable {
         PotSlings potSlings = new PotSlings(book, clock, ids);
         return List.of(
                 new RoundScreen(
-                        new RoundDesk(roomView, this::readAgain, record, undo, runner, shell, clock, days, words)),
+                        new RoundDesk(roomView, this::readAgain, record, undo, keeper, shell, clock, days, words)),
                 new BroodsScreen(
-                        new BroodsDesk(roomView, this::readAgain, new OpenSac(book, ids), runner, clock, days, words),
+                        new BroodsDesk(roomView, this::readAgain, new OpenSac(book, ids), keeper, clock, days, words),
                         palette),
                 new ClimateScreen(
                         new ClimateDesk(
@@ -173,7 +179,7 @@ final class Workbench implements AutoCloseable {
                         new PdfLabelPrinter(),
                         new PdfFileDialog(
                                 () -> view().getScene().getWindow(), Path.of(System.getProperty("user.home"))),
-                        runner,
+                        keeper,
                         shell,
                         clock,
                         days,

@@ -89,9 +89,16 @@ final class BroodOutlook {
                 history.tray(),
                 clock.age(),
                 history.alive(),
-                dates.forecasts(sight.boundaries()),
+                stillToTell(history, dates.forecasts(sight.boundaries())),
                 question.compositionAt().stream()
                         .map(instant -> composition.at(instant, lowest, chance))
                         .toList());
+    }
+
+    /** Where nobody is left, only what has happened can be told. */
+    private static List<MoultForecast> stillToTell(TrayHistory history, List<MoultForecast> moults) {
+        return history.alive() > 0
+                ? moults
+                : moults.stream().filter(moult -> moult.passed() > 0).toList();
     }
 }

@@ -1,6 +1,8 @@
 package org.moultwright.ui.potting;
 
 import java.util.regex.Pattern;
+import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -24,7 +26,7 @@ final class LabelCard extends VBox {
     LabelCard(PottingViewModel model) {
         this.model = model;
         getStyleClass().add("card");
-        getChildren().addAll(Words.cardTitle("Codes and labels"), codeRow(), sheetRow(), shiftRow());
+        getChildren().addAll(Words.cardTitle("Codes and labels"), codeRow(), sheetRow());
     }
 
     private Node codeRow() {
@@ -38,7 +40,11 @@ final class LabelCard extends VBox {
                         .jobProperty()
                         .map(job -> job.map(PottingWords::codes).orElse("–")));
         codes.getStyleClass().add("form-figure");
-        return row(field("codes begin with", prefix), grows(field("codes, each with its check character", codes)));
+        return row(
+                field("codes begin with", prefix),
+                grows(field("codes, each with its check character", codes)),
+                shift("shift right, mm", form.shiftRightProperty(), form.shiftProblemProperty()),
+                shift("shift down, mm", form.shiftDownProperty(), form.shiftProblemProperty()));
     }
 
     private Node sheetRow() {
@@ -62,17 +68,11 @@ final class LabelCard extends VBox {
         return row(grows(field("sheet", sheet)), field("first free label", first), field("sheets needed", needed));
     }
 
-    private Node shiftRow() {
-        LabelForm form = model.form();
-        EntryField right = quiet(new EntryField("print shift right, mm", MILLIMETRES), "short-field");
-        right.textProperty().bindBidirectional(form.shiftRightProperty());
-        right.problemProperty().bind(form.shiftProblemProperty());
-        EntryField down = quiet(new EntryField("print shift down, mm", MILLIMETRES), "short-field");
-        down.textProperty().bindBidirectional(form.shiftDownProperty());
-        Label content = Words.plain("code square, code, name, day");
-        content.getStyleClass().add("form-figure");
-        return row(
-                grows(field("on the label", content)), field("shift right, mm", right), field("shift down, mm", down));
+    private VBox shift(String caption, StringProperty text, ObservableValue<String> problem) {
+        EntryField millimetres = quiet(new EntryField("print " + caption, MILLIMETRES), "short-field");
+        millimetres.textProperty().bindBidirectional(text);
+        millimetres.problemProperty().bind(problem);
+        return field(caption, millimetres);
     }
 
     /** The field in the size of body text. */

@@ -89,7 +89,7 @@ final class LabelForm {
     }
 
     private void check() {
-        prefixProblem.set(prefix().isPresent() ? "" : "Write " + PotPrefix.RULE + ".");
+        prefixProblem.set(prefix().isPresent() ? "" : PottingWords.PREFIX_RULE);
         firstCellProblem.set(
                 firstCell().isPresent()
                         ? ""

@@ -48,7 +48,7 @@ final class PottingView extends VBox {
                         bench);
         bench.managedProperty().bind(model.benchProperty().map(open -> open.isPresent()));
         bench.visibleProperty().bind(bench.managedProperty());
-        addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+        addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     }
 
     /** Puts the keeper's hands on the first number. */

@@ -20,6 +20,7 @@ import org.moultwright.workflow.TrayView;
 
 /** The sentences of the potting bench. */
 final class PottingWords {
+    static final String PREFIX_RULE = "Like 26A, without I, L, O, U.";
     static final String UNDONE = "Taken back: the animals are in their trays again.";
 
     private PottingWords() {}

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.text.Vocabulary;
@@ -82,6 +83,8 @@ final class TakingCard extends VBox {
         Vocabulary names = model.vocabularyProperty().get();
         String tray = taking.tray().tray();
         Label stay = Words.muted("");
+        stay.setMaxWidth(Double.MAX_VALUE);
+        GridPane.setHgrow(stay, Priority.ALWAYS);
         Runnable tell = () -> stay.setText(PottingWords.stay(taking, bench.stage(), names, model.days()));
         taking.takenProperty().addListener((observed, before, now) -> tell.run());
         tell.run();
