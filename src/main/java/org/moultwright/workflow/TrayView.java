@@ -21,7 +21,7 @@ import org.moultwright.domain.TrayContents;
  *
  * @param brood the code of the brood it holds
  * @param tray the tray's code
- * @param place where it stands, innermost first, such as "box 1, INC-1"; empty where nobody wrote it down
+ * @param place the container it stands in, such as "box 1"; empty where nobody wrote it down
  * @param alive animals in it by the ledger
  * @param composition the stages last seen, less what was taken out since; they add up to {@code alive}
  *     where the last count was whole
@@ -57,7 +57,7 @@ public record TrayView(
         return new TrayView(
                 record.brood().code(),
                 tray,
-                String.join(", ", path.subList(1, path.size())),
+                path.size() > 1 ? path.get(1) : "",
                 record.ledger().balance(Account.tray(tray)),
                 TrayContents.at(now, tray, record.ledger(), record.checks()).byStage(),
                 last,
