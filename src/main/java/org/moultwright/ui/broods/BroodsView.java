@@ -61,8 +61,8 @@ final class BroodsView extends StackPane {
         Node ribbons = ribbons(palette);
         HBox below = new HBox(story(), ledger(palette));
         below.getStyleClass().add("card-row");
-        below.setMinHeight(208);
-        below.setPrefHeight(208);
+        below.setMinHeight(218);
+        below.setPrefHeight(218);
         VBox.setVgrow(ribbons, Priority.ALWAYS);
         Button open = Buttons.primary("Open a sac", model::openSac);
         Card empty = new Card(new EmptyState(
@@ -86,7 +86,7 @@ final class BroodsView extends StackPane {
         strip.calendarProperty().bind(model.calendarProperty());
         HBox.setHgrow(strip, Priority.ALWAYS);
         HBox head = new HBox(spacer("brood-facts"), strip, spacer("brood-outcome"));
-        head.getStyleClass().add("chart-row");
+        head.getStyleClass().addAll("chart-row", "chart-head");
         list.getStyleClass().addAll("bare", "chart-list");
         list.setAccessibleText("broods");
         list.setCellFactory(shown -> new BroodCell(model, palette));

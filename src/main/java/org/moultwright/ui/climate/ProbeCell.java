@@ -1,5 +1,6 @@
 package org.moultwright.ui.climate;
 
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -13,40 +14,53 @@ import org.moultwright.ui.control.Words;
 
 /** One probe in the list. */
 final class ProbeCell extends ListCell<ProbeRow> {
+    private static final double STALE_OPACITY = 0.6;
+
     private final ClimateViewModel model;
+    private final HBox dot = new HBox();
+    private final Label probe = fixed(Words.strong(""), 5);
+    private final Label place = fixed(Words.muted(""), 11);
+    private final Label reading = fixed(Words.strong(""), 5.4);
+    private final Label age = fixed(Words.muted(""), 8.5);
+    private final Label wire = Words.muted("");
+    private final Button disconnect = Buttons.plain("Disconnect", this::disconnect);
+    private final HBox row;
 
     ProbeCell(ClimateViewModel model) {
         this.model = model;
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        dot.setAlignment(Pos.CENTER);
+        dot.setMinWidth(USE_PREF_SIZE);
+        row = new HBox(dot, probe, place, reading, age, wire, gap, disconnect);
+        row.getStyleClass().add("story-row");
+        disconnect.managedProperty().bind(disconnect.visibleProperty());
         getStyleClass().add("probe-cell");
         setPrefWidth(0);
     }
 
     @Override
-    protected void updateItem(ProbeRow probe, boolean empty) {
-        super.updateItem(probe, empty);
-        setAccessibleText(empty ? "" : probe.spoken());
+    protected void updateItem(ProbeRow shown, boolean empty) {
+        super.updateItem(shown, empty);
+        setAccessibleText(empty ? "" : shown.spoken());
+        setGraphic(empty ? null : row);
         if (empty) {
-            setGraphic(null);
             return;
         }
-        Label reading =
-                fixed(probe.tone() == Tone.OK ? Words.strong(probe.reading()) : Words.muted(probe.reading()), 5.4);
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox row = new HBox(
-                Swatch.dot(probe.tone()),
-                fixed(Words.strong(probe.probe()), 5),
-                fixed(Words.muted(probe.place()), 9),
-                reading,
-                fixed(Words.muted(probe.age()), 8.5),
-                Words.muted(probe.wire()),
-                gap);
-        if (model.isConnected(probe.probe())) {
-            Button disconnect = Buttons.plain("Disconnect", () -> model.disconnect(probe.probe()));
-            row.getChildren().add(disconnect);
+        dot.getChildren().setAll(Swatch.dot(shown.tone()));
+        probe.setText(shown.probe());
+        place.setText(shown.place());
+        reading.setText(shown.reading());
+        reading.setOpacity(shown.tone() == Tone.OK ? 1 : STALE_OPACITY);
+        age.setText(shown.age());
+        wire.setText(shown.wire());
+        disconnect.setVisible(model.isConnected(shown.probe()));
+    }
+
+    private void disconnect() {
+        if (getItem() != null) {
+            model.disconnect(getItem().probe());
         }
-        row.getStyleClass().add("story-row");
-        setGraphic(row);
     }
 
     private static Label fixed(Label label, double ems) {

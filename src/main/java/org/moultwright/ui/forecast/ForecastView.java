@@ -30,7 +30,7 @@ import org.moultwright.ui.theme.Palette;
 
 /** Lays out the forecast screen: the lanes, and beneath them the same in words. */
 final class ForecastView extends VBox {
-    private static final double ROW_PIXELS = 86;
+    private static final double ROW_PIXELS = 82;
 
     private final ForecastViewModel model;
     private final ListView<LaneLine> list;
@@ -90,7 +90,7 @@ final class ForecastView extends VBox {
         Region spacer = new Region();
         spacer.getStyleClass().addAll("row-facts", "lane-facts");
         HBox head = new HBox(spacer, strip);
-        head.getStyleClass().add("chart-row");
+        head.getStyleClass().addAll("chart-row", "chart-head");
         list.getStyleClass().addAll("bare", "chart-list");
         list.setAccessibleText("trays");
         list.setFixedCellSize(ROW_PIXELS);
