@@ -80,8 +80,9 @@ final class BroodOutlook {
         Chance chance = new Chance(question.seed() + 3 + tray);
         MoultDates dates = new MoultDates(history, fitted, clock, outlook, chance);
         int[] passes = dates.finallyPassedLast();
+        List<MoultForecast> moults = stillToTell(history, dates.forecasts(sight.boundaries()));
         for (int draw = 0; draw < DRAWS; draw++) {
-            yields[draw] += passes[draw];
+            yields[draw] += history.alive() > 0 ? passes[draw] : passedLast(moults);
         }
         TrayComposition composition = new TrayComposition(history, fitted, clock, outlook, sight.boundaries());
         Stage lowest = sight.record().brood().stages().get(0);
@@ -89,10 +90,19 @@ final class BroodOutlook {
                 history.tray(),
                 clock.age(),
                 history.alive(),
-                stillToTell(history, dates.forecasts(sight.boundaries())),
+                moults,
                 question.compositionAt().stream()
                         .map(instant -> composition.at(instant, lowest, chance))
                         .toList());
+    }
+
+    /** How many had entered the last stage before the tray was empty. */
+    private int passedLast(List<MoultForecast> moults) {
+        Stage last = sight.record().brood().lastStage();
+        return moults.stream()
+                .filter(moult -> moult.into() == last)
+                .mapToInt(moult -> (int) Math.rint(moult.passed()))
+                .sum();
     }
 
     /** Where nobody is left, only what has happened can be told. */

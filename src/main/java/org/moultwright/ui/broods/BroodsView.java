@@ -82,7 +82,7 @@ final class BroodsView extends StackPane {
     }
 
     private Node ribbons(ObservableObjectValue<Palette> palette) {
-        CalendarStrip strip = new CalendarStrip(palette, model.nowWord(), 0);
+        CalendarStrip strip = new CalendarStrip(palette, model::nowWord, 0);
         strip.calendarProperty().bind(model.calendarProperty());
         HBox.setHgrow(strip, Priority.ALWAYS);
         HBox head = new HBox(spacer("brood-facts"), strip, spacer("brood-outcome"));

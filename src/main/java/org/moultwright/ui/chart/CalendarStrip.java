@@ -2,6 +2,7 @@ package org.moultwright.ui.chart;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
@@ -14,14 +15,14 @@ public final class CalendarStrip extends ChartCanvas {
     private static final double WORD_GAP_PIXELS = 5;
 
     private final ObjectProperty<Optional<Calendar>> calendar = new SimpleObjectProperty<>(Optional.empty());
-    private final String nowWord;
+    private final Supplier<String> nowWord;
     private final double left;
 
     /**
      * @param nowWord what now is called, such as "tonight, 3 May"; the line stands beneath it
      * @param left where the charts beneath begin, in pixels from this strip's left
      */
-    public CalendarStrip(ObservableObjectValue<Palette> palette, String nowWord, double left) {
+    public CalendarStrip(ObservableObjectValue<Palette> palette, Supplier<String> nowWord, double left) {
         super(palette);
         this.nowWord = nowWord;
         this.left = left;
@@ -40,8 +41,9 @@ public final class CalendarStrip extends ChartCanvas {
     }
 
     private void paint(Pen pen, CalendarAxis axis, Instant now, double height) {
+        String word = nowWord.get();
         double nowX = axis.x(now);
-        double nowWidth = pen.width(nowWord, Type.CAPTION_STRONG);
+        double nowWidth = pen.width(word, Type.CAPTION_STRONG);
         boolean nowFits = nowX + WORD_GAP_PIXELS + nowWidth < axis.right();
         double nowLeft = nowFits ? nowX + WORD_GAP_PIXELS : nowX - WORD_GAP_PIXELS - nowWidth;
         double y = height / 2 - 1;
@@ -59,7 +61,7 @@ public final class CalendarStrip extends ChartCanvas {
             }
             pen.vertical(pen.colour(Token.LINE), 1, x, height - 6, height);
         }
-        pen.words(nowWord, Type.CAPTION_STRONG, Token.ACCENT, nowLeft, y, TextAlignment.LEFT);
+        pen.words(word, Type.CAPTION_STRONG, Token.ACCENT, nowLeft, y, TextAlignment.LEFT);
         pen.vertical(pen.colour(Token.ACCENT), 2, nowX, 4, height);
     }
 

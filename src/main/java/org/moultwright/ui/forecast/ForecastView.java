@@ -84,7 +84,7 @@ final class ForecastView extends VBox {
     }
 
     private Node lanes(ObservableObjectValue<Palette> palette) {
-        CalendarStrip strip = new CalendarStrip(palette, model.nowWord(), LaneChart.CALENDAR_LEFT_PIXELS);
+        CalendarStrip strip = new CalendarStrip(palette, model::nowWord, LaneChart.CALENDAR_LEFT_PIXELS);
         strip.calendarProperty().bind(model.calendarProperty());
         HBox.setHgrow(strip, Priority.ALWAYS);
         Region spacer = new Region();

@@ -1,0 +1,129 @@
+package org.moultwright.boot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.moultwright.boot.command.Commands;
+import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.workflow.BroodFolders.FolderContent;
+
+/** The commands as a script meets them: arguments in; exit code, standard output and standard error out. */
+class CommandsStoreTest {
+    private static final String DEMO = "demo-data/cc-26-a";
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void wrongUsageIsTwoAndAFaultOfTheInputIsOne() {
+        assertThat(run("forecast").code()).isEqualTo(2);
+        assertThat(run("no-such-command").code()).isEqualTo(2);
+        Said missing = run("forecast", folder.resolve("nothing").toString());
+        assertThat(missing.code()).isEqualTo(1);
+        assertThat(missing.err()).contains("nothing").contains("expected");
+        Said noStore = run("check-store", folder.resolve("none.store").toString());
+        assertThat(noStore.code()).isEqualTo(1);
+        assertThat(folder.resolve("none.store")).doesNotExist();
+    }
+
+    @Test
+    void forecastAnswersOneDocumentAFolder() throws IOException {
+        Said said = run("forecast", DEMO, "demo-data/cc-26-b", "--as-of", "2026-04-09T20:00:00Z", "--json");
+        assertThat(said.code()).isZero();
+        String[] lines = said.out().strip().split("\\R");
+        assertThat(lines).hasSize(2);
+        JsonNode first = new ObjectMapper().readTree(lines[0]);
+        assertThat(first.at("/brood").asText()).isEqualTo("CC-26-A");
+        assertThat(first.at("/asOf").asText()).isEqualTo("2026-04-09T20:00:00Z");
+        assertThat(first.at("/priorFrom").asText()).isEqualTo("folder");
+        assertThat(first.at("/trays")).hasSize(2);
+        JsonNode moult = first.at("/trays/0/moults/0");
+        assertThat(moult.at("/half/p10").asText())
+                .isLessThan(moult.at("/half/p90").asText());
+        assertThat(first.at("/yield/p90").asDouble()).isBetween(60.0, 118.0);
+        assertThat(run("forecast", DEMO, "demo-data/cc-26-b", "--as-of", "2026-04-09T20:00:00Z", "--json")
+                        .out())
+                .isEqualTo(said.out());
+    }
+
+    @Test
+    void aFolderTakenInTwiceChangesNothingAndComesOutAsItWas() {
+        String store = folder.resolve("room.store").toString();
+        assertThat(run("import", DEMO, "--store", store).out())
+                .contains("CC-26-A")
+                .contains("taken in");
+        assertThat(run("import", DEMO, "--store", store).out()).contains("CC-26-A: nothing new");
+        Path copy = folder.resolve("copy");
+        assertThat(run("export", "CC-26-A", "--store", store, "--to", copy.toString())
+                        .code())
+                .isZero();
+        FolderContent before = new PlainBroodFolders().read(Path.of(DEMO));
+        FolderContent after = new PlainBroodFolders().read(copy);
+        assertThat(after.problems()).isEmpty();
+        assertThat(after.record()).isEqualTo(before.record());
+        assertThat(run("import", copy.toString(), "--store", store).out()).contains("nothing new");
+        assertThat(run("check-store", store).out()).contains("all is well");
+        assertThat(run("export", "CC-26-A", "--store", store, "--to", copy.toString())
+                        .code())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void readingsLabelsAndBackupComeFromTheStore() throws IOException {
+        String store = folder.resolve("room.store").toString();
+        run("import", DEMO, "--store", store);
+        Said readings = run(
+                "readings",
+                "--store",
+                store,
+                "--probe",
+                "P-1",
+                "--from",
+                "2026-04-01T00:00:00Z",
+                "--to",
+                "2026-04-01T01:00:00Z");
+        assertThat(readings.out().split("\r\n")).hasSize(1 + 12);
+        assertThat(readings.out()).startsWith("time,temperature_celsius,humidity_percent,quality\r\n");
+        assertThat(run("readings", "--store", store, "--probe", "P-9").code()).isEqualTo(1);
+        Path pdf = folder.resolve("labels.pdf");
+        assertThat(run(
+                                "labels",
+                                "--store",
+                                store,
+                                "--brood",
+                                "CC-26-A",
+                                "--sheet",
+                                "a4-3x8-70x37",
+                                "--to",
+                                pdf.toString())
+                        .code())
+                .isZero();
+        assertThat(Files.size(pdf)).isPositive();
+        assertThat(run("labels", "--store", store, "--brood", "CC-26-A", "--sheet", "a9", "--to", pdf.toString())
+                        .err())
+                .contains("a4-3x8-70x37");
+        String backup = folder.resolve("backup.store").toString();
+        assertThat(run("backup", store, "--to", backup).code()).isZero();
+        String restored = folder.resolve("restored.store").toString();
+        assertThat(run("restore", backup, "--to", restored).code()).isZero();
+        assertThat(run("check-store", restored).out()).contains("all is well");
+        assertThat(run("restore", backup, "--to", store).code()).isEqualTo(1);
+    }
+
+    private static Said run(String... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Commands.run(new OpenWorkbench(), new PrintWriter(out), new PrintWriter(err), arguments);
+        return new Said(code, out.toString(), err.toString());
+    }
+
+    private record Said(int code, String out, String err) {}
+}
