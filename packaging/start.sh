@@ -70,7 +70,9 @@ DISPLAY=":$(tr -d '[:space:]' <"$looks/.display")"
 export DISPLAY
 echo "No display: opening the workbench on a virtual one ($DISPLAY)."
 "$program" --first-look "$looks"
-"$program" labels --store "$looks/demo.store" --brood CC-26-A --sheet a4-3x8-70x37 --to "$looks/labels.pdf"
+# The evening shown has no pots yet: the labels come from the whole story.
+"$program" import demo-data/cc-26-* --store "$looks/whole-story.store"
+"$program" labels --store "$looks/whole-story.store" --brood CC-26-A --sheet a4-3x8-70x37 --to "$looks/labels.pdf"
 for folder in demo-data/cc-26-*; do
   "$program" forecast "$folder" --as-of 2026-05-03T20:00:00Z
 done
