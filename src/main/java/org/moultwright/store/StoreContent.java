@@ -11,7 +11,8 @@ import org.h2.mvstore.tx.TransactionStore;
 import org.h2.result.Row;
 import org.h2.value.Value;
 import org.h2.value.ValueNull;
-import org.moultwright.store.file.ExactFilePath;
+import org.moultwright.store.file.DatabaseHeader;
+import org.moultwright.store.file.PageFile;
 
 /**
  * What a database file holds, read page by page without letting the database run it: opening a database
@@ -36,19 +37,15 @@ record StoreContent(List<String> statements, List<Integer> versions) {
     /**
      * Reads a file.
      *
-     * @param pagesVersion the version its pages must at least be of; where the latest pages are lost, the
-     *     database would silently go back to older ones
-     * @throws IllegalStateException if its latest pages are lost
-     * @throws org.h2.mvstore.MVStoreException if it is no database file, a damaged one, or in use
+     * @throws IllegalStateException if pages its head names are lost; the database would silently go back
+     *     to older ones
+     * @throws org.h2.mvstore.MVStoreException if it is damaged
      */
-    static StoreContent read(Path file, long pagesVersion) {
-        try (MVStore pages = new MVStore.Builder()
-                .fileName(ExactFilePath.pageFileName(file))
-                .readOnly()
-                .open()) {
-            if (pages.getCurrentVersion() < pagesVersion) {
-                throw new IllegalStateException(
-                        "pages of version " + pagesVersion + " are lost, the latest are " + pages.getCurrentVersion());
+    static StoreContent read(Path file, DatabaseHeader header) {
+        try (MVStore pages = PageFile.read(file, header)) {
+            if (pages.getCurrentVersion() < header.pagesVersion()) {
+                throw new IllegalStateException("pages of version " + header.pagesVersion()
+                        + " are lost, the latest are " + pages.getCurrentVersion());
             }
             TransactionStore tables = new TransactionStore(pages, new ValueDataType());
             tables.init();

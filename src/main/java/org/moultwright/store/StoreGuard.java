@@ -45,7 +45,7 @@ final class StoreGuard {
             throw new StoreException(Reason.MISSING, "There is no file '" + file + "'.");
         }
         requireUnlocked(file);
-        StoreContent content = read(file, pagesVersion(file));
+        StoreContent content = read(file, header(file));
         if (content.versions().isEmpty()) {
             throw new StoreException(
                     Reason.NOT_A_STORE, "'" + file + "' is a database of another program, not a store.");
@@ -69,9 +69,10 @@ final class StoreGuard {
                         + owner.map(words -> " (" + words + ")").orElse("") + ".");
     }
 
-    private static long pagesVersion(Path file) {
+    /** The head of a file that must be a database's. */
+    static DatabaseHeader header(Path file) {
         try {
-            return DatabaseHeader.pagesVersion(file)
+            return DatabaseHeader.read(file)
                     .orElseThrow(() -> new StoreException(Reason.NOT_A_STORE, "'" + file + "' is not a store."));
         } catch (IOException e) {
             throw new StoreException(Reason.NOT_A_STORE, "'" + file + "' cannot be read as a file.", e);
@@ -89,9 +90,9 @@ final class StoreGuard {
         }
     }
 
-    private static StoreContent read(Path file, long pagesVersion) {
+    private static StoreContent read(Path file, DatabaseHeader header) {
         try {
-            return StoreContent.read(file, pagesVersion);
+            return StoreContent.read(file, header);
         } catch (RuntimeException e) {
             throw new StoreException(Reason.DAMAGED, "'" + file + "' is damaged: parts of it cannot be read.", e);
         }

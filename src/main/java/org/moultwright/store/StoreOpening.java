@@ -9,14 +9,15 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.moultwright.store.StoreException.Reason;
 import org.moultwright.store.file.ExactFilePath;
+import org.moultwright.store.file.PageFile;
 
 /** The way to an open store: look at the file without touching it, lock it, bring its tables up to date. */
 final class StoreOpening {
     private static final String USER = "moultwright";
 
     /**
-     * Without a write delay the database writes in the thread that commits. With one, another thread writes
-     * a little later, and not even a checkpoint waits for it: entries told to be saved were lost on a kill.
+     * Without a write delay all writing is done by the thread that commits. With one, another thread may
+     * have begun to write what was committed, and a checkpoint does not wait for it.
      */
     private static final String SETTINGS = ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0";
 
@@ -47,7 +48,7 @@ final class StoreOpening {
     }
 
     private static H2Store openAlone(Path file) {
-        int version = Files.exists(file) ? StoreGuard.version(file) : 0;
+        int version = Files.exists(file) ? admitted(file) : 0;
         if (version > 0 && version < Migrations.LATEST) {
             Backup.beforeMigration(file, version);
         }
@@ -61,6 +62,13 @@ final class StoreOpening {
             connections.dispose();
             throw e;
         }
+    }
+
+    /** The version of a store that may be opened, its latest pages found even after a kill. */
+    private static int admitted(Path file) {
+        int version = StoreGuard.version(file);
+        PageFile.settle(file, StoreGuard.header(file));
+        return version;
     }
 
     static JdbcConnectionPool connections(Path file) {

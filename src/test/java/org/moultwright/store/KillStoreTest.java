@@ -23,12 +23,8 @@ import org.moultwright.domain.ReadingSeries;
 /**
  * A program that writes into a store is killed without warning, thirty times over on the same store. All
  * it was told is saved must be there, and the store must be sound.
- *
- * <p>This does not hold yet: on a loaded machine one acknowledged deed was lost within 30 kills, in two runs of
- * two. It is therefore named a study and run by name, {@code mvn test -Dtest=KillStoreStudy}, until the store
- * keeps its word; see docs/decisions/0021-durable-entries.md.
  */
-class KillStoreStudy {
+class KillStoreTest {
     private static final int KILLS = 30;
     private static final long SEED = 20260301;
 
