@@ -1,6 +1,7 @@
 package org.moultwright.boot;
 
-import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
@@ -19,15 +20,27 @@ final class Desktop {
      *
      * @param desk makes the desk, on the toolkit's thread
      * @param whenShown is given the window once it is on screen
+     * @throws IllegalStateException if the desk cannot be made, with the reason as its cause
      */
     static void show(Supplier<Workbench> desk, Consumer<Shown> whenShown) throws InterruptedException {
-        CountDownLatch closed = new CountDownLatch(1);
-        Platform.startup(() -> open(desk.get(), whenShown, closed));
-        closed.await();
-        Platform.exit();
+        CompletableFuture<Boolean> closed = new CompletableFuture<>();
+        Platform.startup(() -> {
+            try {
+                open(desk.get(), whenShown, closed);
+            } catch (RuntimeException fault) {
+                closed.completeExceptionally(fault);
+            }
+        });
+        try {
+            closed.get();
+        } catch (ExecutionException fault) {
+            throw new IllegalStateException("the desk could not be opened", fault.getCause());
+        } finally {
+            Platform.exit();
+        }
     }
 
-    private static void open(Workbench workbench, Consumer<Shown> whenShown, CountDownLatch closed) {
+    private static void open(Workbench workbench, Consumer<Shown> whenShown, CompletableFuture<Boolean> closed) {
         Scene scene = new Scene(workbench.view(), WIDTH, HEIGHT);
         workbench.appearance().dress(scene.getStylesheets());
         Stage stage = new Stage();
@@ -37,7 +50,7 @@ final class Desktop {
         stage.setMinHeight(640);
         stage.setOnHidden(event -> {
             workbench.close();
-            closed.countDown();
+            closed.complete(true);
         });
         stage.show();
         workbench.readAgain();

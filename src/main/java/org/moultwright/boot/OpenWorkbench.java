@@ -2,7 +2,7 @@ package org.moultwright.boot;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
@@ -49,10 +49,16 @@ final class OpenWorkbench implements Callable<Integer> {
         if (inDemo && isNew) {
             DemoRoom.fill(open, today);
         }
-        InstantSource clock = inDemo ? new RunningClock(today) : Clock.systemUTC();
+        InstantSource clock = inDemo ? runningFrom(today) : InstantSource.system();
         Consumer<Desktop.Shown> whenShown = shown -> firstLook.ifPresent(folder -> FirstLook.take(shown, folder));
         Desktop.show(() -> new Workbench(open, clock, SettingsFile.atHome(), Platform::runLater), whenShown);
         return 0;
+    }
+
+    /** A clock that reads {@code start} now and runs on at this machine's pace. */
+    private static InstantSource runningFrom(Instant start) {
+        InstantSource machine = InstantSource.system();
+        return InstantSource.offset(machine, Duration.between(machine.instant(), start));
     }
 
     private Path usualStore() {

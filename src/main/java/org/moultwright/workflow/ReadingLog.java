@@ -1,8 +1,10 @@
 package org.moultwright.workflow;
 
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
 
@@ -14,6 +16,14 @@ public interface ReadingLog {
 
     /** The readings of a probe taken at or after {@code from} and before {@code to}, in order of time. */
     ReadingSeries series(String probe, Instant from, Instant to);
+
+    /** The readings before {@code to} of every probe that measured something for a brood, by probe code. */
+    default Map<String, ReadingSeries> of(BroodRecord record, Instant to) {
+        Map<String, ReadingSeries> byProbe = new HashMap<>();
+        record.probeStays()
+                .forEach(stay -> byProbe.computeIfAbsent(stay.probe(), probe -> series(probe, Instant.EPOCH, to)));
+        return byProbe;
+    }
 
     /** The latest reading of every probe that has one, by probe code. */
     Map<String, Reading> latest();

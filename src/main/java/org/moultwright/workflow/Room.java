@@ -15,9 +15,7 @@ import java.util.stream.IntStream;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.ForecastQuestion;
 import org.moultwright.domain.BroodRecord;
-import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Reading;
-import org.moultwright.domain.ReadingSeries;
 import org.moultwright.domain.Shelf;
 
 /**
@@ -66,7 +64,7 @@ public final class Room {
     }
 
     private Known ask(BroodRecord written, Instant now) {
-        BroodRecord whole = written.withReadings(readingsOf(written, now));
+        BroodRecord whole = written.withReadings(readings.of(written, now.plusMillis(1)));
         if (written.ledger().opened() == 0 && written.checks().isEmpty()) {
             return new Known(written, now, whole, Optional.empty());
         }
@@ -75,14 +73,6 @@ public final class Room {
                 .toList();
         ForecastQuestion question = new ForecastQuestion(whole, now, List.of(), SEED, days);
         return new Known(written, now, whole, Optional.of(forecaster.apply(question)));
-    }
-
-    private Map<String, ReadingSeries> readingsOf(BroodRecord record, Instant now) {
-        Map<String, ReadingSeries> series = new HashMap<>();
-        for (ProbeStay stay : record.probeStays()) {
-            series.computeIfAbsent(stay.probe(), probe -> readings.series(probe, Instant.EPOCH, now.plusMillis(1)));
-        }
-        return series;
     }
 
     private Map<String, Reading> latestReadings(Instant now) {

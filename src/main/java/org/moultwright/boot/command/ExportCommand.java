@@ -2,11 +2,7 @@ package org.moultwright.boot.command;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.util.HashMap;
-import java.util.Map;
 import org.moultwright.domain.BroodRecord;
-import org.moultwright.domain.ReadingSeries;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.store.H2Store;
 import picocli.CommandLine.Command;
@@ -33,11 +29,8 @@ final class ExportCommand implements Runnable {
     public void run() {
         try (H2Store open = Stores.existing(store)) {
             BroodRecord record = Stores.brood(open, store, brood);
-            Map<String, ReadingSeries> readings = new HashMap<>();
-            record.probeStays()
-                    .forEach(stay -> readings.computeIfAbsent(
-                            stay.probe(), probe -> open.readings().series(probe, Instant.EPOCH, Stores.END_OF_TIME)));
-            new PlainBroodFolders().write(record.withReadings(readings), folder);
+            BroodRecord whole = record.withReadings(open.readings().of(record, Stores.END_OF_TIME));
+            new PlainBroodFolders().write(whole, folder);
         }
         if (answer.json) {
             answer.document(

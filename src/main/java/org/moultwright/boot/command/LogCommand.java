@@ -83,13 +83,7 @@ final class LogCommand implements Runnable {
             if (answer.json) {
                 answer.document(ReadingJson.of(logged));
             } else {
-                answer.out()
-                        .println("%s,%s,%s,%s"
-                                .formatted(
-                                        logged.reading().takenAt(),
-                                        number(logged.reading().temperatureCelsius()),
-                                        number(logged.reading().humidityPercent()),
-                                        logged.reading().quality().key()));
+                answer.out().println(ReadingCsv.line(logged.reading()));
                 answer.out().flush();
             }
         }
@@ -105,10 +99,6 @@ final class LogCommand implements Runnable {
             answer.err()
                     .println("The clock was set or the machine slept: it jumped by %s, to %s.".formatted(by, seenAt));
             answer.err().flush();
-        }
-
-        private static String number(double value) {
-            return Double.isNaN(value) ? "" : Double.toString(value);
         }
 
         private static String words(LinkState state) {

@@ -42,21 +42,12 @@ final class ReadingsCommand implements Runnable {
             }
         }
         PrintWriter out = output.out();
-        out.print("time,temperature_celsius,humidity_percent,quality\r\n");
+        out.print(ReadingCsv.HEADER + "\r\n");
         for (int i = 0; i < series.size(); i++) {
             if (all || series.quality(i) == Quality.GOOD) {
-                out.print("%s,%s,%s,%s\r\n"
-                        .formatted(
-                                Instant.ofEpochMilli(series.epochMillis(i)),
-                                number(series.temperatureCelsius(i)),
-                                number(series.humidityPercent(i)),
-                                series.quality(i).key()));
+                out.print(ReadingCsv.line(series.reading(i)) + "\r\n");
             }
         }
         out.flush();
-    }
-
-    private static String number(double value) {
-        return Double.isNaN(value) ? "" : Double.toString(value);
     }
 }

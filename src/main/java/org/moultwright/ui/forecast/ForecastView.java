@@ -136,7 +136,7 @@ final class ForecastView extends VBox {
     }
 
     private static Node row(Node mark, String words) {
-        HBox row = new HBox(mark, Words.plain(words));
+        HBox row = new HBox(mark, sentence(words));
         row.getStyleClass().add("line");
         return row;
     }

@@ -1,6 +1,7 @@
 package org.moultwright.ui.round;
 
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
@@ -69,7 +70,10 @@ final class RoundView extends VBox {
         header.subtitleProperty().bind(model.subtitleProperty());
         Banner finished = new Banner(Tone.OK);
         finished.sentenceProperty().bind(model.finishedProperty());
-        HBox columns = new HBox(new TrayListView(model), middle, side);
+        TrayListView trays = new TrayListView(model);
+        trays.visibleProperty().bind(Bindings.isNotEmpty(model.lines()));
+        trays.managedProperty().bind(trays.visibleProperty());
+        HBox columns = new HBox(trays, middle, side);
         columns.getStyleClass().add("round-columns");
         HBox.setHgrow(middle, Priority.ALWAYS);
         side.getStyleClass().add("round-side");
