@@ -86,6 +86,7 @@ final class RoundView extends VBox {
         shown = sheet.map(open -> new SheetView(model, open));
         middle.getChildren().setAll(shown.<Node>map(view -> view).orElseGet(RoundView::empty));
         side.getChildren().clear();
+        side.setManaged(sheet.isPresent());
         sheet.ifPresent(this::showSide);
     }
 
