@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.ForecastQuestion;
+import org.moultwright.compute.forecast.PastBroods;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.Shelf;
@@ -71,7 +72,7 @@ public final class Room {
         List<Instant> days = IntStream.rangeClosed(0, DAYS_AHEAD)
                 .mapToObj(day -> now.plus(Duration.ofDays(day)))
                 .toList();
-        ForecastQuestion question = new ForecastQuestion(whole, now, List.of(), SEED, days);
+        ForecastQuestion question = new ForecastQuestion(whole, now, PastBroods.NONE, SEED, days);
         return new Known(written, now, whole, Optional.of(forecaster.apply(question)));
     }
 

@@ -3,11 +3,15 @@ package org.moultwright.boot.command;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.ForecastQuestion;
 import org.moultwright.compute.forecast.Forecaster;
+import org.moultwright.compute.forecast.PastBroods;
+import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.ForecastWords;
@@ -50,13 +54,20 @@ final class ForecastCommand implements Runnable {
         learnFrom.forEach(folder -> learned.add(Folders.whole(folder)));
         List<BroodRecord> records = folders.stream().map(Folders::whole).toList();
         Forecaster forecaster = new Forecaster();
+        Map<List<BroodRecord>, PastBroods> past = new HashMap<>();
         for (BroodRecord record : records) {
             Instant now = asOf.orElseGet(() -> LastRow.of(record));
-            List<BroodRecord> others = learned.stream()
-                    .filter(other -> !other.brood().code().equals(record.brood().code()))
-                    .toList();
+            PastBroods others = past.computeIfAbsent(teaching(record.brood(), learned), PastBroods::of);
             tell(record, forecaster.forecast(new ForecastQuestion(record, now, others, seed, List.of())));
         }
+    }
+
+    /** Other broods of the same species. */
+    private static List<BroodRecord> teaching(Brood brood, List<BroodRecord> learned) {
+        return learned.stream()
+                .filter(other -> other.brood().taxon().equals(brood.taxon()))
+                .filter(other -> !other.brood().code().equals(brood.code()))
+                .toList();
     }
 
     private void tell(BroodRecord record, BroodForecast forecast) {

@@ -26,7 +26,7 @@ public final class LivedTemperature {
     private final Nominal lastNominal;
     private final Residuals lastResiduals;
 
-    private LivedTemperature(
+    LivedTemperature(
             List<LivedPiece> pieces, Instant from, Instant until, Nominal lastNominal, Residuals lastResiduals) {
         this.pieces = List.copyOf(pieces);
         this.spans = spansOf(pieces);
@@ -38,22 +38,7 @@ public final class LivedTemperature {
 
     /** The temperature lived in a tray up to an instant, from the record as far as it was known then. */
     public static LivedTemperature of(BroodRecord record, String tray, Instant until) {
-        Instant origin = AgeOrigin.of(record).map(AgeOrigin::at).orElse(until);
-        Instant end = origin.isAfter(until) ? origin : until;
-        long endMillis = end.toEpochMilli();
-        Whereabouts whereabouts = new Whereabouts(record, tray);
-        Measurements measurements = new Measurements(record, until);
-        Nominals nominals = new Nominals(record);
-        ResidualsOfPlaces residuals = new ResidualsOfPlaces(measurements, whereabouts, nominals, endMillis);
-        List<Stretch> stretches = measurements.over(whereabouts.residences(origin.toEpochMilli(), endMillis));
-        Place last = whereabouts.residences(endMillis, endMillis + 1).get(0).place();
-        Nominal lastNominal = nominals.at(last, endMillis);
-        return new LivedTemperature(
-                new GapFill(nominals, residuals).fill(stretches),
-                origin,
-                end,
-                lastNominal,
-                residuals.of(last, lastNominal.container()));
+        return new TrayClimates(record, until).of(tray);
     }
 
     /** The origin of the animals' age, where this begins. */

@@ -58,6 +58,23 @@ final class Whereabouts {
                 at -> around.isEmpty() ? place : new Place(with(tray, chain(around.get(0), at)), place.isAssumed()));
     }
 
+    /** Residences as any other tray's would read that always stood beside this one, unless it has a climate of its own. */
+    List<Residence> withoutTray(List<Residence> residences) {
+        return climateKnownOf.contains(tray)
+                ? residences
+                : residences.stream().map(this::withoutTray).toList();
+    }
+
+    private Residence withoutTray(Residence residence) {
+        List<String> others = residence.place().containers().stream()
+                .filter(container -> !container.equals(tray))
+                .toList();
+        return new Residence(
+                residence.fromMillis(),
+                residence.toMillis(),
+                new Place(others, residence.place().isAssumed()));
+    }
+
     private List<Residence> residences(long fromMillis, long toMillis, Function<Instant, Place> placeAt) {
         List<Residence> residences = new ArrayList<>();
         long start = fromMillis;

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.moultwright.compute.learning.KindLearner;
 import org.moultwright.compute.rate.RateCurve;
+import org.moultwright.compute.stage.NormalBelief;
 import org.moultwright.compute.stage.StagePrior;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.RateForm;
@@ -38,17 +40,26 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
     /** Rises from 11 °C and falls to nothing at 38 °C: an assumption, no source. */
     private static final RateForm GENERAL_RATE = new RateForm.Briere1(11, 38);
 
-    /** A single brood's own factor varies this much beyond what its keeper believes (assumption). */
-    private static final double COMMON_SD = 0.08;
+    /** Error of the length of each stage by itself, as a keeper believes it, and as the default has it (assumptions). */
+    private static final double STAGE_SD = 0.07;
 
-    /** Error of the believed length of each stage by itself (assumption). */
-    private static final double STAGE_SD = Math.hypot(0.07, 0.045);
+    private static final double GENERAL_STAGE_SD = 0.20;
 
     private static final double SPREAD = 0.065;
-    private static final double SPREAD_LOG_SD = 0.40;
-    private static final double NEVER_LOGIT = -3.5;
-    private static final double NEVER_LOGIT_SD = 1.0;
+    private static final double SPREAD_SHARED_SD = 0.36;
+    private static final double SPREAD_OWN_SD = 0.17;
+
+    /** Log odds of never hatching, and of never leaving a later stage alive and waiting (assumptions). */
+    private static final double NEVER_HATCHING = -3.2;
+
+    private static final double NEVER_MOULTING = -4.8;
+    private static final double NEVER_SHARED_SD = 0.3;
+    private static final double NEVER_HATCHING_OWN_SD = 0.95;
+    private static final double NEVER_MOULTING_OWN_SD = 0.6;
     private static final double TRAY_SD = 0.025;
+
+    /** So wide that a completed brood's own evidence decides. */
+    private static final double VAGUE_SD = 0.5;
 
     static Belief of(Brood brood, List<Stage> boundaries) {
         return brood.timing()
@@ -73,37 +84,40 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
     }
 
     /**
-     * The belief as a prior: one common factor, and an error of each stage's length.
+     * The belief about broods of this kind.
      *
-     * @param ageSdWarmDays standard uncertainty of all ages alike, such as that of the laying
-     * @param ageSdLog standard uncertainty of the scale of all ages, such as that of the temperature
+     * @param scaleSd standard uncertainty of the scale of all ages, such as that of the temperature
+     * @param ageHalfWidthWarmDays all ages of the brood in question may be off by as much
      */
-    StagePrior prior(double ageSdWarmDays, double ageSdLog) {
+    StagePrior kind(double scaleSd, double ageHalfWidthWarmDays) {
+        double stageSd = source == PriorSource.GENERAL ? GENERAL_STAGE_SD : STAGE_SD;
+        return prior(Math.hypot(batchSd, scaleSd), stageSd, ageHalfWidthWarmDays);
+    }
+
+    /** A belief that leaves a completed brood's own evidence to speak. */
+    StagePrior vague(double ageHalfWidthWarmDays) {
+        return prior(VAGUE_SD, VAGUE_SD, ageHalfWidthWarmDays);
+    }
+
+    private StagePrior prior(double commonSd, double stageSd, double ageHalfWidthWarmDays) {
         int size = medianWarmDays.length;
-        double common = batchSd * batchSd + COMMON_SD * COMMON_SD + ageSdLog * ageSdLog;
-        double[][] shares = lengthShares();
-        double[][] covariance = new double[size][size];
-        double[] logMedian = new double[size];
-        for (int k = 0; k < size; k++) {
-            logMedian[k] = Math.log(medianWarmDays[k]);
-            for (int l = 0; l < size; l++) {
-                double lengths = 0;
-                for (int m = 0; m < size; m++) {
-                    lengths += shares[k][m] * shares[l][m];
-                }
-                covariance[k][l] = common
-                        + STAGE_SD * STAGE_SD * lengths
-                        + ageSdWarmDays * ageSdWarmDays / (medianWarmDays[k] * medianWarmDays[l]);
-            }
-        }
         return new StagePrior(
-                logMedian,
-                covariance,
-                filled(Math.log(SPREAD)),
-                SPREAD_LOG_SD,
-                filled(NEVER_LOGIT),
-                NEVER_LOGIT_SD,
-                TRAY_SD);
+                new NormalBelief(
+                        Arrays.stream(medianWarmDays).map(Math::log).toArray(),
+                        KindLearner.between(commonSd, stageSd, lengthShares())),
+                NormalBelief.alike(size, Math.log(SPREAD), SPREAD_SHARED_SD, SPREAD_OWN_SD),
+                never(size),
+                TRAY_SD,
+                ageHalfWidthWarmDays);
+    }
+
+    private static NormalBelief never(int size) {
+        NormalBelief moulting = NormalBelief.alike(size, NEVER_MOULTING, NEVER_SHARED_SD, NEVER_MOULTING_OWN_SD);
+        double[] logits = moulting.mean().clone();
+        double[][] covariance = moulting.covariance();
+        logits[0] = NEVER_HATCHING;
+        covariance[0][0] = NEVER_SHARED_SD * NEVER_SHARED_SD + NEVER_HATCHING_OWN_SD * NEVER_HATCHING_OWN_SD;
+        return new NormalBelief(logits, covariance);
     }
 
     /** The share of each stage's length in the age at each boundary. */
@@ -117,12 +131,6 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
             }
         }
         return shares;
-    }
-
-    private double[] filled(double value) {
-        double[] values = new double[medianWarmDays.length];
-        Arrays.fill(values, value);
-        return values;
     }
 
     /** The keeper's medians; one not given keeps the general proportion to its nearest neighbours. */

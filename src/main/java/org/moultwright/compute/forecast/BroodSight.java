@@ -2,12 +2,14 @@ package org.moultwright.compute.forecast;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.moultwright.compute.climate.AgeOrigin;
 import org.moultwright.compute.climate.LivedTemperature;
+import org.moultwright.compute.climate.TrayClimates;
 import org.moultwright.compute.climate.WarmDays;
 import org.moultwright.compute.rate.RateCurve;
-import org.moultwright.compute.stage.StagePrior;
 import org.moultwright.compute.stage.TrayHistory;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Stage;
@@ -36,11 +38,15 @@ record BroodSight(
 
     static BroodSight of(BroodRecord record, Instant asOf, AgeOrigin origin, List<Stage> boundaries, Belief belief) {
         StartingAge start = StartingAge.of(record, origin, boundaries, belief.medianWarmDays());
-        RateCurve rate = belief.rateCurve(record.brood().referenceTemperatureCelsius());
+        RateCurve rate =
+                belief.rateCurve(record.brood().referenceTemperatureCelsius()).tabulated();
+        TrayClimates climates = new TrayClimates(record, asOf);
+        Map<LivedTemperature, WarmDays> warmDaysOf = new HashMap<>();
         List<WarmDays> lived = new ArrayList<>();
         List<TrayHistory> trays = new ArrayList<>();
         for (String tray : TrayHistory.traysOf(record)) {
-            WarmDays warmDays = WarmDays.of(LivedTemperature.of(record, tray, asOf), rate);
+            WarmDays warmDays =
+                    warmDaysOf.computeIfAbsent(climates.of(tray), temperature -> WarmDays.of(temperature, rate));
             lived.add(warmDays);
             trays.add(TrayHistory.of(
                     record,
@@ -79,13 +85,17 @@ record BroodSight(
                 .orElse(0);
     }
 
-    /** A belief as the prior for this brood, its ages being as unsure as they are. */
-    StagePrior prior(Belief belief) {
-        double scaleSd = lived.stream()
+    /** Standard uncertainty of the log of all ages that comes from the temperature. */
+    double scaleSd() {
+        return lived.stream()
                 .filter(warmDays -> warmDays.total() > 0)
                 .mapToDouble(warmDays -> warmDays.sd(origin.at(), asOf) / warmDays.total())
                 .average()
                 .orElse(0);
-        return belief.prior(startingAge.sdWarmDays(), scaleSd);
+    }
+
+    /** The histories of the trays that ever held an animal. */
+    List<TrayHistory> usableHistories() {
+        return usableTrays().stream().map(trays::get).toList();
     }
 }

@@ -9,14 +9,13 @@ import org.moultwright.domain.BroodRecord;
  *
  * @param record the brood with its readings
  * @param asOf the instant of the question; nothing after it is looked at
- * @param learnFrom completed broods of the same taxon to learn from
+ * @param past completed broods of the same taxon to learn from
  * @param seed for the sampler: the same question with the same seed gives the same bits
  * @param compositionAt the instants at which the trays' contents are asked for
  */
 public record ForecastQuestion(
-        BroodRecord record, Instant asOf, List<BroodRecord> learnFrom, long seed, List<Instant> compositionAt) {
+        BroodRecord record, Instant asOf, PastBroods past, long seed, List<Instant> compositionAt) {
     public ForecastQuestion {
-        learnFrom = List.copyOf(learnFrom);
         compositionAt = List.copyOf(compositionAt);
     }
 }

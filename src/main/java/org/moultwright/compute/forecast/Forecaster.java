@@ -2,9 +2,12 @@ package org.moultwright.compute.forecast;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.moultwright.compute.climate.AgeOrigin;
-import org.moultwright.domain.Brood;
+import org.moultwright.compute.learning.KindLearner;
+import org.moultwright.compute.stage.Chance;
+import org.moultwright.compute.stage.PosteriorDraws;
+import org.moultwright.compute.stage.StagePrior;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Stage;
 
@@ -16,44 +19,52 @@ import org.moultwright.domain.Stage;
  * with notes, and never thrown at.
  */
 public final class Forecaster {
-    /** The forecast for one question. */
+    private static final int DRAWS = 1000;
+
+    /** The forecast for one question, the place of the animals staying as it is. */
     public BroodForecast forecast(ForecastQuestion question) {
-        BroodRecord known = question.record().until(question.asOf());
-        Optional<AgeOrigin> origin =
-                AgeOrigin.of(known).filter(found -> !found.at().isAfter(question.asOf()));
-        return origin.map(found -> forecast(question, known, found)).orElseGet(() -> nothingKnown(question));
+        return prepare(question)
+                .map(prepared -> prepared.under(ClimatePlan.AS_IT_IS))
+                .orElseGet(() -> nothingKnown(question));
     }
 
-    private static BroodForecast forecast(ForecastQuestion question, BroodRecord known, AgeOrigin origin) {
-        Brood brood = known.brood();
+    /** All of it that does not depend on the temperatures to come; empty where nothing about the brood has a date. */
+    public Optional<PreparedForecast> prepare(ForecastQuestion question) {
+        BroodRecord known = question.record().until(question.asOf());
+        return AgeOrigin.of(known)
+                .filter(found -> !found.at().isAfter(question.asOf()))
+                .map(found -> prepare(question, known, found));
+    }
+
+    private static PreparedForecast prepare(ForecastQuestion question, BroodRecord known, AgeOrigin origin) {
         List<Stage> boundaries = Boundaries.of(known);
-        Belief belief = Belief.of(brood, boundaries);
+        Belief belief = Belief.of(known.brood(), boundaries);
         BroodSight sight = BroodSight.of(known, question.asOf(), origin, boundaries, belief);
-        ForecastNotes notes = new ForecastNotes(sight, belief.source());
-        List<TrayForecast> trays;
-        Optional<CountInterval> yield = Optional.empty();
-        if (sight.usableTrays().isEmpty()) {
-            trays = IntStream.range(0, sight.trays().size())
-                    .mapToObj(tray -> BroodOutlook.bare(sight, tray))
-                    .toList();
-        } else {
-            BroodOutlook outlook = new BroodOutlook(
-                    question, sight, sight.prior(belief), Mortality.of(known, sight.trays(), boundaries));
-            trays = outlook.trays();
-            yield = Optional.of(outlook.finallyPassed());
-            notes.posterior(outlook.isCoarse());
+        Lessons lessons =
+                question.past().lessons(belief, boundaries, known.brood().referenceTemperatureCelsius());
+        PriorSource source = lessons.isEmpty() ? belief.source() : PriorSource.LEARNED;
+        ForecastNotes notes = new ForecastNotes(sight, source);
+        Optional<Outlook> outlook = Optional.empty();
+        if (!sight.usableTrays().isEmpty()) {
+            Outlook found = outlook(question, sight, belief, lessons);
+            notes.posterior(found.posterior().isCoarse());
+            outlook = Optional.of(found);
         }
-        return new BroodForecast(
-                brood.code(),
-                question.asOf(),
-                sight.meanAge(),
-                sight.meanGapFraction(),
-                belief.source(),
-                0,
-                trays,
-                brood.lastStage(),
-                yield,
-                notes.all());
+        return new PreparedForecast(question, sight, source, lessons.fits().size(), outlook, notes.all());
+    }
+
+    private static Outlook outlook(ForecastQuestion question, BroodSight sight, Belief belief, Lessons lessons) {
+        StagePrior prior = KindLearner.next(
+                belief.kind(sight.scaleSd(), sight.startingAge().halfWidthWarmDays()),
+                belief.lengthShares(),
+                lessons.fits());
+        PosteriorDraws posterior = PosteriorDraws.of(sight.usableHistories(), prior, DRAWS, question.seed());
+        Mortality mortality = new Mortality(
+                sight.boundaries(), lessons.lives(), LifeTable.of(sight.trays(), belief.medianWarmDays()[0]));
+        Chance chance = new Chance(question.seed() + 1);
+        List<double[]> hazards =
+                Stream.generate(() -> mortality.draw(chance)).limit(DRAWS).toList();
+        return new Outlook(posterior, hazards, mortality);
     }
 
     private static BroodForecast nothingKnown(ForecastQuestion question) {

@@ -1,6 +1,10 @@
 package org.moultwright.compute.forecast;
 
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.moultwright.compute.climate.LivedTemperature;
 import org.moultwright.compute.rate.RateCurve;
 import org.moultwright.compute.stage.Chance;
@@ -8,13 +12,14 @@ import org.moultwright.compute.stage.Chance;
 /**
  * How warm-days may add up from now on: many paths, each a row of days.
  *
- * <p>A day repeats one of the last three weeks' courses about the present set-point, two days in a row at a
+ * <p>A day repeats one of the last three weeks' courses about the set-point of its day, two days in a row at a
  * time so that a warm day keeps its neighbour; each path is off by a constant as well. Where nothing was
  * measured every day is the set-point itself.
  */
 final class FutureClimate {
     private static final int DAYS_REMEMBERED = 21;
     private static final int BLOCK_DAYS = 2;
+    private static final Duration HALF_A_DAY = Duration.ofHours(12);
     private static final int HORIZON_DAYS = 200;
     private static final int PATHS = 200;
 
@@ -33,15 +38,33 @@ final class FutureClimate {
         this.paths = paths;
     }
 
-    static FutureClimate after(LivedTemperature lived, RateCurve rate, long seed) {
-        double[] daily = dailyRates(lived, rate);
-        double offsetSd = Math.max(LEAST_OFFSET, OFFSET_SHARE * standardDeviation(daily));
+    /**
+     * What may come after what was lived.
+     *
+     * @param plan what the place is to be set to
+     */
+    static FutureClimate after(LivedTemperature lived, RateCurve rate, ClimatePlan plan, long seed) {
+        double[][] rates = ratesByDay(lived, rate, plan);
+        double offsetSd = Math.max(LEAST_OFFSET, OFFSET_SHARE * standardDeviation(rates[0]));
         Chance chance = new Chance(seed);
         double[][] paths = new double[PATHS][];
         for (int i = 0; i < PATHS; i++) {
-            paths[i] = path(daily, offsetSd * chance.normal(), chance);
+            paths[i] = path(rates, offsetSd * chance.normal(), chance);
         }
         return new FutureClimate(paths);
+    }
+
+    /** For each day to come, the rate it may have: one for each day remembered. */
+    private static double[][] ratesByDay(LivedTemperature lived, RateCurve rate, ClimatePlan plan) {
+        List<double[]> residuals = lived.residualDays(DAYS_REMEMBERED);
+        Map<Double, double[]> byNominal = new HashMap<>();
+        double[][] rates = new double[HORIZON_DAYS][];
+        for (int day = 0; day < HORIZON_DAYS; day++) {
+            Instant noon = lived.until().plus(Duration.ofDays(day)).plus(HALF_A_DAY);
+            double nominal = plan.celsiusAt(noon, lived.nominalCelsius());
+            rates[day] = byNominal.computeIfAbsent(nominal, celsius -> dailyRates(rate, celsius, residuals));
+        }
+        return rates;
     }
 
     /** The days from now until so many more warm-days are lived, on the path of a draw. */
@@ -73,23 +96,24 @@ final class FutureClimate {
         return path[whole] + (days - whole) * (path[whole + 1] - path[whole]);
     }
 
-    private static double[] path(double[] daily, double offset, Chance chance) {
+    private static double[] path(double[][] rates, double offset, Chance chance) {
         double[] path = new double[HORIZON_DAYS + 1];
         int source = 0;
         for (int day = 0; day < HORIZON_DAYS; day++) {
-            source = day % BLOCK_DAYS == 0 ? chance.below(daily.length) : (source + 1) % daily.length;
-            path[day + 1] = path[day] + Math.max(LEAST_RATE, daily[source] + offset);
+            int remembered = rates[day].length;
+            source = day % BLOCK_DAYS == 0 ? chance.below(remembered) : (source + 1) % remembered;
+            path[day + 1] = path[day] + Math.max(LEAST_RATE, rates[day][source] + offset);
         }
         return path;
     }
 
-    private static double[] dailyRates(LivedTemperature lived, RateCurve rate) {
-        double nominal = lived.nominalCelsius();
-        List<double[]> days = lived.residualDays(DAYS_REMEMBERED);
-        if (days.isEmpty()) {
+    private static double[] dailyRates(RateCurve rate, double nominal, List<double[]> residuals) {
+        if (residuals.isEmpty()) {
             return new double[] {rate.at(nominal)};
         }
-        return days.stream().mapToDouble(day -> meanRate(rate, nominal, day)).toArray();
+        return residuals.stream()
+                .mapToDouble(day -> meanRate(rate, nominal, day))
+                .toArray();
     }
 
     private static double meanRate(RateCurve rate, double nominal, double[] residuals) {

@@ -1,98 +1,90 @@
 package org.moultwright.compute.forecast;
 
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.compute.stage.StageParameters;
-import org.moultwright.compute.stage.TrayHistory;
-import org.moultwright.domain.Account;
-import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Stage;
 
 /**
- * How likely an animal is to live on: a hazard per warm-day in each stage, times the brood's own frailty.
+ * How likely an animal is to live on: a hazard per warm-day in each part of life, times the brood's own frailty.
  *
- * <p>Frailty is gamma-distributed, sharpened by the brood's dead (missing ones among them) against those
- * the hazards lead one to expect. Infertile eggs taken out are no deaths: that some never pass is the
- * passing model's.
+ * <p>Hazards and frailty are gamma-distributed: hazards sharpened by the dead of earlier broods, at half their
+ * weight, since broods differ; frailty by the brood's own, against those the hazards lead one to expect.
  */
 final class Mortality {
-    /** Deaths per animal and warm-day in the egg, after it, and later (assumption). */
-    private static final Map<Stage, Double> HAZARDS = Map.of(
-            Stage.EGG, 0.006,
-            Stage.POSTEMBRYO, 0.004,
-            Stage.INSTAR1, 0.003,
-            Stage.DARKENED, 0.003,
-            Stage.INSTAR2, 0.003);
+    /** Deaths per animal and warm-day in the egg, with legs, and later (assumption). */
+    private static final double EGG_HAZARD = 0.006;
 
+    private static final double POSTEMBRYO_HAZARD = 0.004;
+    private static final double LATER_HAZARD = 0.003;
+
+    private static final double HAZARD_SHAPE = 2.5;
+    private static final double EARLIER_WEIGHT = 0.5;
     private static final double FRAILTY_SHAPE = 4;
 
-    private final List<Stage> stages;
-    private final double[] hazards;
-    private final double shape;
-    private final double rate;
+    private final List<Stage> boundaries;
+    private final LifeTable earlier;
+    private final LifeTable own;
 
-    private Mortality(List<Stage> stages, double[] hazards, double shape, double rate) {
-        this.stages = stages;
-        this.hazards = hazards;
-        this.shape = shape;
-        this.rate = rate;
+    /**
+     * The mortality of a brood.
+     *
+     * @param boundaries the stages after the egg, in order
+     * @param earlier deaths of completed broods
+     * @param own deaths of this one so far
+     */
+    Mortality(List<Stage> boundaries, LifeTable earlier, LifeTable own) {
+        this.boundaries = boundaries;
+        this.earlier = earlier;
+        this.own = own;
     }
 
-    static Mortality of(BroodRecord record, List<TrayHistory> trays, List<Stage> boundaries) {
-        Losses losses = Losses.of(record, trays);
-        List<Stage> stages = new ArrayList<>(List.of(Stage.EGG));
-        stages.addAll(boundaries);
+    /** Possible hazards of this brood by part of life, its frailty included. */
+    double[] draw(Chance chance) {
+        double[] hazards = new double[LifeTable.PARTS];
+        double dead = 0;
         double expected = 0;
-        for (Map.Entry<Stage, Double> exposure : losses.animalWarmDays().entrySet()) {
-            expected += exposure.getValue() * hazard(exposure.getKey());
+        for (int part = 0; part < hazards.length; part++) {
+            double shape = HAZARD_SHAPE + EARLIER_WEIGHT * earlier.deaths()[part];
+            double rate = HAZARD_SHAPE / usualHazard(part) + EARLIER_WEIGHT * earlier.animalWarmDays()[part];
+            hazards[part] = chance.gamma(shape) / rate;
+            dead += own.deaths()[part];
+            expected += own.animalWarmDays()[part] * hazards[part];
         }
-        return new Mortality(
-                stages,
-                stages.stream().mapToDouble(Mortality::hazard).toArray(),
-                FRAILTY_SHAPE + losses.dead(),
-                FRAILTY_SHAPE + expected);
-    }
-
-    private static double hazard(Stage stage) {
-        return Objects.requireNonNull(HAZARDS.get(stage));
-    }
-
-    /** A possible frailty of this brood. */
-    double frailty(Chance chance) {
-        return chance.gamma(shape) / rate;
+        double frailty = chance.gamma(FRAILTY_SHAPE + dead) / (FRAILTY_SHAPE + expected);
+        for (int part = 0; part < hazards.length; part++) {
+            hazards[part] *= frailty;
+        }
+        return hazards;
     }
 
     /** The chance of an animal to live from one age to another, stages lasting as their medians say. */
-    double survival(double fromAge, double toAge, StageParameters parameters, double frailty) {
-        double hazard = 0;
-        double start = 0;
-        for (int cell = 0; cell < stages.size(); cell++) {
-            double end = cell < parameters.logMedian().length
-                    ? Math.max(start, Math.exp(parameters.logMedian()[cell]))
-                    : Double.POSITIVE_INFINITY;
-            hazard += hazards[cell] * Math.max(0, Math.min(end, toAge) - Math.max(start, fromAge));
+    double survival(double fromAge, double toAge, StageParameters parameters, double[] hazards) {
+        double hatching = Math.max(0, parameters.medianAge(0));
+        double sum = 0;
+        for (int part = 0; part < LifeTable.EGG_PARTS; part++) {
+            double start = hatching * part / LifeTable.EGG_PARTS;
+            double end = hatching * (part + 1) / LifeTable.EGG_PARTS;
+            sum += hazards[part] * overlap(fromAge, toAge, start, end);
+        }
+        double start = hatching;
+        for (int k = 0; k < boundaries.size(); k++) {
+            boolean isLast = k == boundaries.size() - 1;
+            double end = isLast ? Double.POSITIVE_INFINITY : Math.max(start, parameters.medianAge(k + 1));
+            sum += hazards[LifeTable.part(boundaries.get(k), 1)] * overlap(fromAge, toAge, start, end);
             start = end;
         }
-        return Math.exp(-frailty * hazard);
+        return Math.exp(-sum);
     }
 
-    /** Dead of a brood, and the animal-warm-days they were lost from. */
-    private record Losses(double dead, Map<Stage, Double> animalWarmDays) {
-        static Losses of(BroodRecord record, List<TrayHistory> trays) {
-            double dead = record.ledger().standing().stream()
-                    .filter(entry -> entry.from().isTray())
-                    .filter(entry ->
-                            entry.to().equals(Account.DEAD) || entry.to().equals(Account.MISSING))
-                    .mapToDouble(entry -> entry.count())
-                    .sum();
-            Map<Stage, Double> exposure = new EnumMap<>(Stage.class);
-            trays.forEach(tray ->
-                    tray.exposures().forEach(span -> exposure.merge(span.stage(), span.animalWarmDays(), Double::sum)));
-            return new Losses(dead, exposure);
+    private static double overlap(double from, double to, double start, double end) {
+        return Math.max(0, Math.min(end, to) - Math.max(start, from));
+    }
+
+    private static double usualHazard(int part) {
+        if (part < LifeTable.EGG_PARTS) {
+            return EGG_HAZARD;
         }
+        return part == LifeTable.part(Stage.POSTEMBRYO, 1) ? POSTEMBRYO_HAZARD : LATER_HAZARD;
     }
 }

@@ -1,19 +1,19 @@
 package org.moultwright.compute.forecast;
 
+import java.util.List;
 import org.moultwright.compute.stage.PosteriorDraws;
 import org.moultwright.compute.stage.StageParameters;
 
 /**
- * Possible truths about a brood, and with each how frail its animals are.
+ * Possible truths about a brood, and with each how dangerous its animals' life is.
  *
  * @param posterior truths about its timing
- * @param frailty one for each of those
+ * @param hazards for each of those, by part of life
  * @param mortality how likely an animal is to live on
  */
-@SuppressWarnings("ArrayRecordComponent") // Made once, never changed, never compared.
-record Outlook(PosteriorDraws posterior, double[] frailty, Mortality mortality) {
+record Outlook(PosteriorDraws posterior, List<double[]> hazards, Mortality mortality) {
     int size() {
-        return frailty.length;
+        return hazards.size();
     }
 
     StageParameters parameters(int draw) {
@@ -21,6 +21,6 @@ record Outlook(PosteriorDraws posterior, double[] frailty, Mortality mortality) 
     }
 
     double survival(int draw, double fromAge, double toAge) {
-        return mortality.survival(fromAge, toAge, parameters(draw), frailty[draw]);
+        return mortality.survival(fromAge, toAge, parameters(draw), hazards.get(draw));
     }
 }

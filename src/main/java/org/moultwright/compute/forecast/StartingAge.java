@@ -17,12 +17,9 @@ import org.moultwright.domain.Stage;
  * way through the youngest stage first seen or put into a tray, anywhere within it being as likely.
  *
  * @param warmDays the age
- * @param sdWarmDays its standard uncertainty
+ * @param halfWidthWarmDays it may be off by as much either way, anything between as likely
  */
-record StartingAge(double warmDays, double sdWarmDays) {
-    /** Standard deviation of a uniform distribution of width 1. */
-    private static final double UNIFORM_SD = 1 / Math.sqrt(12);
-
+record StartingAge(double warmDays, double halfWidthWarmDays) {
     private static final double MILLIS_PER_DAY = Duration.ofDays(1).toMillis();
 
     static StartingAge of(BroodRecord record, AgeOrigin origin, List<Stage> boundaries, double[] medianWarmDays) {
@@ -33,13 +30,13 @@ record StartingAge(double warmDays, double sdWarmDays) {
                             .orElse(Duration.ZERO)
                             .toMillis()
                     / MILLIS_PER_DAY;
-            return new StartingAge(0, days * UNIFORM_SD);
+            return new StartingAge(0, days / 2);
         }
         Stage youngest = youngestSeen(record).orElse(Stage.EGG);
         int entered = (int) boundaries.stream().filter(youngest::isAtLeast).count();
         double from = entered == 0 ? 0 : medianWarmDays[entered - 1];
         double to = entered < medianWarmDays.length ? medianWarmDays[entered] : 1.2 * from;
-        return new StartingAge((from + to) / 2, (to - from) * UNIFORM_SD);
+        return new StartingAge((from + to) / 2, (to - from) / 2);
     }
 
     private static Optional<Stage> youngestSeen(BroodRecord record) {

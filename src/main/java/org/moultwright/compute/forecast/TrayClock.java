@@ -8,11 +8,12 @@ import org.moultwright.compute.climate.WarmDays;
  * One tray's age in warm-days at any instant and back: up to now as lived, from now on by a draw's path.
  *
  * @param lived what was lived
+ * @param past the same by the hour
  * @param ageAtOrigin age where that begins: 0 at laying, else what the animals looked then
  * @param now the instant of the question
  * @param future what may come
  */
-record TrayClock(WarmDays lived, double ageAtOrigin, Instant now, FutureClimate future) {
+record TrayClock(WarmDays lived, PastClock past, double ageAtOrigin, Instant now, FutureClimate future) {
     private static final double MILLIS_PER_DAY = Duration.ofDays(1).toMillis();
 
     /** Dates beyond this are as good as never. */
@@ -40,10 +41,6 @@ record TrayClock(WarmDays lived, double ageAtOrigin, Instant now, FutureClimate 
         if (ahead > 0) {
             return now.toEpochMilli() + MILLIS_PER_DAY * Math.min(MOST_DAYS, future.daysUntil(ahead, draw));
         }
-        double since = age - ageAtOrigin;
-        if (since <= 0) {
-            return lived.temperature().from().toEpochMilli();
-        }
-        return lived.reached(since).orElse(now).toEpochMilli();
+        return past.millisAt(age - ageAtOrigin);
     }
 }

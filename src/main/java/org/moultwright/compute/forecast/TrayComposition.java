@@ -56,9 +56,7 @@ final class TrayComposition {
         for (int k = 0; k < boundaries.size(); k++) {
             PassingLaw law = outlook.parameters(draw).law(trayIndex, k);
             PassingState last = tray.evidence().get(k).last();
-            double waitingNow = law.survival(last.age());
-            double passing = waitingNow > 0 ? 1 - law.survival(then) / waitingNow : 1;
-            double chancePassed = (1 - law.neverGivenWaiting(waitingNow)) * passing * survival;
+            double chancePassed = law.passedIfWaiting(last.age(), then) * survival;
             double alivePast = chance.binomial((int) Math.round(tray.alivePast().get(k)), survival)
                     + chance.binomial((int) Math.round(last.waiting()), chancePassed);
             past[k + 1][draw] = Math.min(past[k][draw], alivePast);

@@ -2,7 +2,6 @@ package org.moultwright.compute.stage;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * All that was seen of one tray at one boundary, in order of age.
@@ -11,17 +10,19 @@ import java.util.Optional;
  * since the one before.
  */
 public final class BoundaryEvidence {
+    private static final double NO_ROOM = 1e-12;
+
     /** What two animals of a tray have in common beyond the model, as a guard against too narrow answers. */
     private static final double CORRELATION = 0.005;
 
     private final List<PassingState> states;
     private final List<PassingStep> steps;
-    private final Optional<Glimpse> lastGlimpse;
+    private final List<Glimpse> laterGlimpses;
 
-    BoundaryEvidence(List<PassingState> states, List<PassingStep> steps, Optional<Glimpse> lastGlimpse) {
+    BoundaryEvidence(List<PassingState> states, List<PassingStep> steps, List<Glimpse> laterGlimpses) {
         this.states = List.copyOf(states);
         this.steps = steps.stream().filter(step -> step.waiting() > 0).toList();
-        this.lastGlimpse = lastGlimpse;
+        this.laterGlimpses = List.copyOf(laterGlimpses);
     }
 
     /** The states at laying and at every look that counted, never empty. */
@@ -47,22 +48,38 @@ public final class BoundaryEvidence {
             double weight = 1 / (1 + (step.waiting() - 1) * CORRELATION);
             sum += Math.min(1, weight)
                     * (step.passed() * Math.log(chance) + (step.waiting() - step.passed()) * Math.log1p(-chance));
-            if (step.glimpse().isPresent()) {
-                sum += glimpseBetween(step.glimpse().get(), law, before, survival);
+            if (!step.glimpses().isEmpty()) {
+                sum += glimpsesBetween(step.glimpses(), law, before, survival);
             }
         }
-        return lastGlimpse.isPresent() ? sum + glimpseAfterLast(lastGlimpse.get(), law) : sum;
+        return laterGlimpses.isEmpty() ? sum : sum + glimpsesAfterLast(law);
     }
 
-    /** Of those that passed within the step, some had by the glimpse. */
-    private static double glimpseBetween(Glimpse glimpse, PassingLaw law, double before, double after) {
+    /** Of those that passed within the step, some had by each glimpse. */
+    private static double glimpsesBetween(List<Glimpse> glimpses, PassingLaw law, double before, double after) {
         double passing = before - after;
-        double chance = passing > 1e-12 ? (before - law.survival(glimpse.age())) / passing : 0.5;
-        return glimpse.logProbability(Math.min(1 - 1e-9, Math.max(1e-9, chance)));
+        return HiddenPasses.logProbability(
+                glimpses.get(0).candidates(),
+                glimpses,
+                glimpses.stream()
+                        .mapToDouble(
+                                glimpse -> passing > NO_ROOM ? (before - law.survival(glimpse.age())) / passing : 0.5)
+                        .map(BoundaryEvidence::inside)
+                        .toArray());
     }
 
-    private double glimpseAfterLast(Glimpse glimpse, PassingLaw law) {
-        return glimpse.logProbability(law.readAsPassed(law.survival(last().age()), law.survival(glimpse.age())));
+    private double glimpsesAfterLast(PassingLaw law) {
+        double before = law.survival(last().age());
+        return HiddenPasses.logProbability(
+                laterGlimpses.get(0).candidates(),
+                laterGlimpses,
+                laterGlimpses.stream()
+                        .mapToDouble(glimpse -> law.readAsPassed(before, law.survival(glimpse.age())))
+                        .toArray());
+    }
+
+    private static double inside(double chance) {
+        return Math.min(1 - 1e-9, Math.max(1e-9, chance));
     }
 
     /** Joins states into evidence; glimpses lie between the looks that counted. */
@@ -83,7 +100,7 @@ public final class BoundaryEvidence {
     /** Finds what a partial look said between two counts. */
     @FunctionalInterface
     interface GlimpseFinder {
-        /** The glimpse to use after one state and before an age, {@code candidates} animals being in question. */
-        Optional<Glimpse> between(PassingState from, double toAge, double candidates);
+        /** The glimpses after one state and before an age, {@code candidates} animals being in question. */
+        List<Glimpse> between(PassingState from, double toAge, double candidates);
     }
 }

@@ -17,7 +17,7 @@ import org.moultwright.domain.Stage;
  */
 final class BoundaryHistory {
     /** Above this, a partial look is worth less than the time to weigh it. */
-    private static final int MOST_CANDIDATES = 2000;
+    private static final int MOST_CANDIDATES = 30_000;
 
     private final TrayFlow flow;
     private final List<Check> checks;
@@ -48,7 +48,7 @@ final class BoundaryHistory {
             states.add(new PassingState(age.applyAsDouble(at), past, Math.max(0, animals - gone - past)));
             goneWaiting.add(gone);
         }
-        return BoundaryEvidence.of(states, goneWaiting, this::glimpse);
+        return BoundaryEvidence.of(states, goneWaiting, this::glimpses);
     }
 
     /** The looks that tell how many had passed, the opening among them. */
@@ -72,6 +72,9 @@ final class BoundaryHistory {
      * from here on, or found none here before any had passed.
      */
     private OptionalInt alivePast(Check check, boolean noneBefore) {
+        if (boundary == Stage.DARKENED && check.look(boundary) instanceof Look.NotLooked) {
+            return OptionalInt.empty();
+        }
         boolean isWhole = check.total().isPresent();
         int sum = 0;
         for (Stage stage : Stage.values()) {
@@ -82,7 +85,7 @@ final class BoundaryHistory {
                         && check.look(stage) instanceof Look.NotLooked
                         && check.look(boundary) instanceof Look.None;
                 boolean isUncountedCue = stage == Stage.DARKENED && check.look(stage) instanceof Look.NotLooked;
-                if (counted.isEmpty() && !isWhole && !isUnseenBeyond && !(isUncountedCue && stage != boundary)) {
+                if (counted.isEmpty() && !isWhole && !isUnseenBeyond && !isUncountedCue) {
                     return OptionalInt.empty();
                 }
                 sum += counted.orElse(0);
@@ -91,22 +94,25 @@ final class BoundaryHistory {
         return OptionalInt.of(sum);
     }
 
-    /** The latest sample after a state and before an age, else the first sight of any that had passed. */
-    private Optional<Glimpse> glimpse(PassingState from, double toAge, double candidates) {
+    /** All samples after a state and before an age, and the first sight of any that had passed. */
+    private List<Glimpse> glimpses(PassingState from, double toAge, double candidates) {
         int inQuestion = (int) Math.round(candidates);
         if (inQuestion < 1 || inQuestion > MOST_CANDIDATES) {
-            return Optional.empty();
+            return List.of();
         }
-        List<Check> between = checks.stream()
-                .filter(check -> isWithin(age.applyAsDouble(check.at()), from.age(), toAge))
-                .toList();
-        Optional<Glimpse> sample = between.stream()
-                .flatMap(check -> sample(check, from, inQuestion).stream())
-                .reduce((earlier, later) -> later);
-        return sample.or(() -> between.stream()
-                .filter(check -> from.passed() == 0 && isSight(check))
-                .findFirst()
-                .map(check -> Glimpse.seen(age.applyAsDouble(check.at()), inQuestion)));
+        List<Glimpse> glimpses = new ArrayList<>();
+        boolean isSightNews = from.passed() == 0;
+        for (Check check : checks) {
+            if (isWithin(age.applyAsDouble(check.at()), from.age(), toAge)) {
+                Optional<Glimpse> sample = sample(check, from, inQuestion);
+                sample.ifPresent(glimpses::add);
+                if (sample.isEmpty() && isSightNews && isSight(check)) {
+                    glimpses.add(Glimpse.seen(age.applyAsDouble(check.at()), inQuestion));
+                    isSightNews = false;
+                }
+            }
+        }
+        return glimpses;
     }
 
     private static boolean isWithin(double value, double above, double below) {

@@ -34,17 +34,8 @@ record Glimpse(double age, double[] chanceIfPassed) {
         return new Glimpse(age, chances);
     }
 
-    /** log of the chance of what was seen, each animal in question having passed by then with this chance. */
-    double logProbability(double chance) {
-        int candidates = chanceIfPassed.length - 1;
-        double logOdds = Math.log(chance) - Math.log1p(-chance);
-        double logTerm = candidates * Math.log1p(-chance);
-        double sum = 0;
-        for (int passed = 0; passed <= candidates; passed++) {
-            sum += Math.exp(logTerm) * chanceIfPassed[passed];
-            logTerm += Math.log((double) (candidates - passed) / (passed + 1)) + logOdds;
-        }
-        return Math.log(Math.max(sum, 1e-12));
+    int candidates() {
+        return chanceIfPassed.length - 1;
     }
 
     private static double hypergeometric(int hits, int drawn, int marked, int total) {

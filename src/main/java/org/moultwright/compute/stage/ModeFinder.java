@@ -1,108 +1,135 @@
 package org.moultwright.compute.stage;
 
-import java.util.Arrays;
-import java.util.function.ToDoubleFunction;
-import org.hipparchus.exception.MathIllegalStateException;
+import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.EigenDecompositionSymmetric;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
-import org.hipparchus.optim.InitialGuess;
-import org.hipparchus.optim.MaxEval;
-import org.hipparchus.optim.SimpleBounds;
-import org.hipparchus.optim.nonlinear.scalar.GoalType;
-import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
-import org.hipparchus.optim.nonlinear.scalar.noderiv.BOBYQAOptimizer;
+import org.hipparchus.linear.RealVector;
 
-/** Finds where a log density is highest, in coordinates of unit scale, and how it curves there. */
+/**
+ * Finds where a posterior is highest by Newton's method, and how it curves there.
+ *
+ * <p>Each tray's evidence of one boundary depends on that boundary's law alone, so the derivatives are taken
+ * law by law and carried over to the coordinates: the cost grows with the evidence, not with the square of
+ * the parameters.
+ */
 final class ModeFinder {
-    private static final int MOST_EVALUATIONS = 1200;
-    private static final double REACH = 8;
-    private static final double STEP = 0.1;
+    private static final int MOST_STEPS = 25;
+    private static final int MOST_HALVINGS = 12;
+    private static final double LONGEST_STEP = 2;
+    private static final double FARTHEST_START = 5;
+    private static final double START_STEP = 0.5;
+    private static final double SMALL_GAIN = 1e-5;
+
+    /** A direction is never taken as flatter than this share of the prior's own curvature of 1. */
     private static final double LEAST_CURVATURE = 0.5;
 
-    private final ToDoubleFunction<double[]> logDensity;
-    private final double[] best;
-    private double highest = Double.NEGATIVE_INFINITY;
+    private final StagePosterior posterior;
+    private final StageCoordinates coordinates;
+    private double[] at;
+    private double height;
 
-    private ModeFinder(ToDoubleFunction<double[]> logDensity, int dimension) {
-        this.logDensity = logDensity;
-        this.best = new double[dimension];
+    private ModeFinder(StagePosterior posterior) {
+        this.posterior = posterior;
+        this.coordinates = posterior.coordinates();
+        this.at = new double[coordinates.dimension()];
+        this.height = posterior.logDensity(at);
+        startAtBestSpeed();
     }
 
-    /** The highest point found from the origin. */
-    static double[] mode(ToDoubleFunction<double[]> logDensity, int dimension) {
-        ModeFinder finder = new ModeFinder(logDensity, dimension);
-        finder.search();
-        return finder.best;
-    }
-
-    private void search() {
-        double[] low = new double[best.length];
-        double[] high = new double[best.length];
-        Arrays.fill(low, -REACH);
-        Arrays.fill(high, REACH);
-        try {
-            new BOBYQAOptimizer(2 * best.length + 1, 0.5, 0.02)
-                    .optimize(
-                            new MaxEval(MOST_EVALUATIONS),
-                            new ObjectiveFunction(this::tried),
-                            GoalType.MAXIMIZE,
-                            new InitialGuess(new double[best.length]),
-                            new SimpleBounds(low, high));
-        } catch (MathIllegalStateException outOfEvaluations) {
-            // The best point so far is where the sampler starts; its own rounds mend what is missing.
-        }
-    }
-
-    private double tried(double[] point) {
-        double value = Math.max(logDensity.applyAsDouble(point), -1e12);
-        if (value > highest) {
-            highest = value;
-            System.arraycopy(point, 0, best, 0, best.length);
-        }
-        return value;
-    }
-
-    /** The inverse of the negative curvature at a point, by finite differences. */
-    static double[][] spread(ToDoubleFunction<double[]> logDensity, double[] at) {
-        int size = at.length;
-        double centre = logDensity.applyAsDouble(at);
-        double[] above = new double[size];
-        double[][] curvature = new double[size][size];
-        for (int i = 0; i < size; i++) {
-            above[i] = logDensity.applyAsDouble(moved(at, i, STEP, i, 0));
-            double below = logDensity.applyAsDouble(moved(at, i, -STEP, i, 0));
-            curvature[i][i] = Math.max(LEAST_CURVATURE, (2 * centre - above[i] - below) / (STEP * STEP));
-        }
-        for (int i = 0; i < size; i++) {
-            for (int j = 0; j < i; j++) {
-                double both = logDensity.applyAsDouble(moved(at, i, STEP, j, STEP));
-                double cross = (above[i] + above[j] - centre - both) / (STEP * STEP);
-                double most = 0.95 * Math.sqrt(curvature[i][i] * curvature[j][j]);
-                curvature[i][j] = Math.max(-most, Math.min(most, cross));
-                curvature[j][i] = curvature[i][j];
+    /** The climb starts at the likeliest common speed, so that it does not end in an unlikely valley nearer by. */
+    private void startAtBestSpeed() {
+        for (double speed = -FARTHEST_START; speed <= FARTHEST_START; speed += START_STEP) {
+            double[] start = new double[at.length];
+            start[0] = speed;
+            double reached = posterior.logDensity(start);
+            if (reached > height) {
+                at = start;
+                height = reached;
             }
         }
-        return inverse(curvature);
     }
 
-    private static double[] moved(double[] at, int i, double byFirst, int j, double bySecond) {
-        double[] point = at.clone();
-        point[i] += byFirst;
-        point[j] += bySecond;
-        return point;
+    /**
+     * A mode, in plain coordinates.
+     *
+     * @param covariance the inverse of the curvature there
+     */
+    record Mode(double[] point, RealMatrix covariance) {}
+
+    /** The mode climbed to. */
+    static Mode of(StagePosterior posterior) {
+        ModeFinder finder = new ModeFinder(posterior);
+        Climb climb = finder.look();
+        for (int step = 0; step < MOST_STEPS && finder.climb(climb); step++) {
+            climb = finder.look();
+        }
+        return new Mode(finder.at, climb.covariance());
+    }
+
+    private record Climb(RealVector gradient, RealMatrix covariance) {}
+
+    private Climb look() {
+        StageParameters parameters = coordinates.parameters(at);
+        int dimension = coordinates.dimension();
+        RealVector gradient = new ArrayRealVector(dimension);
+        RealMatrix curvature = MatrixUtils.createRealMatrix(dimension, dimension);
+        for (int j = 0; j < posterior.trays().size(); j++) {
+            for (int k = 0; k < coordinates.boundaries(); k++) {
+                BoundaryEvidence evidence = posterior.trays().get(j).evidence().get(k);
+                LawSlopes slopes =
+                        LawSlopes.of(evidence::logLikelihood, parameters.law(j, k), coordinates.hasAgeShift());
+                RealMatrix byParameter = coordinates.lawSlopes(parameters, j, k);
+                gradient = gradient.add(byParameter.preMultiply(new ArrayRealVector(slopes.gradient())));
+                curvature = curvature.add(byParameter
+                        .transpose()
+                        .multiply(MatrixUtils.createRealMatrix(slopes.curvature()))
+                        .multiply(byParameter));
+            }
+        }
+        RealMatrix toParameters = coordinates.slopes(at);
+        RealVector uphill = toParameters.preMultiply(gradient).subtract(new ArrayRealVector(at));
+        RealMatrix bowl = toParameters
+                .transpose()
+                .multiply(curvature)
+                .multiply(toParameters)
+                .scalarMultiply(-1)
+                .add(MatrixUtils.createRealIdentityMatrix(dimension));
+        return new Climb(uphill, inverse(bowl));
+    }
+
+    /** Steps uphill, halving the step until it gains; false where nothing is left to gain. */
+    private boolean climb(Climb climb) {
+        RealVector step = climb.covariance().operate(climb.gradient());
+        double promised = step.dotProduct(climb.gradient());
+        if (!(promised > SMALL_GAIN)) {
+            return false;
+        }
+        double longest = step.getLInfNorm();
+        RealVector tried = longest > LONGEST_STEP ? step.mapMultiply(LONGEST_STEP / longest) : step;
+        for (int halving = 0; halving < MOST_HALVINGS; halving++) {
+            double[] point = new ArrayRealVector(at).add(tried).toArray();
+            double reached = posterior.logDensity(point);
+            if (reached > height) {
+                boolean isWorthAnother = reached - height > SMALL_GAIN;
+                at = point;
+                height = reached;
+                return isWorthAnother;
+            }
+            tried = tried.mapMultiply(0.5);
+        }
+        return false;
     }
 
     /** The inverse, a direction flatter than the least curvature being taken as that. */
-    private static double[][] inverse(double[][] curvature) {
-        EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(MatrixUtils.createRealMatrix(curvature));
+    private static RealMatrix inverse(RealMatrix bowl) {
+        EigenDecompositionSymmetric eigen =
+                new EigenDecompositionSymmetric(bowl.add(bowl.transpose()).scalarMultiply(0.5));
         double[] variances = eigen.getEigenvalues();
         for (int i = 0; i < variances.length; i++) {
             variances[i] = 1 / Math.max(LEAST_CURVATURE, variances[i]);
         }
         RealMatrix axes = eigen.getV();
-        return axes.multiply(MatrixUtils.createRealDiagonalMatrix(variances))
-                .multiply(axes.transpose())
-                .getData();
+        return axes.multiply(MatrixUtils.createRealDiagonalMatrix(variances)).multiply(axes.transpose());
     }
 }

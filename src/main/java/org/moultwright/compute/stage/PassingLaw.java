@@ -6,26 +6,29 @@ package org.moultwright.compute.stage;
  * @param logMedian log of the median age at passing, in warm-days
  * @param logSpread standard deviation of the log of that age, above 0
  * @param neverShare share of the animals that will never pass, within [0, 1)
+ * @param ageShiftWarmDays how much older the animals are than the ages stated to this
  */
-public record PassingLaw(double logMedian, double logSpread, double neverShare) {
+public record PassingLaw(double logMedian, double logSpread, double neverShare, double ageShiftWarmDays) {
     /** Share of animals misread at a look, either way (assumption, from simulated broods). */
     private static final double MISREAD = 0.0015;
 
     /** The share not yet passed at an age, of those that ever will. */
     public double survival(double age) {
-        double z = age > 0 ? (Math.log(age) - logMedian) / logSpread : Double.NEGATIVE_INFINITY;
+        double trueAge = age + ageShiftWarmDays;
+        double z = trueAge > 0 ? (Math.log(trueAge) - logMedian) / logSpread : Double.NEGATIVE_INFINITY;
         return QuickTail.survival(z);
     }
 
     /** The age at which so few have not yet passed, of those that ever will. */
     public double ageAtSurvival(double share) {
-        return Math.exp(logMedian + logSpread * NormalTails.inverseSurvival(share));
+        return Math.exp(logMedian + logSpread * NormalTails.inverseSurvival(share)) - ageShiftWarmDays;
     }
 
-    /** The chance that an animal waiting at one age will never pass. */
-    public double neverGivenWaiting(double survivalNow) {
-        double ever = (1 - neverShare) * survivalNow;
-        return neverShare / (neverShare + ever);
+    /** The chance that an animal waiting at one age has passed by another. */
+    public double passedIfWaiting(double age, double then) {
+        double before = survival(age);
+        double waiting = (1 - neverShare) * before + neverShare;
+        return waiting > 0 ? (1 - neverShare) * (before - survival(then)) / waiting : 1;
     }
 
     /** The chance that an animal waiting at the first look is read as passed at the second. */

@@ -1,6 +1,6 @@
 package org.moultwright.compute.stage;
 
-import java.util.Optional;
+import java.util.List;
 
 /**
  * What is known of one boundary between two looks that counted it.
@@ -9,6 +9,6 @@ import java.util.Optional;
  * @param toAge age at the later look
  * @param waiting animals that could have passed in between
  * @param passed those that did, within [0, waiting]
- * @param glimpse what a partial look in between said
+ * @param glimpses what partial looks in between said, in order
  */
-record PassingStep(double fromAge, double toAge, double waiting, double passed, Optional<Glimpse> glimpse) {}
+record PassingStep(double fromAge, double toAge, double waiting, double passed, List<Glimpse> glimpses) {}

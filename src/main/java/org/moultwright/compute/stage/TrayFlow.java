@@ -3,6 +3,7 @@ package org.moultwright.compute.stage;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.LedgerEntry;
@@ -66,6 +67,15 @@ final class TrayFlow {
                 .filter(entry -> isMoveBy(entry, by))
                 .mapToInt(entry -> -entry.effectOn(tray))
                 .sum();
+    }
+
+    /** Its animals found dead or missing. */
+    List<TrayHistory.Loss> losses(ToDoubleFunction<Instant> age) {
+        return entries.stream()
+                .filter(entry -> entry.from().equals(tray) && !isMendedCount(entry))
+                .filter(entry -> entry.to().equals(Account.DEAD) || entry.to().equals(Account.MISSING))
+                .map(entry -> new TrayHistory.Loss(entry.stage(), age.applyAsDouble(entry.at()), entry.count()))
+                .toList();
     }
 
     private boolean isMoveBy(LedgerEntry entry, Instant by) {

@@ -23,6 +23,7 @@ import org.moultwright.domain.Stage;
  * @param evidence one for each boundary, in order
  * @param alivePast animals alive now that had passed each boundary when it was last counted
  * @param exposures animals alive between whole counts
+ * @param losses animals found dead or missing
  */
 public record TrayHistory(
         String tray,
@@ -31,19 +32,25 @@ public record TrayHistory(
         double alive,
         List<BoundaryEvidence> evidence,
         List<Double> alivePast,
-        List<Exposure> exposures) {
+        List<Exposure> exposures,
+        List<Loss> losses) {
 
-    /**
-     * Animals of one stage alive over a span of age.
-     *
-     * @param animalWarmDays their number times the warm-days lived
-     */
-    public record Exposure(Stage stage, double animalWarmDays) {}
+    /** Animals of one stage alive over a span of age in warm-days. */
+    public record Exposure(Stage stage, double fromAge, double toAge, int animals) {
+        /** Their number times the warm-days lived. */
+        public double animalWarmDays() {
+            return animals * (toAge - fromAge);
+        }
+    }
+
+    /** Animals of one stage found dead or missing at an age in warm-days. */
+    public record Loss(Stage stage, double age, int animals) {}
 
     public TrayHistory {
         evidence = List.copyOf(evidence);
         alivePast = List.copyOf(alivePast);
         exposures = List.copyOf(exposures);
+        losses = List.copyOf(losses);
     }
 
     /** The trays of a brood, in order of first use. */
@@ -82,7 +89,15 @@ public record TrayHistory(
             evidence.add(found);
             alivePast.add(Math.min(alive, Math.max(0, found.last().passed() - flow.gonePast(boundary, asOf))));
         }
-        return new TrayHistory(tray, animals, flow.opened(), alive, evidence, alivePast, exposures(whole, asOf, age));
+        return new TrayHistory(
+                tray,
+                animals,
+                flow.opened(),
+                alive,
+                evidence,
+                alivePast,
+                exposures(whole, asOf, age),
+                flow.losses(age));
     }
 
     private static double animals(TrayFlow flow, List<Check> whole) {
@@ -103,10 +118,13 @@ public record TrayHistory(
         for (int i = 0; i < whole.size(); i++) {
             Check check = whole.get(i);
             Instant end = i + 1 < whole.size() ? whole.get(i + 1).at() : asOf;
-            double warmDays = age.applyAsDouble(end) - age.applyAsDouble(check.at());
             Arrays.stream(Stage.values())
-                    .forEach(stage -> exposures.add(
-                            new Exposure(stage, check.counted(stage).orElse(0) * warmDays)));
+                    .filter(stage -> check.counted(stage).orElse(0) > 0)
+                    .forEach(stage -> exposures.add(new Exposure(
+                            stage,
+                            age.applyAsDouble(check.at()),
+                            age.applyAsDouble(end),
+                            check.counted(stage).orElseThrow())));
         }
         return exposures;
     }

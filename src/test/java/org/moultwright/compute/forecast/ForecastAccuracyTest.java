@@ -6,21 +6,21 @@ import org.junit.jupiter.api.Test;
 
 /** The forecast against invented broods it was not modelled on, and against counting days. */
 class ForecastAccuracyTest {
-    private static final int BROODS = 40;
+    private static final int KEEPERS = 20;
     private static final long SEED = 2026;
 
     @Test
     void beatsCountingDaysAndKnowsHowSureItIs() {
-        BackTest test = BackTest.run(BROODS, 1, SEED);
+        BackTest test = BackTest.run(KEEPERS, 2, 1, SEED);
         for (double share : new double[] {0.5, 0.75}) {
-            BackTest.Score score = test.at(share);
-            assertThat(score.halfError())
+            BackTestScore score = test.at(share);
+            assertThat(score.error(Milestone.HALF))
                     .as("seed %d%n%s", SEED, test.table())
                     .isLessThan(score.calendarError())
                     .isLessThan(score.setPointError());
         }
         for (double share : BackTest.SHARES) {
-            assertThat(test.at(share).coverage())
+            assertThat(test.at(share).coverage(Milestone.HALF))
                     .as("coverage at %s, seed %d%n%s", share, SEED, test.table())
                     .isBetween(0.70, 0.90);
         }

@@ -11,7 +11,7 @@ import org.moultwright.compute.stage.Chance;
 @SuppressWarnings("ArrayRecordComponent") // Made once, never changed, never compared.
 record SimulatedAnimal(double[] passDays, double deathDay) {
     private static final double DURATION_VARIATION = 0.075;
-    private static final double LAGGARD_SHARE = 0.03;
+    private static final double LAGGARD_SHARE = 0.02;
 
     /** Gamma-distributed stage lengths, a few laggards, some infertile; lengths are in days at the reference. */
     static SimulatedAnimal born(
@@ -24,7 +24,7 @@ record SimulatedAnimal(double[] passDays, double deathDay) {
         double shape = 1 / (DURATION_VARIATION * DURATION_VARIATION);
         double[] passDays = new double[lengths.length];
         boolean isInfertile = chance.uniform() < infertileShare;
-        double slowness = chance.uniform() < LAGGARD_SHARE ? 1.1 + 0.3 * chance.uniform() : 1;
+        double slowness = chance.uniform() < LAGGARD_SHARE ? 1.05 + 0.15 * chance.uniform() : 1;
         double age = 0;
         for (int k = 0; k < lengths.length; k++) {
             age += lengths[k] * slowness * chance.gamma(shape) / shape;

@@ -3,6 +3,7 @@ package org.moultwright.compute.forecast;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.moultwright.compute.rate.RateCurve;
 import org.moultwright.compute.rate.RateCurves;
@@ -31,24 +32,26 @@ record SimulatedBrood(
     static final double REFERENCE_CELSIUS = 27;
     static final RateForm STATED_RATE = new RateForm.Briere1(11, 38);
     private static final RateCurve TRUE_RATE = RateCurves.linear(1, 12.5).relativeTo(REFERENCE_CELSIUS);
-    private static final double BROOD_SD = 0.09;
-    private static final double STAGE_SD = 0.075;
+    private static final double BROOD_SD = 0.035;
+    private static final double STAGE_SD = 0.035;
     private static final double TRAY_SD = 0.02;
 
-    /** One brood of a species whose typical stage lengths are a keeper's own factor on those believed. */
-    static SimulatedBrood of(String code, double speciesFactor, Chance chance) {
-        double[] believed = {30, 46, 72};
-        double brood = speciesFactor * Math.exp(BROOD_SD * chance.normal());
-        double[] lengths = new double[believed.length];
-        for (int k = 0; k < lengths.length; k++) {
-            double length = believed[k] - (k == 0 ? 0 : believed[k - 1]);
-            lengths[k] = length * brood * Math.exp(STAGE_SD * chance.normal());
-        }
-        SimulatedRoom room = new SimulatedRoom(chance);
+    /**
+     * One brood of a keeper.
+     *
+     * @param variation how many times the usual variation broods show
+     */
+    static SimulatedBrood of(String code, SimulatedHusbandry husbandry, double variation, Chance chance) {
+        double[] believed = SimulatedHusbandry.BELIEVED_DAYS;
+        double brood = Math.exp(variation * BROOD_SD * chance.normal());
+        double[] lengths = Arrays.stream(husbandry.stageDays())
+                .map(days -> days * brood * Math.exp(variation * STAGE_SD * chance.normal()))
+                .toArray();
+        SimulatedRoom room = new SimulatedRoom(husbandry, chance);
         double laidDay = 1 + chance.uniform() * 5;
-        double pulledDay = laidDay + 22 + chance.below(8);
+        double pulledDay = laidDay + 22 + chance.below(12);
         double infertile = 0.02 + 0.06 * chance.uniform();
-        double hazard = 0.004 * Math.exp(0.5 * chance.normal());
+        double hazard = 0.003 * Math.exp(0.5 * chance.normal());
         int trays = 1 + chance.below(4);
         List<List<SimulatedAnimal>> animals = Stream.generate(
                         () -> tray(lengths, infertile, hazard, laidDay, pulledDay, room, chance))
@@ -60,12 +63,16 @@ record SimulatedBrood(
 
     /** The truth of a milestone: the day the n-th of those that ever pass does; NaN if none does. */
     double trueDay(int tray, int boundary, Milestone milestone) {
-        double[] days = trays.get(tray).stream()
+        double[] days = passDays(tray, boundary);
+        return days.length == 0 ? Double.NaN : days[milestone.rank(days.length) - 1];
+    }
+
+    private double[] passDays(int tray, int boundary) {
+        return trays.get(tray).stream()
                 .filter(animal -> animal.isAlive(pulledDay) && animal.everPasses(boundary))
                 .mapToDouble(animal -> animal.passDays()[boundary])
                 .sorted()
                 .toArray();
-        return days.length == 0 ? Double.NaN : days[milestone.rank(days.length) - 1];
     }
 
     int trueYield() {
@@ -83,22 +90,26 @@ record SimulatedBrood(
                 .count();
     }
 
-    /** When the keeper's belief has a boundary, counting days alone. */
-    double dayByCalendar(int boundary) {
-        return laidDay + believed[boundary];
-    }
-
-    /** When the keeper's belief has it, counting warm-days at the set-point on the display. */
-    double dayBySetPoint(int boundary) {
-        SimulatedPace pace =
-                new SimulatedPace(RateCurve.of(STATED_RATE).relativeTo(REFERENCE_CELSIUS), room::setPointCelsius);
-        return pace.dayAtAge(laidDay, believed[boundary]);
+    /** The day by which half of the animals of all trays that ever pass a boundary have; NaN if none does. */
+    double halfDay(int boundary) {
+        double[] days = IntStream.range(0, trays.size())
+                .mapToObj(tray -> passDays(tray, boundary))
+                .flatMapToDouble(Arrays::stream)
+                .sorted()
+                .toArray();
+        return days.length == 0 ? Double.NaN : days[Milestone.HALF.rank(days.length) - 1];
     }
 
     /** An instant so far from the pulling towards the believed end. */
     Instant asOf(double share) {
-        double end = dayBySetPoint(believed.length - 1);
-        return SimulatedRoom.at(pulledDay + share * (end - pulledDay));
+        return SimulatedRoom.at(asOfDay(share));
+    }
+
+    double asOfDay(double share) {
+        SimulatedPace pace =
+                new SimulatedPace(RateCurve.of(STATED_RATE).relativeTo(REFERENCE_CELSIUS), room::setPointCelsius);
+        double end = pace.dayAtAge(laidDay, believed[believed.length - 1]);
+        return pulledDay + share * (end - pulledDay);
     }
 
     private static List<SimulatedAnimal> tray(
@@ -113,8 +124,8 @@ record SimulatedBrood(
         double own = Math.exp(TRAY_SD * chance.normal());
         double[] ownLengths = Arrays.stream(lengths).map(length -> length * own).toArray();
         SimulatedPace pace = new SimulatedPace(TRUE_RATE, hour -> room.trueCelsius(hour) + warmer);
-        double mouldDay = chance.uniform() < 0.15 ? pulledDay + 40 * chance.uniform() : Double.POSITIVE_INFINITY;
-        double mouldShare = 0.1 + 0.3 * chance.uniform();
+        double mouldDay = chance.uniform() < 0.1 ? pulledDay + 40 * chance.uniform() : Double.POSITIVE_INFINITY;
+        double mouldShare = 0.1 + 0.2 * chance.uniform();
         int count = 20 + chance.below(60);
         return Stream.generate(() -> {
                     SimulatedAnimal animal = SimulatedAnimal.born(ownLengths, infertile, hazard, laidDay, pace, chance);

@@ -20,4 +20,9 @@ final class SimulatedPace {
         int next = hour >= 0 ? hour : -hour - 1;
         return next >= reached.length ? Double.POSITIVE_INFINITY : next / 24.0;
     }
+
+    /** What was lived from one day to another. */
+    double ageAtDay(double laidDay, double day) {
+        return reached[(int) (day * 24)] - reached[(int) (laidDay * 24)];
+    }
 }

@@ -13,14 +13,13 @@ import org.moultwright.domain.SetPoint;
 import org.moultwright.domain.Span;
 
 /**
- * An invented incubator hour by hour: a display that is off, a daily swing, slow wandering, set-points that
- * change, a probe that reads wrong by a constant nobody knows, and readings that stop for a while.
+ * An invented incubator hour by hour, over one brood: a display and a probe that are off by their keeper's
+ * constants, a daily swing, slow wandering, set-points that change, and readings that stop for a while.
  */
 final class SimulatedRoom {
     static final Instant START = Instant.parse("2026-02-01T00:00:00Z");
     static final int DAYS = 140;
     private static final int HOURS = DAYS * 24;
-    private static final double PROBE_OFFSET_SD = 0.4;
 
     private final double[] setPointByHour = new double[HOURS];
     private final double[] trueByHour = new double[HOURS];
@@ -28,21 +27,23 @@ final class SimulatedRoom {
     private final int gapFromHour;
     private final int gapToHour;
 
-    SimulatedRoom(Chance chance) {
-        double display = 0.5 * chance.normal();
+    SimulatedRoom(SimulatedHusbandry husbandry, Chance chance) {
         double swing = 0.2 + 0.5 * chance.uniform();
-        double base = 25.5 + 2 * chance.uniform();
+        double base = husbandry.usualCelsius() + chance.uniform() - 0.5;
         int firstChange = 24 * (25 + chance.below(20));
         int secondChange = firstChange + 24 * (10 + chance.below(25));
-        double firstStep = Math.round(2 * (chance.uniform() - 0.5) * 4) / 2.0;
+        double firstStep = Math.round(2 * (chance.uniform() - 0.5) * 2) / 2.0;
         double wandering = 0;
         for (int hour = 0; hour < HOURS; hour++) {
             wandering = 0.97 * wandering + 0.08 * chance.normal();
             boolean isChanged = hour >= firstChange && hour < secondChange;
             setPointByHour[hour] = Math.round(2 * base) / 2.0 + (isChanged ? firstStep : 0);
-            trueByHour[hour] = setPointByHour[hour] + display + swing * Math.sin(hour * Math.PI / 12) + wandering;
+            trueByHour[hour] = setPointByHour[hour]
+                    + husbandry.displayOffsetCelsius()
+                    + swing * Math.sin(hour * Math.PI / 12)
+                    + wandering;
         }
-        this.probeOffset = PROBE_OFFSET_SD * chance.normal();
+        this.probeOffset = husbandry.probeOffsetCelsius();
         this.gapFromHour = 24 * (15 + chance.below(60));
         this.gapToHour = gapFromHour + (chance.uniform() < 0.3 ? 24 + chance.below(48) : 0);
     }

@@ -1,0 +1,106 @@
+package org.moultwright.compute.forecast;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.moultwright.compute.stage.Chance;
+import org.moultwright.compute.stage.PassingLaw;
+import org.moultwright.compute.stage.PassingState;
+import org.moultwright.compute.stage.StageParameters;
+import org.moultwright.compute.stage.TrayHistory;
+
+/**
+ * Plays one tray's moults through for every possible truth: how many pass in the end, and at what ages the
+ * milestones fall. None of it depends on the temperatures to come.
+ *
+ * <p>An animal's milestones keep their order from boundary to boundary.
+ */
+final class MoultAges {
+    /** What the fates of two animals of a tray have in common (assumption). */
+    private static final double FATE_CORRELATION = 0.03;
+
+    private final TrayHistory tray;
+    private final int trayIndex;
+    private final Outlook outlook;
+    private final List<Map<Milestone, double[]>> ages;
+    private final int[][] coming;
+    private final int[][] finallyPassed;
+
+    MoultAges(TrayHistory tray, int trayIndex, Outlook outlook, Chance chance) {
+        this.tray = tray;
+        this.trayIndex = trayIndex;
+        this.outlook = outlook;
+        int boundaries = tray.evidence().size();
+        this.coming = new int[boundaries][outlook.size()];
+        this.finallyPassed = new int[boundaries][outlook.size()];
+        this.ages =
+                Stream.generate(() -> empty(outlook.size())).limit(boundaries).toList();
+        for (int boundary = 0; boundary < boundaries; boundary++) {
+            PassAges passAges = new PassAges(tray.evidence().get(boundary), chance);
+            for (int draw = 0; draw < outlook.size(); draw++) {
+                play(boundary, draw, passAges, chance);
+            }
+        }
+    }
+
+    private static Map<Milestone, double[]> empty(int draws) {
+        Map<Milestone, double[]> byMilestone = new EnumMap<>(Milestone.class);
+        for (Milestone milestone : Milestone.values()) {
+            byMilestone.put(milestone, new double[draws]);
+        }
+        return byMilestone;
+    }
+
+    /** How many animals pass the last boundary in the end, by draw. */
+    int[] finallyPassedLast() {
+        return finallyPassed[finallyPassed.length - 1];
+    }
+
+    /** The draws in which any animal passes a boundary. */
+    int[] drawsWithAny(int boundary) {
+        return IntStream.range(0, outlook.size())
+                .filter(draw -> finallyPassed[boundary][draw] > 0)
+                .toArray();
+    }
+
+    /** The age at a milestone, by draw. */
+    double[] at(int boundary, Milestone milestone) {
+        return Objects.requireNonNull(ages.get(boundary).get(milestone));
+    }
+
+    private void play(int boundary, int draw, PassAges passAges, Chance chance) {
+        PassingLaw law = outlook.parameters(draw).law(trayIndex, boundary);
+        int stillComing = coming(boundary, draw, law, chance);
+        int total = (int) Math.round(tray.evidence().get(boundary).last().passed()) + stillComing;
+        coming[boundary][draw] = stillComing;
+        finallyPassed[boundary][draw] = total;
+        for (Milestone milestone : Milestone.values()) {
+            double earliest = boundary == 0 ? 0 : at(boundary - 1, milestone)[draw];
+            double age = total > 0 ? passAges.draw(milestone.rank(total), stillComing, law) : 0;
+            at(boundary, milestone)[draw] = Math.max(earliest, age);
+        }
+    }
+
+    /** How many of those waiting will pass: of those past the boundary before, and of those yet to come to it. */
+    private int coming(int boundary, int draw, PassingLaw law, Chance chance) {
+        StageParameters parameters = outlook.parameters(draw);
+        PassingState last = tray.evidence().get(boundary).last();
+        double waitingBefore =
+                boundary == 0 ? 0 : tray.evidence().get(boundary - 1).last().waiting();
+        int inStage = (int) Math.round(Math.max(0, last.waiting() - waitingBefore));
+        double stuck = parameters.stuckShare(boundary);
+        double stuckIfWaiting = stuck / (stuck + (1 - stuck) * law.survival(last.age()));
+        double median = parameters.medianAge(boundary);
+        double lives = outlook.survival(draw, last.age(), Math.max(last.age(), median));
+        int passing = chance.betaBinomial(inStage, (1 - stuckIfWaiting) * lives, FATE_CORRELATION);
+        if (boundary == 0) {
+            return passing;
+        }
+        double from = Math.max(last.age(), parameters.medianAge(boundary - 1));
+        double livesOn = outlook.survival(draw, from, Math.max(from, median));
+        return passing + chance.betaBinomial(coming[boundary - 1][draw], (1 - stuck) * livesOn, FATE_CORRELATION);
+    }
+}

@@ -1,0 +1,71 @@
+package org.moultwright.compute.forecast;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.moultwright.compute.climate.AgeOrigin;
+import org.moultwright.compute.stage.StageFit;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Check;
+import org.moultwright.domain.RateForm;
+import org.moultwright.domain.Stage;
+
+/**
+ * Completed broods to learn from. What each teaches is worked out once for each way of asking and kept.
+ *
+ * <p>Safe to share; the broods never change.
+ */
+public final class PastBroods {
+    /** None to learn from. */
+    public static final PastBroods NONE = PastBroods.of(List.of());
+
+    private final List<BroodRecord> records;
+    private final Map<Question, Lessons> lessons = new ConcurrentHashMap<>();
+
+    private PastBroods(List<BroodRecord> records) {
+        this.records = List.copyOf(records);
+    }
+
+    public static PastBroods of(List<BroodRecord> records) {
+        return new PastBroods(records);
+    }
+
+    /** What lessons depend on: ages count by one rate curve, from one belief, to the same boundaries. */
+    private record Question(List<Stage> boundaries, List<Double> medians, RateForm rate, double referenceCelsius) {}
+
+    Lessons lessons(Belief belief, List<Stage> boundaries, double referenceCelsius) {
+        List<Double> medians = new ArrayList<>();
+        for (double median : belief.medianWarmDays()) {
+            medians.add(median);
+        }
+        return lessons.computeIfAbsent(
+                new Question(boundaries, medians, belief.rate(), referenceCelsius),
+                question -> learned(belief, boundaries));
+    }
+
+    private Lessons learned(Belief belief, List<Stage> boundaries) {
+        List<StageFit> fits = new ArrayList<>();
+        LifeTable lives = LifeTable.empty();
+        for (BroodRecord record : records) {
+            Optional<BroodSight> sight = sight(record, belief, boundaries);
+            if (sight.isPresent()) {
+                fits.add(StageFit.of(
+                        sight.get().usableHistories(),
+                        belief.vague(sight.get().startingAge().halfWidthWarmDays())));
+                lives = lives.plus(LifeTable.of(sight.get().trays(), belief.medianWarmDays()[0]));
+            }
+        }
+        return new Lessons(fits, lives);
+    }
+
+    /** A brood at its last look; empty where it has neither date nor animal. */
+    private static Optional<BroodSight> sight(BroodRecord record, Belief belief, List<Stage> boundaries) {
+        Optional<Instant> last = record.checks().stream().map(Check::at).max(Instant::compareTo);
+        return AgeOrigin.of(record)
+                .flatMap(origin -> last.map(at -> BroodSight.of(record, at, origin, boundaries, belief)))
+                .filter(sight -> !sight.usableTrays().isEmpty());
+    }
+}
