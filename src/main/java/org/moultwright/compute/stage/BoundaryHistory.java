@@ -72,7 +72,7 @@ final class BoundaryHistory {
      * from here on, or found none here before any had passed.
      */
     private OptionalInt alivePast(Check check, boolean noneBefore) {
-        if (boundary == Stage.DARKENED && check.look(boundary) instanceof Look.NotLooked) {
+        if (boundary == Stage.DARKENED && check.counted(boundary).isEmpty()) {
             return OptionalInt.empty();
         }
         boolean isWhole = check.total().isPresent();

@@ -148,6 +148,19 @@ class OddBroodsTest {
         assertThat(Duration.between(after.p10(), after.p90())).isLessThan(Duration.between(before.p10(), before.p90()));
     }
 
+    /** Nymphs counted in full and dark ones merely seen: how many have darkened is open, and is not none. */
+    @Test
+    void darkOnesSeenAmongCountedNymphsForetellTheMoult() {
+        enter(25, Account.SAC, A, Stage.POSTEMBRYO, 40);
+        full(46, Stage.INSTAR1, 40);
+        check(56, Map.of(Stage.INSTAR1, new Look.Full(40), Stage.DARKENED, new Look.None()));
+        InstantInterval unseen = forecast(60).trays().get(0).moults().get(2).first();
+        check(58, Map.of(Stage.INSTAR1, new Look.Full(40), Stage.DARKENED, new Look.Seen()));
+        MoultForecast dark = forecast(60).trays().get(0).moults().get(2);
+        assertThat(dark.into()).isEqualTo(Stage.DARKENED);
+        assertThat(dark.first().p50()).isBefore(unseen.p50()).isBefore(day(58.5));
+    }
+
     @Test
     void sameQuestionSameBits() {
         enter(25, Account.SAC, A, Stage.POSTEMBRYO, 40);
