@@ -3,9 +3,9 @@ package org.moultwright.device.serial;
 import java.nio.file.Path;
 import java.util.List;
 import org.moultwright.device.link.ByteSource;
+import org.moultwright.device.link.Ear;
 import org.moultwright.device.link.LinkThread;
 import org.moultwright.device.link.LinkTiming;
-import org.moultwright.device.link.Transcript;
 import org.moultwright.device.profile.LineProfile;
 import org.moultwright.device.profile.LineProfiles;
 import org.moultwright.workflow.ProbeLine;
@@ -17,6 +17,7 @@ public final class SerialProbeLinks implements ProbeLinks {
     private final LineProfiles profiles;
     private final Path nativeFolder;
     private final LinkTiming timing;
+    private final PortListing ports;
 
     /**
      * @param profiles how lines may be read
@@ -24,6 +25,11 @@ public final class SerialProbeLinks implements ProbeLinks {
      * @param timing how patient links are
      */
     public SerialProbeLinks(LineProfiles profiles, Path nativeFolder, LinkTiming timing) {
+        this(profiles, nativeFolder, timing, new MachinePorts());
+    }
+
+    SerialProbeLinks(LineProfiles profiles, Path nativeFolder, LinkTiming timing, PortListing ports) {
+        this.ports = ports;
         this.profiles = profiles;
         this.nativeFolder = nativeFolder;
         this.timing = timing;
@@ -39,11 +45,12 @@ public final class SerialProbeLinks implements ProbeLinks {
         LineProfile profile = profiles.find(line.profile())
                 .orElseThrow(() -> new IllegalArgumentException(
                         "profile is '%s' but must be one of %s".formatted(line.profile(), profiles.codes())));
-        SerialOpening port = new SerialOpening(line.port(), profile.lineSettings());
+        Ear ear = new Ear(profile, listener, line.identity());
+        PortSearch search = new PortSearch(line.port(), ports, new SerialOpening(profile.lineSettings()), ear);
         ByteSource.Opening opening = () -> {
             NativeLibrary.loadFrom(nativeFolder);
-            return port.open();
+            return search.open();
         };
-        return LinkThread.start("probe on " + line.port(), opening, new Transcript(profile), listener, timing);
+        return LinkThread.start("probe on " + line.port(), opening, profile, ear, timing);
     }
 }

@@ -1,0 +1,54 @@
+package org.moultwright.device.profile;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.moultwright.domain.Require;
+
+/**
+ * What may differ from one installation of a form to the next, such as an address on the wire.
+ *
+ * @param name by which it is set and used
+ * @param options what it may be, the usual one first; of a number only the usual one
+ * @param lowest the least it may be, of a number
+ * @param highest the most it may be, of a number; of words less than the least
+ */
+record Setting(String name, List<String> options, int lowest, int highest) {
+    private static final Pattern WORDS = Pattern.compile(
+            "(?<name>[a-z-]+) = (?:(?<number>\\d{1,5}) in (?<lowest>\\d{1,5})\\.\\.(?<highest>\\d{1,5})|(?<words>[\\w:]+(?: \\| [\\w:]+)+))");
+    private static final String EXAMPLE = "address = 1 in 1..247; or: order = ABCD | CDAB";
+
+    static Setting of(String declared) {
+        Matcher words = Words.matched(WORDS, declared, EXAMPLE);
+        if (words.group("words") != null) {
+            return new Setting(words.group("name"), List.of(words.group("words").split(" \\| ", -1)), 1, 0);
+        }
+        Setting number = new Setting(
+                words.group("name"),
+                List.of(words.group("number")),
+                Integer.parseInt(words.group("lowest")),
+                Integer.parseInt(words.group("highest")));
+        return new Setting(number.name, List.of(number.allowed(number.usual())), number.lowest, number.highest);
+    }
+
+    String usual() {
+        return options.get(0);
+    }
+
+    /**
+     * A value somebody chose.
+     *
+     * @throws IllegalArgumentException if it may not be this
+     */
+    String allowed(String value) {
+        if (isNumber()) {
+            return Integer.toString((int) Require.within(name, Words.number(value), lowest, highest));
+        }
+        Require.that(options.contains(value), "%s is '%s' but must be one of %s".formatted(name, value, options));
+        return value;
+    }
+
+    private boolean isNumber() {
+        return lowest <= highest;
+    }
+}
