@@ -1,5 +1,6 @@
 package org.moultwright.device.profile;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -45,11 +46,19 @@ record Channel(
 
     private double value(String text, Unit told) {
         double number = encoding.number(text);
-        if (Double.isNaN(number) || none.contains(number)) {
+        if (!Double.isFinite(number) || none.contains(number)) {
             return Double.POSITIVE_INFINITY;
         }
-        double value = told.toOurs(number * scale + offset);
+        double value = told.toOurs(scaled(number));
         return clipped ? Math.max(lowest, Math.min(highest, value)) : value;
+    }
+
+    /** In decimal arithmetic: 257 tenths are 25.7, not 25.700000000000003. */
+    private double scaled(double number) {
+        return BigDecimal.valueOf(number)
+                .multiply(BigDecimal.valueOf(scale))
+                .add(BigDecimal.valueOf(offset))
+                .doubleValue();
     }
 
     private Unit unitOf(Matcher found) {

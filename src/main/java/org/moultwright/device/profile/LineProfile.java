@@ -61,6 +61,15 @@ public final class LineProfile {
         return file.values().stuckAfter();
     }
 
+    /** Whether its records carry a check value. */
+    boolean isChecked() {
+        return !file.values().checks().isEmpty();
+    }
+
+    List<String> testLines() {
+        return file.tests().stream().map(ProfileTest::line).toList();
+    }
+
     List<Setting> settings() {
         return file.settings();
     }

@@ -4,16 +4,19 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import org.moultwright.workflow.LineForms;
 
 /** The profiles that may be used: each reads all of its own test lines rightly. */
-public final class LineProfiles {
+public final class LineProfiles implements LineForms {
     static final List<String> BUNDLED = List.of(
             "plain-number",
             "key-value",
@@ -33,19 +36,44 @@ public final class LineProfiles {
             "modbus-float32");
 
     private final Map<String, LineProfile> byCode = new LinkedHashMap<>();
+    private final List<Form> forms = new ArrayList<>();
 
-    /** Of these, the ones that pass their own tests; of several with one code, the first. */
-    public LineProfiles(List<LineProfile> profiles) {
-        profiles.stream()
-                .filter(profile -> profile.failures().isEmpty())
-                .forEach(profile -> byCode.putIfAbsent(profile.code(), profile));
+    private LineProfiles() {
+        for (String code : BUNDLED) {
+            LineProfile profile = load(code);
+            add(new Form(code, profile.title(), Optional.empty(), profile.failures()), Optional.of(profile));
+        }
     }
 
     /** The profiles that come with the program. */
     public static LineProfiles bundled() {
-        return new LineProfiles(BUNDLED.stream().map(LineProfiles::load).toList());
+        return new LineProfiles();
     }
 
+    /**
+     * The profiles that come with the program, and those the keeper wrote.
+     *
+     * @param folder where the keeper's are; it need not be there. One that has the code of another is not usable
+     */
+    public static LineProfiles withKeepers(Path folder) {
+        LineProfiles profiles = bundled();
+        for (ProfileFolder.Found found : new ProfileFolder(folder, Set.copyOf(BUNDLED)).read()) {
+            ProfileCheck check = found.check();
+            profiles.add(
+                    new Form(check.code().orElse(""), check.title(), Optional.of(found.name()), check.problems()),
+                    check.profile());
+        }
+        return profiles;
+    }
+
+    private void add(Form form, Optional<LineProfile> profile) {
+        forms.add(form);
+        if (form.problems().isEmpty()) {
+            profile.ifPresent(usable -> byCode.put(form.code(), usable));
+        }
+    }
+
+    /** The codes of those that may be used, in order. */
     public List<String> codes() {
         return List.copyOf(byCode.keySet());
     }
@@ -61,7 +89,23 @@ public final class LineProfiles {
     }
 
     Collection<LineProfile> all() {
-        return Collections.unmodifiableCollection(byCode.values());
+        return byCode.values();
+    }
+
+    @Override
+    public List<Form> forms() {
+        return List.copyOf(forms);
+    }
+
+    @Override
+    public Checked check(List<String> text) {
+        ProfileCheck check = ProfileCheck.of(text).withCodeNotIn(Set.copyOf(BUNDLED));
+        return new Checked(check.code(), check.problems());
+    }
+
+    @Override
+    public List<Proposal> propose(byte[] heard) {
+        return new ProfileFinder(byCode.values()).ofStream(heard);
     }
 
     static LineProfile load(String code) {

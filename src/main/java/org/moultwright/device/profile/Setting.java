@@ -3,6 +3,7 @@ package org.moultwright.device.profile;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.moultwright.domain.Require;
 
 /**
@@ -46,6 +47,20 @@ record Setting(String name, List<String> options, int lowest, int highest) {
         }
         Require.that(options.contains(value), "%s is '%s' but must be one of %s".formatted(name, value, options));
         return value;
+    }
+
+    /** Whether it is a number that may be this. */
+    boolean allows(int value) {
+        return value >= lowest && value <= highest;
+    }
+
+    /** All it may be if that is a few values, else only the usual one. */
+    List<String> fewValues(int most) {
+        return isNumber() && highest - lowest < most
+                ? IntStream.rangeClosed(lowest, highest)
+                        .mapToObj(String::valueOf)
+                        .toList()
+                : options;
     }
 
     private boolean isNumber() {

@@ -4,7 +4,7 @@ title: Columns, numbers with a comma
 port: 9600 8N1
 
 # How many columns stand before the temperature; humidity follows it.
-setting: skip = 0 in 0..20
+setting: skip = 0 in 0..8
 channel: temperature C
 channel: humidity %
 
@@ -15,7 +15,7 @@ let: columns-before = ^(?:[^;\t]*[;\t]){{skip}}\s*
 record: {columns-before}(?<temperature>{comma-number})\s*(?:°?\s*(?<unit>[CF]))?\s*[;\t]\s*(?<humidity>{comma-number}|{nothing})\s*(?:%\s*(?:rF|RH)?)?\s*(?:[;\t].*)?$
 record: {columns-before}(?<temperature>{comma-number})\s*(?:°?\s*(?<unit>[CF]))?\s*(?:[;\t]\D*)?$
 ignore: ^\s*#
-ignore: ^[^\d]*\b(?:temp|temperatur|temperature|feuchte|humidity|zeit|time|datum|date)\b[^\d]*$
+ignore: ^(?=.*[;\t])[^\d]*\b(?:temp|temperatur|temperature|feuchte|humidity|zeit|time|datum|date)\b[^\d]*$
 fault: {columns-before}{nothing}\s*(?:[;\t]|$)
 restart: \b(?:{banner})\b
 

@@ -32,13 +32,13 @@ class LineProfilesTest {
     @Test
     void oneThatFailsItsOwnTestMayNotBeUsed() {
         LineProfile wrong = SoundText.with("test: \"27\" -> 26").orThrow();
-        LineProfiles profiles = new LineProfiles(List.of(SoundText.with().orThrow(), wrong));
         assertThat(wrong.failures()).singleElement().satisfies(problem -> {
             assertThat(problem.lineNumber()).isEqualTo(SoundText.LINES.size() + 1);
             assertThat(problem.sentence()).contains("27");
         });
-        assertThat(profiles.codes()).containsExactly("sound");
-        assertThat(new LineProfiles(List.of(wrong)).codes()).isEmpty();
+        assertThat(ProfileCheck.of(SoundText.lines("test: \"27\" -> 26")).profile())
+                .isEmpty();
+        assertThat(ProfileCheck.of(SoundText.LINES).profile()).isPresent();
     }
 
     @ParameterizedTest

@@ -16,8 +16,11 @@ final class SoundText {
 
     private SoundText() {}
 
-    static ProfileReader.Read with(String... lines) {
-        return ProfileReader.read(
-                Stream.concat(LINES.stream(), Stream.of(lines)).toList(), Map.of());
+    static ProfileReader.Read with(String... more) {
+        return ProfileReader.read(lines(more), Map.of());
+    }
+
+    static List<String> lines(String... more) {
+        return Stream.concat(LINES.stream(), Stream.of(more)).toList();
     }
 }
