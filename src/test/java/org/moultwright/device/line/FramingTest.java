@@ -16,7 +16,8 @@ class FramingTest {
     private static final long MILLI = 1_000_000;
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "words", "lines 1", "from 2 to 3", "fixed 0", "fixed 1000", "gap 0 ms", "gap 5", "line 2"})
+    @ValueSource(
+            strings = {"", "words", "lines 1", "from 2 to 3", "fixed 0", "fixed 1000", "gap 0 ms", "gap 5", "line 2"})
     void whatIsNoFramingIsRefused(String words) {
         assertThatThrownBy(() -> Framing.of(words)).isInstanceOf(IllegalArgumentException.class);
     }

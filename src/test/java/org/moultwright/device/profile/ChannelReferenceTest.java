@@ -43,7 +43,13 @@ class ChannelReferenceTest {
 
     /** The same: RH = 100 S / 65535; and -6 + 125 S / 65535 clipped to 0 to 100 (SHT4x, from memory). */
     @ParameterizedTest
-    @CsvSource({"6666, 40.0000, 44.0000", "8000, 50.0008, 56.5010", "BEEF, 74.5846, 87.2307", "FFFF, 100, 100", "0000, 0, 0"})
+    @CsvSource({
+        "6666, 40.0000, 44.0000",
+        "8000, 50.0008, 56.5010",
+        "BEEF, 74.5846, 87.2307",
+        "FFFF, 100, 100",
+        "0000, 0, 0"
+    })
     void humidityOfASensorsWord(String digits, double percent, double clippedPercent) {
         assertThat(value("humidity %, as u16 AB, scale 100/65535", digits)).isCloseTo(percent, within(5e-5));
         assertThat(value("humidity %, as u16 AB, scale 125/65535, offset -6, clip", digits))
@@ -73,8 +79,13 @@ class ChannelReferenceTest {
 
     @ParameterizedTest
     @CsvSource({
-        "u8, FF, 255", "s8, FF, -1", "u16 AB, FFFE, 65534", "s32 ABCD, FFFFFFFE, -2", "u32 ABCD, FFFFFFFE, 4294967294",
-        "u32 CDAB, 00020001, 65538", "s16 AB, 80 00, -32768"
+        "u8, FF, 255",
+        "s8, FF, -1",
+        "u16 AB, FFFE, 65534",
+        "s32 ABCD, FFFFFFFE, -2",
+        "u32 ABCD, FFFFFFFE, 4294967294",
+        "u32 CDAB, 00020001, 65538",
+        "s16 AB, 80 00, -32768"
     })
     void otherKindsOfNumber(String encoding, String digits, double value) {
         assertThat(value("temperature C, as " + encoding, digits)).isEqualTo(value);
