@@ -45,6 +45,11 @@ public record ProbeIdentity(String sensor, String adapter, String address) {
         return !equals(UNKNOWN);
     }
 
+    /** Whether the sensor itself tells it, so that others on its wire can be told from it. */
+    public boolean isToldByTheSensor() {
+        return !sensor.isEmpty() || !address.isEmpty();
+    }
+
     /** In words, to be kept and read again. */
     public String words() {
         if (!sensor.isEmpty()) {

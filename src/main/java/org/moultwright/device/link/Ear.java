@@ -40,18 +40,13 @@ public final class Ear implements WireListener {
     }
 
     /** Which probe this hears, as far as it is known. */
-    public ProbeIdentity identity() {
+    ProbeIdentity identity() {
         return identity;
     }
 
     /** Whether the wanted probe was heard since the wire was last opened. */
-    public boolean hasHeardOwn() {
+    boolean hasHeardOwn() {
         return heardOwn;
-    }
-
-    /** What the wire hangs on, empty if that has no number of its own. */
-    public String adapter() {
-        return adapter;
     }
 
     /**
@@ -59,7 +54,7 @@ public final class Ear implements WireListener {
      *
      * @param adapterNow what it hangs on now, empty if that has no number of its own
      */
-    public void opened(String adapterNow) {
+    void opened(String adapterNow) {
         adapter = adapterNow;
         heardOwn = false;
         othersSinceOpened.clear();

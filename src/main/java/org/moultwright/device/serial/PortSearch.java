@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.moultwright.device.DeviceException;
 import org.moultwright.device.link.ByteSource;
-import org.moultwright.device.link.Ear;
+import org.moultwright.device.link.Party;
 import org.moultwright.workflow.ProbeIdentity;
 
 /**
@@ -18,7 +18,7 @@ import org.moultwright.workflow.ProbeIdentity;
 final class PortSearch implements ByteSource.Opening {
     private final PortListing listing;
     private final SerialOpening opening;
-    private final Ear ear;
+    private final Party party;
 
     /** Ports that are known to be something else. */
     private final Set<String> notIt = new HashSet<>();
@@ -27,13 +27,14 @@ final class PortSearch implements ByteSource.Opening {
     private String tried = "";
     private String opened = "";
     private Set<String> thereWhenOpened = Set.of();
+    private String adapterWhenOpened = "";
     private String adapter = "";
 
-    PortSearch(String named, PortListing listing, SerialOpening opening, Ear ear) {
+    PortSearch(String named, PortListing listing, SerialOpening opening, Party party) {
         this.home = named;
         this.listing = listing;
         this.opening = opening;
-        this.ear = ear;
+        this.party = party;
     }
 
     @Override
@@ -44,7 +45,8 @@ final class PortSearch implements ByteSource.Opening {
         ByteSource source = opening.open(tried);
         opened = tried;
         thereWhenOpened = PortListing.names(ports);
-        ear.opened(PortListing.adapterOf(opened, ports));
+        adapterWhenOpened = PortListing.adapterOf(opened, ports);
+        party.opened(adapterWhenOpened);
         return source;
     }
 
@@ -52,11 +54,11 @@ final class PortSearch implements ByteSource.Opening {
     private void learn(Set<String> there) {
         if (tried.isEmpty()) {
             notIt.addAll(there);
-        } else if (!opened.isEmpty() && ear.hasHeardOwn()) {
+        } else if (!opened.isEmpty() && party.hasHeardOwn()) {
             home = opened;
             notIt.clear();
             notIt.addAll(thereWhenOpened);
-            adapter = ear.adapter();
+            adapter = adapterWhenOpened;
         } else if (!opened.isEmpty() && !opened.equals(home)) {
             notIt.add(opened);
         }
@@ -66,7 +68,7 @@ final class PortSearch implements ByteSource.Opening {
     }
 
     private String next(List<PortListing.PortSeen> ports) {
-        ProbeIdentity wanted = ear.identity();
+        ProbeIdentity wanted = party.identity();
         String itsAdapter = wanted.adapter().isEmpty() ? adapter : wanted.adapter();
         List<String> itsPorts = PortListing.namesOf(itsAdapter, ports);
         if (!itsPorts.isEmpty()) {

@@ -159,8 +159,7 @@ class ReplugTest {
                 .filter(entry -> Files.exists(Path.of(entry.getKey())))
                 .map(entry -> new PortListing.PortSeen(entry.getKey(), entry.getValue()))
                 .toList();
-        ProbeLinks links =
-                new SerialProbeLinks(LineProfiles.bundled(), folder.resolve("native"), QUICK, there);
+        ProbeLinks links = new SerialProbeLinks(LineProfiles.bundled(), folder.resolve("native"), QUICK, there);
         toClose.add(0, links.open(new ProbeLine(folder.resolve(port).toString(), profile, wanted), hearing));
         hearing.awaitState(LinkState.Connecting.class);
     }
