@@ -5,17 +5,16 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.moultwright.workflow.LineForms;
 
-/** The profiles that may be used: each reads all of its own test lines rightly. */
+/** The profiles that may be used: each reads all of its own test lines rightly. Safe for several threads. */
 public final class LineProfiles implements LineForms {
     static final List<String> BUNDLED = List.of(
             "plain-number",
@@ -35,19 +34,18 @@ public final class LineProfiles implements LineForms {
             "modbus-int16",
             "modbus-float32");
 
-    private final Map<String, LineProfile> byCode = new LinkedHashMap<>();
-    private final List<Form> forms = new ArrayList<>();
+    /** The program's own, each read and tried when it is first asked for: all at once would delay the start. */
+    private final Map<String, Optional<LineProfile>> bundled = new ConcurrentHashMap<>();
 
-    private LineProfiles() {
-        for (String code : BUNDLED) {
-            LineProfile profile = load(code);
-            add(new Form(code, profile.title(), Optional.empty(), profile.failures()), Optional.of(profile));
-        }
+    private final List<ProfileFolder.Found> keepers;
+
+    private LineProfiles(List<ProfileFolder.Found> keepers) {
+        this.keepers = keepers;
     }
 
     /** The profiles that come with the program. */
     public static LineProfiles bundled() {
-        return new LineProfiles();
+        return new LineProfiles(List.of());
     }
 
     /**
@@ -56,26 +54,13 @@ public final class LineProfiles implements LineForms {
      * @param folder where the keeper's are; it need not be there. One that has the code of another is not usable
      */
     public static LineProfiles withKeepers(Path folder) {
-        LineProfiles profiles = bundled();
-        for (ProfileFolder.Found found : new ProfileFolder(folder, Set.copyOf(BUNDLED)).read()) {
-            ProfileCheck check = found.check();
-            profiles.add(
-                    new Form(check.code().orElse(""), check.title(), Optional.of(found.name()), check.problems()),
-                    check.profile());
-        }
-        return profiles;
-    }
-
-    private void add(Form form, Optional<LineProfile> profile) {
-        forms.add(form);
-        if (form.problems().isEmpty()) {
-            profile.ifPresent(usable -> byCode.put(form.code(), usable));
-        }
+        return new LineProfiles(new ProfileFolder(folder, Set.copyOf(BUNDLED)).read());
     }
 
     /** The codes of those that may be used, in order. */
     public List<String> codes() {
-        return List.copyOf(byCode.keySet());
+        return Stream.concat(BUNDLED.stream(), usableOfKeepers().map(LineProfile::code))
+                .toList();
     }
 
     /**
@@ -85,16 +70,41 @@ public final class LineProfiles implements LineForms {
      */
     public Optional<LineProfile> find(String words) {
         ProfileChoice choice = ProfileChoice.of(words);
-        return Optional.ofNullable(byCode.get(choice.code())).map(profile -> profile.with(choice.settings()));
+        return usable(choice.code()).map(profile -> profile.with(choice.settings()));
     }
 
-    Collection<LineProfile> all() {
-        return byCode.values();
+    private Optional<LineProfile> usable(String code) {
+        return BUNDLED.contains(code)
+                ? bundled.computeIfAbsent(
+                        code,
+                        any -> Optional.of(load(code))
+                                .filter(profile -> profile.failures().isEmpty()))
+                : usableOfKeepers()
+                        .filter(profile -> profile.code().equals(code))
+                        .findFirst();
+    }
+
+    private Stream<LineProfile> usableOfKeepers() {
+        return keepers.stream().flatMap(found -> found.check().profile().stream());
+    }
+
+    /** All that may be used, in order. */
+    List<LineProfile> all() {
+        return codes().stream().flatMap(code -> usable(code).stream()).toList();
     }
 
     @Override
     public List<Form> forms() {
-        return List.copyOf(forms);
+        Stream<Form> own = BUNDLED.stream()
+                .map(LineProfiles::load)
+                .map(profile -> new Form(profile.code(), profile.title(), Optional.empty(), profile.failures()));
+        Stream<Form> written = keepers.stream()
+                .map(found -> new Form(
+                        found.check().code().orElse(""),
+                        found.check().title(),
+                        Optional.of(found.name()),
+                        found.check().problems()));
+        return Stream.concat(own, written).toList();
     }
 
     @Override
@@ -105,7 +115,7 @@ public final class LineProfiles implements LineForms {
 
     @Override
     public List<Proposal> propose(byte[] heard) {
-        return new ProfileFinder(byCode.values()).ofStream(heard);
+        return new ProfileFinder(all()).ofStream(heard);
     }
 
     static LineProfile load(String code) {

@@ -37,6 +37,7 @@ final class ScriptedWire implements ByteSource.Opening, Ending, ProbeListener {
     private final Deque<DeviceException.Reason> refusals = new ArrayDeque<>();
     private byte[] next = {};
     private boolean gone;
+    private Ear ear = new Ear(BUNDLED.find("plain-number").orElseThrow(), this, ProbeIdentity.UNKNOWN);
     private Instant wall = Instant.parse("2026-03-01T20:00:00Z");
     private long steadyNanos;
 
@@ -74,7 +75,7 @@ final class ScriptedWire implements ByteSource.Opening, Ending, ProbeListener {
 
     ScriptedWire run(String profile) {
         LineProfile read = BUNDLED.find(profile).orElseThrow();
-        Ear ear = new Ear(read, this, ProbeIdentity.UNKNOWN);
+        ear = new Ear(read, this, ProbeIdentity.UNKNOWN);
         LinkClock clock = new LinkClock(() -> wall, () -> steadyNanos);
         new ProbeLink(this, new Transcript(read), read.poll(), ear, TIMING, clock, this).run();
         return this;
@@ -96,6 +97,7 @@ final class ScriptedWire implements ByteSource.Opening, Ending, ProbeListener {
             throw new DeviceException(refusals.remove(), "The port cannot be opened.");
         }
         opened++;
+        ear.opened("");
         gone = false;
         return new Source();
     }

@@ -26,7 +26,7 @@ class LineProfilesTest {
 
     @Test
     void theBundledOnesMayBeUsed() {
-        assertThat(BUNDLED.codes()).containsExactlyElementsOf(LineProfiles.BUNDLED);
+        assertThat(BUNDLED.all()).extracting(LineProfile::code).containsExactlyElementsOf(LineProfiles.BUNDLED);
     }
 
     @Test
