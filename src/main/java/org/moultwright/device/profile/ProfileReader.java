@@ -1,13 +1,11 @@
 package org.moultwright.device.profile;
 
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.regex.PatternSyntaxException;
 import org.moultwright.device.line.Framing;
 import org.moultwright.domain.Require;
 import org.moultwright.workflow.ProfileProblem;
@@ -19,11 +17,9 @@ import org.moultwright.workflow.ProfileProblem;
 final class ProfileReader {
     private static final Pattern CODE = Pattern.compile("[a-z0-9]+(?:-[a-z0-9]+)*");
     private static final Pattern PORT = Pattern.compile("(\\d{2,7}) ([5-8])([NOE])([12])( DTR)?");
-    private static final Pattern REJECT = Pattern.compile("([a-z-]+) (.+)");
     private static final Pattern HOURS = Pattern.compile("([1-9]\\d{0,2}) h");
     private static final int USUAL_LONGEST_BYTES = 200;
     private static final int LONGEST_BYTES = 600;
-    private static final int LONGEST_PATTERN = 4000;
 
     private final ProfileText text;
     private final Map<String, String> chosen;
@@ -74,7 +70,7 @@ final class ProfileReader {
         Optional<String> title = text.one("title", value -> value);
         Optional<ProfileFile.Wiring> wiring = wiring();
         Decoding decoding = text.atMostOne("decode", Decoding::named).orElse(Decoding.TEXT);
-        ProfileFile.Patterns patterns = patterns();
+        ProfileFile.Patterns patterns = new PatternReader(text, names).read();
         Optional<ProfileFile.Values> values = values();
         List<ProfileTest> tests = text.all("test", ProfileTest::of);
         if (tests.isEmpty()) {
@@ -95,17 +91,6 @@ final class ProfileReader {
         return text.one("port", ProfileReader::port).map(port -> new ProfileFile.Wiring(port, framing, longest, poll));
     }
 
-    private ProfileFile.Patterns patterns() {
-        List<ProfileFile.Sign> faults = new ArrayList<>(signs("fault", FaultCause.INSTRUMENT));
-        faults.addAll(signs("restart", FaultCause.RESTART));
-        return new ProfileFile.Patterns(
-                patterns("ignore"), text.all("reject", entry -> reject(entry.value())), patterns("record"), faults);
-    }
-
-    private List<ProfileFile.Sign> signs(String key, FaultCause cause) {
-        return text.all(key, entry -> new ProfileFile.Sign(cause, pattern(entry.value())));
-    }
-
     private Optional<ProfileFile.Values> values() {
         List<Channel> channels = text.all("channel", entry -> ChannelReader.read(names.in(entry.value())));
         Optional<Channel> temperature = named(channels, Channel.TEMPERATURE);
@@ -124,31 +109,6 @@ final class ProfileReader {
 
     private static Optional<Channel> named(List<Channel> channels, String name) {
         return channels.stream().filter(channel -> channel.name().equals(name)).findFirst();
-    }
-
-    private List<Pattern> patterns(String key) {
-        return text.all(key, entry -> pattern(entry.value()));
-    }
-
-    private ProfileFile.Sign reject(String value) {
-        Matcher words = Words.matched(REJECT, value, "empty ^0+$");
-        return new ProfileFile.Sign(FaultCause.named(words.group(1)), pattern(words.group(2)));
-    }
-
-    private Pattern pattern(String value) {
-        String meant = names.in(value);
-        Require.that(
-                meant.length() <= LONGEST_PATTERN,
-                "the pattern is %d characters long with its names put in but may be %d"
-                        .formatted(meant.length(), LONGEST_PATTERN));
-        try {
-            return Pattern.compile(meant, Pattern.CASE_INSENSITIVE);
-        } catch (PatternSyntaxException e) {
-            throw new IllegalArgumentException(
-                    "the pattern is not understood: %s, near character %d of %s"
-                            .formatted(e.getDescription(), e.getIndex() + 1, meant),
-                    e);
-        }
     }
 
     private static String code(String value) {

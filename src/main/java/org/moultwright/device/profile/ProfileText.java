@@ -17,7 +17,7 @@ import org.moultwright.workflow.ProfileProblem;
  * them, so that a keeper sees every problem at once.
  */
 final class ProfileText {
-    private static final Set<String> KEYS = new TreeSet<>(Set.of(
+    static final Set<String> KEYS = new TreeSet<>(Set.of(
             "code",
             "title",
             "port",

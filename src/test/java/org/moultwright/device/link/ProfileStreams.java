@@ -4,7 +4,6 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.moultwright.device.check.Hex;
-import org.moultwright.device.profile.LineProfile;
 
 /** What an instrument of each bundled form says while it measures 26.1 °C and thereabouts. */
 final class ProfileStreams {
@@ -29,10 +28,10 @@ final class ProfileStreams {
 
     private ProfileStreams() {}
 
-    static byte[] of(LineProfile profile) {
-        byte[] record = FRAMES.containsKey(profile.code())
-                ? Hex.bytes(FRAMES.get(profile.code()))
-                : LINES.get(profile.code()).getBytes(StandardCharsets.ISO_8859_1);
+    static byte[] of(String code) {
+        byte[] record = FRAMES.containsKey(code)
+                ? Hex.bytes(FRAMES.get(code))
+                : LINES.get(code).getBytes(StandardCharsets.ISO_8859_1);
         ByteArrayOutputStream stream = new ByteArrayOutputStream();
         for (int i = 0; i < RECORDS; i++) {
             stream.writeBytes(record);

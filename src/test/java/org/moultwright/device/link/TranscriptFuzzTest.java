@@ -4,30 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
-import java.time.Instant;
-import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.moultwright.device.DeviceException;
 import org.moultwright.device.check.Hex;
-import org.moultwright.device.profile.LineProfile;
-import org.moultwright.device.profile.LineProfiles;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
-import org.moultwright.workflow.LinkState;
-import org.moultwright.workflow.ProbeIdentity;
-import org.moultwright.workflow.ProbeListener;
-import org.moultwright.workflow.ReadingLog.Logged;
 
 /** Whatever bytes come: no crash, no hang, no value outside what a reading may hold. */
 class TranscriptFuzzTest {
-    private static final LineProfiles BUNDLED = LineProfiles.bundled();
     private static final int STREAMS = 600;
-    private static final Instant START = Instant.parse("2026-03-01T20:00:00Z");
     private static final List<String> SCRAPS = List.of(
             "26.1",
             "26,1",
@@ -89,56 +80,51 @@ class TranscriptFuzzTest {
             "0104");
 
     static Stream<String> codes() {
-        return BUNDLED.codes().stream();
+        return Desk.BUNDLED.codes().stream();
     }
 
     @ParameterizedTest
     @MethodSource("codes")
     void anyStreamIsSurvived(String code) {
-        LineProfile profile = BUNDLED.find(code).orElseThrow();
-        List<Logged> readings = new ArrayList<>();
+        int readings = 0;
         for (int seed = 0; seed < STREAMS; seed++) {
-            feed(profile, new Random(seed), readings, seed);
+            Random random = new Random(seed);
+            Desk desk = new Desk(code);
+            for (int chunk = 0; chunk < 8; chunk++) {
+                say(desk, bytes(random), random.nextBoolean());
+            }
+            assertSound(desk, seed);
+            readings += desk.heard.size();
         }
-        assertThat(readings).as("what was read").hasSizeGreaterThan(STREAMS);
+        assertThat(readings).as("what was read").isGreaterThan(STREAMS);
     }
 
     /** Streams of what an instrument says with one byte in fifty changed: what still reads must be sound. */
     @ParameterizedTest
     @MethodSource("codes")
     void aNoisyWireTellsNothingUnsound(String code) {
-        LineProfile profile = BUNDLED.find(code).orElseThrow();
-        List<Logged> readings = new ArrayList<>();
+        Set<Quality> qualities = EnumSet.noneOf(Quality.class);
         for (int seed = 0; seed < STREAMS / 4; seed++) {
             Random random = new Random(seed);
-            byte[] stream = ProfileStreams.of(profile);
+            byte[] stream = ProfileStreams.of(code);
             for (int i = 0; i < stream.length; i++) {
                 stream[i] = random.nextInt(50) == 0 ? (byte) random.nextInt(256) : stream[i];
             }
-            take(profile, new Transcript(profile), stream, readings, START, seed);
+            Desk desk = new Desk(code);
+            say(desk, stream, seed % 2 == 0);
+            assertSound(desk, seed);
+            qualities.addAll(desk.qualities());
         }
-        assertThat(readings).extracting(logged -> logged.reading().quality()).contains(Quality.GOOD, Quality.FAULT);
+        assertThat(qualities).contains(Quality.GOOD, Quality.FAULT);
     }
 
-    private static void feed(LineProfile profile, Random random, List<Logged> readings, int seed) {
-        Transcript transcript = new Transcript(profile);
-        for (int chunk = 0; chunk < 8; chunk++) {
-            take(profile, transcript, bytes(random), readings, START.plusSeconds(chunk), seed);
-        }
-    }
-
-    private static void take(
-            LineProfile profile, Transcript transcript, byte[] bytes, List<Logged> readings, Instant now, int seed) {
-        int before = readings.size();
-        Ear ear = new Ear(profile, new Collecting(readings), ProbeIdentity.UNKNOWN);
-        long nanos = Duration.between(START, now).toNanos();
+    private static void say(Desk desk, byte[] bytes, boolean heldUp) {
+        String text = new String(bytes, StandardCharsets.ISO_8859_1);
         try {
-            transcript.take(bytes, bytes.length, now, nanos, seed % 2 == 0).forEach(ear::heard);
-            transcript.quiet(now, nanos + 500_000_000).forEach(ear::heard);
+            Desk unused = heldUp ? desk.saysLate(text) : desk.says(text);
         } catch (DeviceException e) {
             assertThat(e.reason()).isEqualTo(DeviceException.Reason.STRANGER);
         }
-        readings.subList(before, readings.size()).forEach(logged -> assertSound(logged.reading(), seed));
     }
 
     private static byte[] bytes(Random random) {
@@ -158,28 +144,18 @@ class TranscriptFuzzTest {
         return text.toString().getBytes(StandardCharsets.ISO_8859_1);
     }
 
-    private static void assertSound(Reading reading, int seed) {
-        boolean sound = isNoneOrWithin(reading.temperatureCelsius(), Reading.LOWEST_CELSIUS, Reading.HIGHEST_CELSIUS)
-                && isNoneOrWithin(reading.humidityPercent(), 0, 100);
-        if (!sound) {
-            fail("seed %d gives %s", seed, reading);
+    private static void assertSound(Desk desk, int seed) {
+        for (Reading reading : desk.readings()) {
+            boolean sound =
+                    isNoneOrWithin(reading.temperatureCelsius(), Reading.LOWEST_CELSIUS, Reading.HIGHEST_CELSIUS)
+                            && isNoneOrWithin(reading.humidityPercent(), 0, 100);
+            if (!sound) {
+                fail("seed %d gives %s", seed, reading);
+            }
         }
     }
 
     private static boolean isNoneOrWithin(double value, double lowest, double highest) {
         return Double.isNaN(value) || (value >= lowest && value <= highest);
-    }
-
-    private record Collecting(List<Logged> readings) implements ProbeListener {
-        @Override
-        public void heard(Logged logged) {
-            readings.add(logged);
-        }
-
-        @Override
-        public void changed(LinkState state) {}
-
-        @Override
-        public void clockStepped(Instant seenAt, Duration by) {}
     }
 }

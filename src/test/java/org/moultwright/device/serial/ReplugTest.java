@@ -56,12 +56,7 @@ class ReplugTest {
 
     @Test
     void aSensorWithARomCodeIsFoundAtANewPort() throws Exception {
-        VirtualWire first = plugIn("port-0", "");
-        listen("port-0", "one-wire-scratchpad", ProbeIdentity.UNKNOWN);
-        first.say("\r\n" + ROM + PAD_25);
-        hearing.awaitLines(1);
-        first.pull();
-        hearing.awaitState(LinkState.Lost.class);
+        sensorIsHeardAndPulled();
         VirtualWire second = plugIn("port-1", "");
         sayUntilHeard(second, ROM + PAD_26, 2);
         assertThat(hearing.temperaturesCelsius()).startsWith(25.0625, 26.0);
@@ -70,12 +65,7 @@ class ReplugTest {
 
     @Test
     void anotherSensorAtTheOldPortIsNotTakenForIt() throws Exception {
-        VirtualWire first = plugIn("port-0", "");
-        listen("port-0", "one-wire-scratchpad", ProbeIdentity.UNKNOWN);
-        first.say("\r\n" + ROM + PAD_25);
-        hearing.awaitLines(1);
-        first.pull();
-        hearing.awaitState(LinkState.Lost.class);
+        sensorIsHeardAndPulled();
         VirtualWire other = plugIn("port-0", "");
         Await.until("the stranger is told", () -> {
             say(other, OTHER_ROM + PAD_26);
@@ -121,12 +111,7 @@ class ReplugTest {
     @Test
     void portsThatWereThereAllTheTimeAreNotOpenedToLook() throws Exception {
         VirtualWire bystander = plugIn("port-9", "");
-        VirtualWire first = plugIn("port-0", "");
-        listen("port-0", "one-wire-scratchpad", ProbeIdentity.UNKNOWN);
-        first.say("\r\n" + ROM + PAD_25);
-        hearing.awaitLines(1);
-        first.pull();
-        hearing.awaitState(LinkState.Refused.class);
+        sensorIsHeardAndPulled();
         bystander.say("\r\n" + ROM + PAD_26);
         VirtualWire again = plugIn("port-0", "");
         sayUntilHeard(again, ROM + PAD_25, 2);
@@ -145,6 +130,15 @@ class ReplugTest {
         assertThat(hearing.temperaturesCelsius()).containsExactly(30.5, 30.5);
         assertThat(hearing.lines()).containsOnly("110404013102223B0F");
         assertThat(hearing.identities()).containsExactly(ProbeIdentity.ofAdapter("", "11"));
+    }
+
+    private void sensorIsHeardAndPulled() throws Exception {
+        VirtualWire first = plugIn("port-0", "");
+        listen("port-0", "one-wire-scratchpad", ProbeIdentity.UNKNOWN);
+        first.say("\r\n" + ROM + PAD_25);
+        hearing.awaitLines(1);
+        first.pull();
+        hearing.awaitState(LinkState.Lost.class);
     }
 
     private VirtualWire plugIn(String name, String adapter) throws Exception {
