@@ -96,8 +96,13 @@ public final class LineProfile {
         return decoder.decode(raw);
     }
 
-    /** The same with other settings. */
+    /**
+     * The same with other settings.
+     *
+     * @throws IllegalArgumentException if it has no such settings
+     */
     LineProfile with(Map<String, String> settings) {
+        new Names().choose(file.settings(), settings);
         return settings.equals(choice.settings())
                 ? this
                 : ProfileReader.read(text, settings).orThrow();

@@ -43,7 +43,10 @@ record Setting(String name, List<String> options, int lowest, int highest) {
      */
     String allowed(String value) {
         if (isNumber()) {
-            return Integer.toString((int) Require.within(name, Words.number(value), lowest, highest));
+            Require.that(
+                    value.matches("\\d{1,5}") && allows(Integer.parseInt(value)),
+                    "%s is '%s' but must be a number from %d to %d".formatted(name, value, lowest, highest));
+            return Integer.toString(Integer.parseInt(value));
         }
         Require.that(options.contains(value), "%s is '%s' but must be one of %s".formatted(name, value, options));
         return value;

@@ -89,6 +89,8 @@ class LineProfilesTest {
                 "plain-number address=1"
             })
     void aSettingThatMayNotBeIsRefused(String choice) {
-        assertThatThrownBy(() -> BUNDLED.find(choice)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> BUNDLED.find(choice))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageMatching("[^\\[]{1,100}(\\[[^\\[]*\\])?");
     }
 }

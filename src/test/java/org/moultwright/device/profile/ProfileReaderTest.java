@@ -35,7 +35,7 @@ class ProfileReaderTest {
                 "poll: modbus 300 4 0 2 every 10 s ~ Modbus address",
                 "poll: modbus 1 6 0 2 every 10 s ~ Modbus function",
                 "setting: Address = 1 in 1..247 ~ write it like",
-                "setting: address = 0 in 1..247 ~ must be within",
+                "setting: address = 0 in 1..247 ~ must be a number from 1 to 247",
                 "channel: pressure hPa ~ write it like",
                 "channel: humidity %, as s16 ~ must name 2 bytes",
                 "channel: humidity %, as s12 AB ~ must be decimal",
