@@ -27,7 +27,8 @@ final class LineDecoder {
     Told decode(String raw) {
         try {
             return decoding.plain(raw).map(this::told).orElse(UNREADABLE);
-        } catch (StepLimitedText.OutOfStepsException e) {
+        } catch (StepLimitedText.OutOfStepsException | StackOverflowError e) {
+            // The search calls itself for every character a group of choices takes; the stack is whole again here.
             return UNREADABLE;
         }
     }

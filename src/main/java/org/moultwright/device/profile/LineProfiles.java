@@ -115,7 +115,7 @@ public final class LineProfiles implements LineForms {
 
     @Override
     public List<Proposal> propose(byte[] heard) {
-        return new ProfileFinder(all()).ofStream(heard);
+        return new ProfileFinder(all()).propose(heard);
     }
 
     static LineProfile load(String code) {

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.moultwright.workflow.LineForms.Proposal;
 
 /**
@@ -37,18 +36,9 @@ final class ProfileFinder {
     }
 
     /** The profiles that explain a stream, the best first; of each profile only its best choice. */
-    List<Proposal> ofStream(byte[] stream) {
-        return propose(profile -> profile.records(stream));
-    }
-
-    /** The same of records as they are kept: lines, or bytes in hexadecimal digits. */
-    List<Proposal> ofRecords(List<String> records) {
-        return propose(profile -> records);
-    }
-
-    private List<Proposal> propose(Function<LineProfile, List<String>> records) {
+    List<Proposal> propose(byte[] stream) {
         return profiles.stream()
-                .flatMap(profile -> best(profile, records.apply(profile)).stream())
+                .flatMap(profile -> best(profile, profile.records(stream)).stream())
                 .sorted(BEST_FIRST)
                 .map(Explanation::proposal)
                 .toList();

@@ -25,6 +25,7 @@ class LineDecoderTest {
                 "^(?<temperature>(?:\\d+)+)+x$",
                 "^(?<temperature>(?:\\d|\\d\\d)*)x$",
                 "(?<temperature>.*.*.*.*.*.*.*.*)x",
+                "^(?<temperature>(?:(?:(?:(?:(?:(?:(?:(?:1|a)|b)|c)|d)|e)|f)|g)|h)*)x$",
                 "^(?=(?:.*?1)*(?:.*?1)*(?:.*?1)*x)(?<temperature>\\d)"
             })
     void noHostileLineHangsAPattern(String pattern) {

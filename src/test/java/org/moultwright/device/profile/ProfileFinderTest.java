@@ -81,14 +81,6 @@ class ProfileFinderTest {
     }
 
     @Test
-    void recordsAsTheyAreKeptAreExplainedToo() {
-        assertThat(new ProfileFinder(BUNDLED.all()).ofRecords(List.of("010404013102222ACE")))
-                .first()
-                .extracting(Proposal::profile)
-                .isEqualTo("modbus-int16");
-    }
-
-    @Test
     void whatNobodyCanReadGetsNoProposal() {
         assertThat(BUNDLED.propose("hello\r\nworld\r\n".getBytes(StandardCharsets.ISO_8859_1)))
                 .isEmpty();
