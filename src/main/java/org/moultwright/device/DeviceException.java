@@ -15,7 +15,8 @@ public final class DeviceException extends RuntimeException {
                         + " sudo usermod -aG dialout $USER, then log out and in again."),
         MISSING("DE-3", "Plug the probe in and check the port's name."),
         NOT_A_SERIAL_LINE("DE-4", "Choose the port the probe is plugged into."),
-        FAILED("DE-5", "Unplug the probe, wait a moment and plug it in again.");
+        FAILED("DE-5", "Unplug the probe, wait a moment and plug it in again."),
+        STRANGER("DE-6", "Plug this probe in, or connect the other one as a probe of its own.");
 
         private final String code;
         private final String remedy;

@@ -20,4 +20,13 @@ public interface ProbeListener {
      * @param by how far it jumped, backwards if negative
      */
     void clockStepped(Instant seenAt, Duration by);
+
+    /**
+     * It is now known which probe is heard. Told once, before its first reading; to be kept, so that the same
+     * probe is listened to next time.
+     */
+    default void identified(ProbeIdentity identity) {}
+
+    /** Another probe speaks on the same wire; it is listened to by a link of its own. Told once for each. */
+    default void alsoHeard(ProbeIdentity identity) {}
 }

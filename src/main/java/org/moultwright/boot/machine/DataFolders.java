@@ -20,6 +20,11 @@ public final class DataFolders {
         return Path.of(FOLDERS.dataDir, "demo-" + evening + ".store");
     }
 
+    /** Line profiles the keeper wrote, beside the settings. */
+    public static Path profiles() {
+        return Path.of(FOLDERS.configDir, "profiles");
+    }
+
     /** What can be made again. */
     public static Path cache() {
         return Path.of(FOLDERS.cacheDir);

@@ -12,6 +12,6 @@ public final class SerialLines {
 
     public static ProbeLinks links() {
         Path nativeFolder = DataFolders.cache().resolve("serial");
-        return new SerialProbeLinks(LineProfiles.bundled(), nativeFolder, LinkTiming.USUAL);
+        return new SerialProbeLinks(LineProfiles.withKeepers(DataFolders.profiles()), nativeFolder, LinkTiming.USUAL);
     }
 }

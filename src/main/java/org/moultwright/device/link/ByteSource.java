@@ -12,6 +12,9 @@ public interface ByteSource extends AutoCloseable {
      */
     int read(byte[] into);
 
+    /** Sends bytes; what cannot be sent is seen by the answer that does not come. */
+    void write(byte[] bytes);
+
     @Override
     void close();
 

@@ -1,7 +1,7 @@
 package org.moultwright.device.link;
 
+import org.moultwright.device.profile.LineProfile;
 import org.moultwright.workflow.ProbeLinks;
-import org.moultwright.workflow.ProbeListener;
 
 /** A link on a thread of its own, which does not keep the program alive. */
 public final class LinkThread implements ProbeLinks.Link {
@@ -9,16 +9,19 @@ public final class LinkThread implements ProbeLinks.Link {
     private final Thread thread;
 
     private LinkThread(
-            String name, ByteSource.Opening opening, Transcript transcript, ProbeListener listener, LinkTiming timing) {
-        ProbeLink link = new ProbeLink(opening, transcript, listener, timing, LinkClock.SYSTEM, ending);
+            String name, ByteSource.Opening opening, LineProfile profile, WireListener listener, LinkTiming timing) {
+        LinkTiming patient =
+                profile.poll().map(poll -> timing.forAsking(poll.every())).orElse(timing);
+        ProbeLink link = new ProbeLink(
+                opening, new Transcript(profile), profile.poll(), listener, patient, LinkClock.SYSTEM, ending);
         this.thread = new Thread(link, name);
         thread.setDaemon(true);
     }
 
     /** Starts listening. */
     public static LinkThread start(
-            String name, ByteSource.Opening opening, Transcript transcript, ProbeListener listener, LinkTiming timing) {
-        LinkThread started = new LinkThread(name, opening, transcript, listener, timing);
+            String name, ByteSource.Opening opening, LineProfile profile, WireListener listener, LinkTiming timing) {
+        LinkThread started = new LinkThread(name, opening, profile, listener, timing);
         started.thread.start();
         return started;
     }

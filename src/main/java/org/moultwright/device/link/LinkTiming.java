@@ -10,6 +10,12 @@ import java.time.Duration;
  * @param longestWait the wait doubles up to this
  */
 public record LinkTiming(Duration silentAfter, Duration firstWait, Duration longestWait) {
+    /** The same, patient enough for an instrument that is asked so rarely. */
+    LinkTiming forAsking(Duration every) {
+        Duration answers = every.multipliedBy(3);
+        return answers.compareTo(silentAfter) > 0 ? new LinkTiming(answers, firstWait, longestWait) : this;
+    }
+
     /** For daily use. */
     public static final LinkTiming USUAL =
             new LinkTiming(Duration.ofSeconds(60), Duration.ofMillis(500), Duration.ofSeconds(5));

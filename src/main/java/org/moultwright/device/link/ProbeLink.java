@@ -1,20 +1,21 @@
 package org.moultwright.device.link;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.device.DeviceException;
+import org.moultwright.device.profile.Poll;
 import org.moultwright.workflow.LinkState;
-import org.moultwright.workflow.ProbeListener;
-import org.moultwright.workflow.ReadingLog.Logged;
 
 /**
- * Keeps listening to one probe: opens the wire, tells what comes, closes it at once when it is gone, and tries
- * again, waiting longer each time. All on the thread that calls {@link #run}.
+ * Keeps listening to one wire: opens it, asks if need be, tells what comes, closes it at once when it is gone, and
+ * tries again, waiting longer each time. All on the thread that calls {@link #run}.
  */
 final class ProbeLink implements Runnable {
     private final ByteSource.Opening opening;
     private final Transcript transcript;
-    private final ProbeListener listener;
+    private final Asking asking;
+    private final WireListener listener;
     private final LinkClock clock;
     private final Ending ending;
     private final Silence silence;
@@ -29,12 +30,14 @@ final class ProbeLink implements Runnable {
     ProbeLink(
             ByteSource.Opening opening,
             Transcript transcript,
-            ProbeListener listener,
+            Optional<Poll> poll,
+            WireListener listener,
             LinkTiming timing,
             LinkClock clock,
             Ending ending) {
         this.opening = opening;
         this.transcript = transcript;
+        this.asking = new Asking(poll, clock);
         this.listener = listener;
         this.clock = clock;
         this.ending = ending;
@@ -69,6 +72,7 @@ final class ProbeLink implements Runnable {
     private boolean listenUntilGone() {
         try (ByteSource source = opening.open()) {
             opened();
+            asking.startOver();
             return listen(source);
         }
     }
@@ -87,14 +91,20 @@ final class ProbeLink implements Runnable {
     /** Listens until the wire is gone, has been silent for too long, or the end has come; whether it is gone. */
     private boolean listen(ByteSource source) {
         while (!ending.hasCome()) {
+            if (asking.isDue()) {
+                tell(transcript.asked(asking.ask(source), clock.now()));
+            }
             int count = source.read(buffer);
             if (count < 0) {
                 return true;
             }
             lookAtClock();
             if (count > 0) {
-                tell(transcript.take(buffer, count, clock.now(), stepped || silence.isTooLong()));
-            } else if (silence.isTooLong()) {
+                tell(transcript.take(buffer, count, clock.now(), clock.nanos(), stepped || silence.isTooLong()));
+                continue;
+            }
+            tell(transcript.quiet(clock.now(), clock.nanos()));
+            if (silence.isTooLong()) {
                 enter(new LinkState.Silent(silence.since()));
                 return false;
             }
@@ -102,15 +112,15 @@ final class ProbeLink implements Runnable {
         return false;
     }
 
-    private void tell(List<Logged> readings) {
-        if (readings.isEmpty()) {
+    private void tell(List<Heard> heard) {
+        if (heard.isEmpty()) {
             return;
         }
         stepped = false;
         silence.heard();
         backOff.startOver();
         enter(new LinkState.Live());
-        readings.forEach(listener::heard);
+        heard.forEach(listener::heard);
     }
 
     private void lookAtClock() {

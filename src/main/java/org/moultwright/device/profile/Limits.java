@@ -20,11 +20,14 @@ public record Limits(double lowestCelsius, double highestCelsius, double disconn
         Require.within("highestCelsius", highestCelsius, lowestCelsius, Reading.HIGHEST_CELSIUS);
     }
 
-    /** Whether the probe can have measured this; a sign of a sensor gone is no measurement. */
-    public boolean allow(double temperatureCelsius) {
-        return temperatureCelsius >= lowestCelsius
-                && temperatureCelsius <= highestCelsius
-                && !isNear(temperatureCelsius, disconnectedCelsius);
+    /** Whether the probe can have measured this. */
+    boolean allow(double temperatureCelsius) {
+        return temperatureCelsius >= lowestCelsius && temperatureCelsius <= highestCelsius;
+    }
+
+    /** Whether this is what the probe says when its sensor is gone. */
+    boolean isDisconnected(double temperatureCelsius) {
+        return isNear(temperatureCelsius, disconnectedCelsius);
     }
 
     /** Whether this is what the probe says before its first measurement. */

@@ -1,30 +1,41 @@
 package org.moultwright.device.profile;
 
+import java.time.Duration;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
+import org.moultwright.device.line.Framer;
+import org.moultwright.device.line.Line;
+import org.moultwright.workflow.ProfileProblem;
 
 /**
- * How the lines of one kind of instrument are read. It is declared in a file ({@link ProfileFile}) together
- * with lines it must read rightly; one that fails any of them is not to be used.
+ * How one form of instrument is read: how its bytes come, how they fall into records, what each says. It is
+ * declared in a text ({@link ProfileReader}) together with lines it must read rightly; one that fails any of
+ * them is not to be used.
  *
  * <p>Immutable. Reading a line takes bounded time whatever the line and the patterns are.
  */
 public final class LineProfile {
-    private static final int STEPS_A_PATTERN = 10_000;
-    private static final Decoded UNREADABLE = new Decoded.Unreadable();
-
     private final ProfileFile file;
+    private final ProfileChoice choice;
+    private final List<String> text;
+    private final LineDecoder decoder;
 
-    LineProfile(ProfileFile file) {
+    LineProfile(ProfileFile file, Map<String, String> settings, List<String> text) {
         this.file = file;
+        this.choice = new ProfileChoice(file.code(), settings);
+        this.text = text;
+        this.decoder = new LineDecoder(file);
     }
 
+    /** By which it is chosen, without its settings. */
     public String code() {
         return file.code();
+    }
+
+    /** The words by which it is chosen as it is, settings included. */
+    public String choice() {
+        return choice.words();
     }
 
     /** What the keeper calls it. */
@@ -33,66 +44,83 @@ public final class LineProfile {
     }
 
     public LineSettings lineSettings() {
-        return file.lineSettings();
+        return file.wiring().port();
+    }
+
+    /** What is asked, of an instrument that speaks only when asked. */
+    public Optional<Poll> poll() {
+        return file.wiring().poll();
     }
 
     public Limits limits() {
-        return file.limits();
+        return file.values().limits();
     }
 
-    /** What a line says; text is bytes as ISO-8859-1. */
-    public Decoded decode(String line) {
-        String plain = Signs.plain(line);
-        try {
-            return file.records().stream()
-                    .flatMap(pattern -> found(pattern, plain).stream())
-                    .findFirst()
-                    .map(this::measured)
-                    .orElseGet(() -> isFault(plain) ? new Decoded.Fault() : UNREADABLE);
-        } catch (StepLimitedText.OutOfStepsException e) {
-            return UNREADABLE;
-        }
+    /** How long the very same value may be told before it is suspect; empty if for ever. */
+    public Optional<Duration> stuckAfter() {
+        return file.values().stuckAfter();
     }
 
-    /** A sentence for every test line of its own that it reads wrongly. */
-    public List<String> failures() {
-        return file.tests().stream()
-                .filter(test -> !test.holds(decode(test.line())))
-                .map(test -> "%s reads \"%s\" as %s but must read %s"
-                        .formatted(code(), test.line(), decode(test.line()), test.expected()))
+    /** Whether its records carry a check value. */
+    boolean isChecked() {
+        return !file.values().checks().isEmpty();
+    }
+
+    List<String> testLines() {
+        return file.tests().stream().map(ProfileTest::line).toList();
+    }
+
+    List<Setting> settings() {
+        return file.settings();
+    }
+
+    /** Cuts a stream into records; the stream may start amid one. */
+    public Framer framer(boolean amidARecord) {
+        return file.wiring().framing().start(amidARecord, file.wiring().longestBytes());
+    }
+
+    /** The records of a stream, as they are kept. */
+    List<String> records(byte[] stream) {
+        return file.wiring().framing().cut(stream, file.wiring().longestBytes()).stream()
+                .map(this::raw)
                 .toList();
     }
 
-    private boolean isFault(String plain) {
-        return file.faults().stream().anyMatch(pattern -> found(pattern, plain).isPresent());
+    /** A record as it is kept: its text, or its bytes in hexadecimal digits. */
+    public String raw(Line record) {
+        return file.decoding().raw(record.text());
     }
 
-    private static Optional<Matcher> found(Pattern pattern, String plain) {
-        Matcher matcher = pattern.matcher(new StepLimitedText(plain, STEPS_A_PATTERN));
-        return matcher.find() ? Optional.of(matcher) : Optional.empty();
+    /** What a kept record says. */
+    public Told decode(String raw) {
+        return decoder.decode(raw);
     }
 
-    private Decoded measured(Matcher found) {
-        double temperatureCelsius = unit(found).toCelsius(number(group(found, "temperature")));
-        return limits().allow(temperatureCelsius)
-                ? new Decoded.Measured(temperatureCelsius, humidityPercent(found))
-                : new Decoded.Fault();
+    /**
+     * The same with other settings.
+     *
+     * @throws IllegalArgumentException if it has no such settings
+     */
+    LineProfile with(Map<String, String> settings) {
+        new Names().choose(file.settings(), settings);
+        return settings.equals(choice.settings())
+                ? this
+                : ProfileReader.read(text, settings).orThrow();
     }
 
-    private TemperatureUnit unit(Matcher found) {
-        String unit = group(found, "unit");
-        return unit == null ? file.unit() : TemperatureUnit.valueOf(unit.toUpperCase(Locale.ROOT));
+    /** Every test line of its own that it reads wrongly. */
+    public List<ProfileProblem> failures() {
+        return file.tests().stream()
+                .flatMap(test -> failure(test, with(test.settings())).stream())
+                .toList();
     }
 
-    private static double humidityPercent(Matcher found) {
-        return number(group(found, "humidity"));
-    }
-
-    private static @Nullable String group(Matcher found, String name) {
-        return found.pattern().pattern().contains("(?<" + name + ">") ? found.group(name) : null;
-    }
-
-    private static double number(@Nullable String text) {
-        return text == null ? Double.NaN : Double.parseDouble(text.replace(',', '.'));
+    private static Optional<ProfileProblem> failure(ProfileTest test, LineProfile profile) {
+        Told told = profile.decode(test.line());
+        return test.holds(told)
+                ? Optional.empty()
+                : Optional.of(new ProfileProblem(
+                        test.lineNumber(),
+                        "\"%s\" is read as %s but must be %s".formatted(test.line(), told, test.wanted())));
     }
 }

@@ -4,44 +4,125 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+import org.moultwright.workflow.LineForms;
 
-/** The profiles that may be used: each reads all of its own test lines rightly. */
-public final class LineProfiles {
-    private static final List<String> BUNDLED = List.of("plain-number", "key-value");
+/** The profiles that may be used: each reads all of its own test lines rightly. Safe for several threads. */
+public final class LineProfiles implements LineForms {
+    static final List<String> BUNDLED = List.of(
+            "plain-number",
+            "key-value",
+            "plain-fahrenheit",
+            "bracketed-units",
+            "stx-integers",
+            "semicolon-record",
+            "letter-poll",
+            "letter-poll-humidity",
+            "scpi-poll",
+            "json",
+            "comma-separated",
+            "decimal-comma",
+            "one-wire-scratchpad",
+            "hex-words",
+            "modbus-int16",
+            "modbus-float32");
 
-    private final Map<String, LineProfile> byCode = new LinkedHashMap<>();
+    /** The program's own, each read and tried when it is first asked for: all at once would delay the start. */
+    private final Map<String, Optional<LineProfile>> bundled = new ConcurrentHashMap<>();
 
-    /** Of these, the ones that pass their own tests. */
-    public LineProfiles(List<LineProfile> profiles) {
-        profiles.stream()
-                .filter(profile -> profile.failures().isEmpty())
-                .forEach(profile -> byCode.put(profile.code(), profile));
+    private final List<ProfileFolder.Found> keepers;
+
+    private LineProfiles(List<ProfileFolder.Found> keepers) {
+        this.keepers = keepers;
     }
 
     /** The profiles that come with the program. */
     public static LineProfiles bundled() {
-        return new LineProfiles(BUNDLED.stream().map(LineProfiles::load).toList());
+        return new LineProfiles(List.of());
     }
 
+    /**
+     * The profiles that come with the program, and those the keeper wrote.
+     *
+     * @param folder where the keeper's are; it need not be there. One that has the code of another is not usable
+     */
+    public static LineProfiles withKeepers(Path folder) {
+        return new LineProfiles(new ProfileFolder(folder, Set.copyOf(BUNDLED)).read());
+    }
+
+    /** The codes of those that may be used, in order. */
     public List<String> codes() {
-        return List.copyOf(byCode.keySet());
+        return Stream.concat(BUNDLED.stream(), usableOfKeepers().map(LineProfile::code))
+                .toList();
     }
 
-    public Optional<LineProfile> find(String code) {
-        return Optional.ofNullable(byCode.get(code));
+    /**
+     * The profile of a code, or of a code with settings such as {@code modbus-int16 address=17}.
+     *
+     * @throws IllegalArgumentException if the profile has no such settings
+     */
+    public Optional<LineProfile> find(String words) {
+        ProfileChoice choice = ProfileChoice.of(words);
+        return usable(choice.code()).map(profile -> profile.with(choice.settings()));
+    }
+
+    private Optional<LineProfile> usable(String code) {
+        return BUNDLED.contains(code)
+                ? bundled.computeIfAbsent(
+                        code,
+                        any -> Optional.of(load(code))
+                                .filter(profile -> profile.failures().isEmpty()))
+                : usableOfKeepers()
+                        .filter(profile -> profile.code().equals(code))
+                        .findFirst();
+    }
+
+    private Stream<LineProfile> usableOfKeepers() {
+        return keepers.stream().flatMap(found -> found.check().profile().stream());
+    }
+
+    /** All that may be used, in order. */
+    List<LineProfile> all() {
+        return codes().stream().flatMap(code -> usable(code).stream()).toList();
+    }
+
+    @Override
+    public List<Form> forms() {
+        Stream<Form> own = BUNDLED.stream()
+                .map(LineProfiles::load)
+                .map(profile -> new Form(profile.code(), profile.title(), Optional.empty(), profile.failures()));
+        Stream<Form> written = keepers.stream()
+                .map(found -> new Form(
+                        found.check().code().orElse(""),
+                        found.check().title(),
+                        Optional.of(found.name()),
+                        found.check().problems()));
+        return Stream.concat(own, written).toList();
+    }
+
+    @Override
+    public Checked check(List<String> text) {
+        ProfileCheck check = ProfileCheck.of(text).withCodeNotIn(Set.copyOf(BUNDLED));
+        return new Checked(check.code(), check.problems());
+    }
+
+    @Override
+    public List<Proposal> propose(byte[] heard) {
+        return new ProfileFinder(all()).propose(heard);
     }
 
     static LineProfile load(String code) {
         try (InputStream file =
                 Objects.requireNonNull(LineProfiles.class.getResourceAsStream(code + ".profile"), code)) {
-            return ProfileReader.read(new String(file.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .toList());
+            String text = new String(file.readAllBytes(), StandardCharsets.UTF_8);
+            return ProfileReader.read(text.lines().toList(), Map.of()).orThrow();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -10,31 +10,33 @@ import org.moultwright.device.link.ByteSource;
 import org.moultwright.device.profile.LineSettings;
 
 /** Opens a serial port by its name, each time as a new port: a name can come to mean another device. */
-final class SerialOpening implements ByteSource.Opening {
+final class SerialOpening {
     private static final int READ_MILLIS = 200;
 
-    private final String name;
     private final LineSettings settings;
 
-    SerialOpening(String name, LineSettings settings) {
-        this.name = name;
+    SerialOpening(LineSettings settings) {
         this.settings = settings;
     }
 
-    @Override
-    public ByteSource open() {
-        SerialPort port = find();
+    /**
+     * The port newly opened.
+     *
+     * @throws DeviceException if it cannot be
+     */
+    ByteSource open(String name) {
+        SerialPort port = find(name);
         port.setComPortParameters(settings.baud(), settings.dataBits(), stopBits(), parity());
         port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
         port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, READ_MILLIS, 0);
         port.setDTRandRTS(settings.raiseDtr(), false);
         if (!port.openPort(0)) {
-            throw refusal(port.getLastErrorCode());
+            throw refusal(name, port.getLastErrorCode());
         }
         return new SerialSource(port);
     }
 
-    private SerialPort find() {
+    private static SerialPort find(String name) {
         try {
             return SerialPort.getCommPort(name);
         } catch (SerialPortInvalidPortException e) {
@@ -42,7 +44,7 @@ final class SerialOpening implements ByteSource.Opening {
         }
     }
 
-    private DeviceException refusal(int code) {
+    private static DeviceException refusal(String name, int code) {
         return switch (SerialRefusal.of(code, Files.exists(Path.of(name)))) {
             case BUSY -> new DeviceException(Reason.BUSY, "The port %s is in use.".formatted(name));
             case NO_PERMISSION ->
@@ -50,7 +52,7 @@ final class SerialOpening implements ByteSource.Opening {
             case MISSING -> new DeviceException(Reason.MISSING, "There is no port %s.".formatted(name));
             case NOT_A_SERIAL_LINE ->
                 new DeviceException(Reason.NOT_A_SERIAL_LINE, "%s is no serial port.".formatted(name));
-            case FAILED ->
+            case FAILED, STRANGER ->
                 new DeviceException(
                         Reason.FAILED, "The port %s cannot be opened (system code %d).".formatted(name, code));
         };
@@ -72,6 +74,11 @@ final class SerialOpening implements ByteSource.Opening {
         @Override
         public int read(byte[] into) {
             return port.readBytes(into, into.length);
+        }
+
+        @Override
+        public void write(byte[] bytes) {
+            port.writeBytes(bytes, bytes.length);
         }
 
         @Override

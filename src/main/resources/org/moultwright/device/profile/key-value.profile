@@ -2,24 +2,27 @@
 code: key-value
 title: Named values on a line
 port: 9600 8N1
-unit: C
-limits: -40 85
+channel: temperature C
+channel: humidity %
 
 # Digital one-wire sensors: what they say when the wire is broken, and before they first measure.
 disconnected: -127
 power-on: 85
 
-let: number = [+-]?(?:\d{1,12}(?:[.,]\d{1,12})?|[.,]\d{1,12})(?:E[+-]?\d{1,3})?
 let: before = (?:.*?[\s,;|])?
 let: after = (?=$|[\s,;|])
 let: is = \s*[=:]\s*
 let: warmth = (?:t|temp|temperature){is}
 let: moisture = (?:h|rh|hum|humidity){is}
-let: nothing = (?:err|error|[+-]?(?:OL|OFL|NAN|INF)|-[HLE]-|-{2,}|fail)
+let: name = (?:id|address|addr|sensor|probe)
 
-record: ^(?={before}{warmth}(?<temperature>{number})\s*(?:°|deg)?\s*(?<unit>[CF])?{after})(?:(?={before}{moisture}(?<humidity>{number})\s*(?:%\s*(?:rh)?)?{after})|)
-fault: ^{before}{warmth}{nothing}
+let: who = (?:(?={before}(?:rom|serial){is}(?<serial>[\w:-]{1,24}){after})|)(?:(?={before}{name}{is}(?<address>[\w:-]{1,24}){after})|)
+let: when = (?:(?={before}seq{is}(?<sequence>\d{1,12}){after})|)
+
+record: ^(?={before}{warmth}(?<temperature>{number})\s*(?:°|deg)?\s*(?<unit>[CF])?{after})(?:(?={before}{moisture}(?<humidity>{number}|{nothing})\s*(?:%\s*(?:rh)?)?{after})|){who}{when}
+fault: ^(?={before}{warmth}{nothing}){who}
 fault: ^\s*(?:err\b|error|fail)
+restart: \b(?:{banner})\b
 
 test: "T=25.7C H=74.2%" -> 25.7 74.2
 test: "H=74.2% T=25.7C" -> 25.7 74.2
@@ -37,7 +40,7 @@ test: "T=nan H=nan" -> fault
 test: "T=Err" -> fault
 test: "T=OL H=74.2%" -> fault
 test: "Error 3" -> fault
-test: "T=-127.00C H=0%" -> fault
+test: "T=-127.00C H=0%" -> fault disconnected
 test: "T=-196.6F" -> fault
 test: "T=9.9E37" -> fault
 test: "T=121.1C" -> fault
@@ -49,3 +52,10 @@ test: "set=27.0" -> unreadable
 test: "T=299.5K" -> unreadable
 test: "T=" -> unreadable
 test: "T=25.7.1" -> unreadable
+
+test: "T=25.7C H=nan" -> 25.7 none
+test: "rom=28DC667405000098 T=25.7C" -> 25.7 from 28DC667405000098
+test: "id=3 T=25.7C H=74.2%" -> 25.7 74.2 from 3
+test: "id=3 T=nan" -> fault instrument from 3
+test: "seq=17 T=25.7C" -> 25.7
+test: "rst cause: power on" -> fault restart

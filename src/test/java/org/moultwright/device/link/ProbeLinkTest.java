@@ -122,6 +122,45 @@ class ProbeLinkTest {
     }
 
     @Test
+    void anInstrumentIsAskedAtOnceAndThenAsOftenAsItsProfileSays() {
+        wire.isQuiet(Duration.ofSeconds(1))
+                .says("+26.1000C\r")
+                .isQuiet(Duration.ofSeconds(8))
+                .run("letter-poll every=3");
+        assertThat(wire.asked).containsExactly("T\r", "T\r", "T\r", "T\r");
+        assertThat(wire.temperaturesCelsius()).containsExactly(26.1);
+    }
+
+    @Test
+    void anAnswerInPiecesIsJoinedAndAskingAnewStartsAnew() {
+        wire.says("+26.1000C\r70%\r")
+                .isQuiet(Duration.ofSeconds(3))
+                .says("+26.2000C\r")
+                .isQuiet(Duration.ofSeconds(3))
+                .says("+26.3000C\r71%\r")
+                .run("letter-poll-humidity every=3");
+        assertThat(wire.heard.stream().map(logged -> logged.reading().quality()))
+                .containsExactly(Quality.GOOD, Quality.FAULT, Quality.GOOD);
+        assertThat(wire.heard.get(1).rawLine()).isEqualTo("+26.2000C");
+    }
+
+    @Test
+    void anotherSensorAtThePortIsRefusedAndThePortTriedAgain() {
+        wire.says("\nid=a T=26.1\n")
+                .isPulled()
+                .says("\nid=b T=31.0\n")
+                .says("id=b T=31.1\n")
+                .says("\nid=a T=26.2\n")
+                .run("key-value");
+        assertThat(wire.temperaturesCelsius()).containsExactly(26.1, 26.2);
+        assertThat(wire.states)
+                .anySatisfy(state -> assertThat(state)
+                        .isInstanceOfSatisfying(
+                                LinkState.Refused.class,
+                                refused -> assertThat(refused.code()).isEqualTo("DE-6")));
+    }
+
+    @Test
     void aClockStepIsTold() {
         wire.says("\n26.1\n")
                 .clockIsSet(Duration.ofHours(1))

@@ -9,8 +9,10 @@ import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
 import org.moultwright.device.DeviceException;
+import org.moultwright.device.profile.LineProfile;
 import org.moultwright.device.profile.LineProfiles;
 import org.moultwright.workflow.LinkState;
+import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ProbeListener;
 import org.moultwright.workflow.ReadingLog.Logged;
 
@@ -19,6 +21,7 @@ import org.moultwright.workflow.ReadingLog.Logged;
  * writes down what it hears. The link ends when the script does.
  */
 final class ScriptedWire implements ByteSource.Opening, Ending, ProbeListener {
+    private static final LineProfiles BUNDLED = LineProfiles.bundled();
     static final Duration READ = Duration.ofMillis(200);
     private static final LinkTiming TIMING =
             new LinkTiming(Duration.ofSeconds(60), Duration.ofMillis(500), Duration.ofSeconds(5));
@@ -27,12 +30,14 @@ final class ScriptedWire implements ByteSource.Opening, Ending, ProbeListener {
     final List<Logged> heard = new ArrayList<>();
     final List<Duration> steps = new ArrayList<>();
     final List<Duration> waits = new ArrayList<>();
+    final List<String> asked = new ArrayList<>();
     int opened;
     int closed;
     private final Deque<Runnable> script = new ArrayDeque<>();
     private final Deque<DeviceException.Reason> refusals = new ArrayDeque<>();
     private byte[] next = {};
     private boolean gone;
+    private Ear ear = new Ear(BUNDLED.find("plain-number").orElseThrow(), this, ProbeIdentity.UNKNOWN);
     private Instant wall = Instant.parse("2026-03-01T20:00:00Z");
     private long steadyNanos;
 
@@ -69,10 +74,10 @@ final class ScriptedWire implements ByteSource.Opening, Ending, ProbeListener {
     }
 
     ScriptedWire run(String profile) {
-        Transcript transcript =
-                new Transcript(LineProfiles.bundled().find(profile).orElseThrow());
+        LineProfile read = BUNDLED.find(profile).orElseThrow();
+        ear = new Ear(read, this, ProbeIdentity.UNKNOWN);
         LinkClock clock = new LinkClock(() -> wall, () -> steadyNanos);
-        new ProbeLink(this, transcript, this, TIMING, clock, this).run();
+        new ProbeLink(this, new Transcript(read), read.poll(), ear, TIMING, clock, this).run();
         return this;
     }
 
@@ -92,6 +97,7 @@ final class ScriptedWire implements ByteSource.Opening, Ending, ProbeListener {
             throw new DeviceException(refusals.remove(), "The port cannot be opened.");
         }
         opened++;
+        ear.opened("");
         gone = false;
         return new Source();
     }
@@ -138,6 +144,11 @@ final class ScriptedWire implements ByteSource.Opening, Ending, ProbeListener {
             }
             System.arraycopy(next, 0, into, 0, next.length);
             return next.length;
+        }
+
+        @Override
+        public void write(byte[] bytes) {
+            asked.add(new String(bytes, StandardCharsets.ISO_8859_1));
         }
 
         @Override

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.moultwright.device.profile.Decoded;
+import org.moultwright.device.profile.FaultCause;
 import org.moultwright.device.profile.Limits;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
@@ -14,7 +16,7 @@ import org.moultwright.domain.Reading;
 class ReadingJudgeTest {
     private static final Duration PERIOD = Duration.ofSeconds(10);
 
-    private final ReadingJudge judge = new ReadingJudge(new Limits(-40, 85, -127, 85));
+    private final ReadingJudge judge = new ReadingJudge(new Limits(-40, 85, -127, 85), Optional.empty());
     private Instant now = Instant.parse("2026-03-01T20:00:00Z");
 
     @Test
@@ -82,7 +84,7 @@ class ReadingJudgeTest {
     @Test
     void whatIsNoMeasurementIsAFaultWithoutANumber() {
         Reading fault = new Reading(now, Double.NaN, Double.NaN, Quality.FAULT);
-        assertThat(judge.judge(new Decoded.Fault(), now)).isEqualTo(fault);
+        assertThat(judge.judge(new Decoded.Fault(FaultCause.INSTRUMENT), now)).isEqualTo(fault);
         assertThat(judge.judge(new Decoded.Unreadable(), now)).isEqualTo(fault);
     }
 

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.moultwright.workflow.LinkState;
+import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ProbeListener;
 import org.moultwright.workflow.ReadingLog.Logged;
 
@@ -12,6 +13,7 @@ import org.moultwright.workflow.ReadingLog.Logged;
 final class Hearing implements ProbeListener {
     private final List<Logged> heard = new CopyOnWriteArrayList<>();
     private final List<LinkState> states = new CopyOnWriteArrayList<>();
+    private final List<ProbeIdentity> identities = new CopyOnWriteArrayList<>();
     private int waitedFor;
 
     @Override
@@ -41,6 +43,15 @@ final class Hearing implements ProbeListener {
             }
             return false;
         });
+    }
+
+    @Override
+    public void identified(ProbeIdentity identity) {
+        identities.add(identity);
+    }
+
+    List<ProbeIdentity> identities() {
+        return identities;
     }
 
     List<LinkState> states() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -33,11 +34,15 @@ final class VirtualWire implements AutoCloseable {
     }
 
     static VirtualWire plugIn(Path folder) throws IOException {
-        Path portEnd = folder.resolve("port");
-        Path probeEnd = folder.resolve("probe");
+        return plugIn(folder, "port");
+    }
+
+    static VirtualWire plugIn(Path folder, String name) throws IOException {
+        Path portEnd = folder.resolve(name);
+        Path probeEnd = folder.resolve("far-end-of-" + name);
         Process socat = new ProcessBuilder("socat", pty(portEnd), pty(probeEnd))
                 .redirectErrorStream(true)
-                .redirectOutput(folder.resolve("socat.txt").toFile())
+                .redirectOutput(folder.resolve(name + ".txt").toFile())
                 .start();
         Await.until("both ends are there", () -> Files.exists(portEnd) && Files.exists(probeEnd));
         return new VirtualWire(portEnd, probeEnd, socat, Files.newOutputStream(probeEnd));
@@ -52,8 +57,24 @@ final class VirtualWire implements AutoCloseable {
     }
 
     void say(String text) throws IOException {
-        probe.write(text.getBytes(StandardCharsets.ISO_8859_1));
+        say(text.getBytes(StandardCharsets.ISO_8859_1));
+    }
+
+    void say(byte[] bytes) throws IOException {
+        probe.write(bytes);
         probe.flush();
+    }
+
+    /** Waits for a question of so many bytes. */
+    byte[] awaitQuestion(int count) throws IOException {
+        byte[] question = new byte[count];
+        try (InputStream asked = Files.newInputStream(probeEnd)) {
+            int have = 0;
+            while (have < count) {
+                have += asked.read(question, have, count - have);
+            }
+        }
+        return question;
     }
 
     /** Pulls the wire; both ends vanish. */

@@ -1,0 +1,43 @@
+package org.moultwright.device.profile;
+
+import java.util.Arrays;
+import java.util.Locale;
+
+/** The unit a quantity is told in. */
+enum Unit {
+    CELSIUS("C") {
+        @Override
+        double toOurs(double value) {
+            return value;
+        }
+    },
+    FAHRENHEIT("F") {
+        @Override
+        double toOurs(double value) {
+            return (value - 32) / 1.8;
+        }
+    },
+    PERCENT("%") {
+        @Override
+        double toOurs(double value) {
+            return value;
+        }
+    };
+
+    private final String key;
+
+    Unit(String key) {
+        this.key = key;
+    }
+
+    /** The unit a line or a profile names, in letters of either case. */
+    static Unit named(String key) {
+        return Arrays.stream(values())
+                .filter(unit -> unit.key.equals(key.toUpperCase(Locale.ROOT)))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("unit is '%s' but must be C, F or %%".formatted(key)));
+    }
+
+    /** The quantity in °C or in %. */
+    abstract double toOurs(double value);
+}
