@@ -36,6 +36,11 @@ public record Correction(
         double most = Math.sqrt(offsetVariance * slopeVariance) * ROUNDING;
         Require.within("covariance", covariance, -most, most);
         Require.within("commonSd", commonSd, 0, 1000);
+        // A zero with a sign would not be equal to itself after a store that keeps none.
+        origin += 0.0;
+        offset += 0.0;
+        slope += 0.0;
+        covariance += 0.0;
     }
 
     /** A constant correction. */

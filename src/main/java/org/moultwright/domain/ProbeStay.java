@@ -1,5 +1,8 @@
 package org.moultwright.domain;
 
+import java.time.Instant;
+import java.util.Optional;
+
 /**
  * A span in which a probe measured one container, with what is known of its error.
  *
@@ -7,8 +10,10 @@ package org.moultwright.domain;
  * @param container the container it measured
  * @param span from when until when
  * @param correction what its indications of temperature need
+ * @param calibratedAt when it was calibrated for that, empty where the correction was only written down
  */
-public record ProbeStay(String probe, String container, Span span, Correction correction) {
+public record ProbeStay(
+        String probe, String container, Span span, Correction correction, Optional<Instant> calibratedAt) {
     /** About where broods live; the error of a sloping correction is told for here. */
     private static final double USUAL_CELSIUS = Brood.DEFAULT_REFERENCE_CELSIUS;
 
@@ -26,7 +31,7 @@ public record ProbeStay(String probe, String container, Span span, Correction co
      * @param sdCelsius standard uncertainty of the offset
      */
     public ProbeStay(String probe, String container, Span span, double offsetCelsius, double sdCelsius) {
-        this(probe, container, span, Correction.constant(0 - offsetCelsius, sdCelsius));
+        this(probe, container, span, Correction.constant(-offsetCelsius, sdCelsius), Optional.empty());
     }
 
     /** How much too high it reads where broods live. */
@@ -45,6 +50,6 @@ public record ProbeStay(String probe, String container, Span span, Correction co
     }
 
     public ProbeStay with(Span other) {
-        return new ProbeStay(probe, container, other, correction);
+        return new ProbeStay(probe, container, other, correction, calibratedAt);
     }
 }

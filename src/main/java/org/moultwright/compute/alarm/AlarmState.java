@@ -108,6 +108,10 @@ public record AlarmState(
                 new AlarmState(phase, delays, Optional.of(spell), activeMillis, 0, false), List.of(AlarmTurn.SNOOZED));
     }
 
+    AlarmState resumed(Phase then, Optional<Snooze> spell, boolean escalated) {
+        return new AlarmState(then, Delays.NONE, spell, 0, 0, escalated);
+    }
+
     private boolean isAtRest() {
         return phase == Phase.QUIET && snooze.isEmpty() && delays.last() != Sign.EXCEEDED;
     }

@@ -61,9 +61,14 @@ public record Watch(Map<AlarmKind, AlarmState> alarms, Senses senses) {
         return with(kind, alarm(kind).snooze(length, at), at);
     }
 
-    /** The keeper takes what the incubator does now for its habit. */
-    public Watch relearningHabit() {
-        return new Watch(alarms, senses.relearningHabit());
+    /** The keeper takes what the incubator does now for its habit, so that a drift from the old one is over. */
+    public Step relearnHabit(Instant at) {
+        AlarmState drift = alarm(AlarmKind.DRIFT);
+        AlarmState.Step over = drift.isActive()
+                ? new AlarmState.Step(AlarmState.QUIET, List.of(AlarmTurn.CLEARED))
+                : new AlarmState.Step(drift, List.of());
+        Step step = with(AlarmKind.DRIFT, over, at);
+        return new Step(new Watch(step.watch().alarms(), senses.relearningHabit()), step.events());
     }
 
     private Step with(AlarmKind kind, AlarmState.Step step, Instant at) {

@@ -2,6 +2,7 @@ package org.moultwright.compute.calibration;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Calibration;
 import org.moultwright.domain.Correction;
@@ -43,7 +44,11 @@ public final class CalibratedStays {
     private static ProbeStay dress(ProbeStay written, Span part, CalibrationHistory history) {
         return history.inForce(part.from())
                 .map(calibration -> new ProbeStay(
-                        written.probe(), written.container(), part, correction(calibration, written, part)))
+                        written.probe(),
+                        written.container(),
+                        part,
+                        correction(calibration, written, part),
+                        Optional.of(calibration.doneAt())))
                 .orElseGet(() -> written.with(part));
     }
 

@@ -73,6 +73,19 @@ class WatchTest {
     }
 
     @Test
+    void aDriftTheKeeperAcceptsIsOverAndIsTheNewHabit() {
+        read(27.4, 27, Duration.ofHours(30));
+        read(28.3, 27, Duration.ofHours(4));
+        watching.acknowledge(DRIFT).relearnHabit();
+        read(28.3, 27, Duration.ofHours(30));
+        assertThat(watching.turns(DRIFT)).startsWith(RAISED).endsWith(CLEARED);
+        assertThat(watching.alarm(DRIFT).isActive()).isFalse();
+
+        read(27.4, 27, Duration.ofHours(4));
+        assertThat(watching.alarm(DRIFT).isActive()).isTrue();
+    }
+
+    @Test
     void aHabitFarOffItsSetPointIsDriftItself() {
         read(28.9, 27, Duration.ofHours(45));
 

@@ -55,6 +55,10 @@ final class Watching {
         return this;
     }
 
+    Watching relearnHabit() {
+        return take(watch.relearnHabit(wall));
+    }
+
     Watching acknowledge(AlarmKind kind) {
         return take(watch.acknowledge(kind, wall));
     }
