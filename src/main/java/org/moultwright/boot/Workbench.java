@@ -45,6 +45,7 @@ import org.moultwright.ui.shell.TopLineReader;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.workflow.BroodBook;
+import org.moultwright.workflow.CalibratedBook;
 import org.moultwright.workflow.OpenSac;
 import org.moultwright.workflow.PotSlings;
 import org.moultwright.workflow.RecordRound;
@@ -82,7 +83,7 @@ final class Workbench implements AutoCloseable {
         this.toolkit = toolkit;
         this.runner = new BackgroundRunner("desk work", toolkit);
         this.keeper = new BackgroundRunner("keeper's entries", toolkit);
-        BroodBook book = store.book();
+        BroodBook book = new CalibratedBook(store.book(), store.climate());
         this.room = new Room(book, store.readings(), new Forecaster()::forecast);
         this.days = new DayWords(zoneOf(book.broods()));
         this.shell = new ShellViewModel(days);

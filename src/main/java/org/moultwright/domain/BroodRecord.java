@@ -67,6 +67,11 @@ public record BroodRecord(
         return new BroodRecord(brood, ledger, checks, stays, probeStays, setPoints, others, mould, care, pots, runUp);
     }
 
+    /** This record with other probe stays. */
+    public BroodRecord withProbeStays(List<ProbeStay> others) {
+        return new BroodRecord(brood, ledger, checks, stays, others, setPoints, readings, mould, care, pots, runUp);
+    }
+
     /**
      * What was written of this brood up to and including an instant: later entries, looks, notes, pots,
      * readings and stays are left out, and a span that ended later counts as still open.
@@ -88,12 +93,7 @@ public record BroodRecord(
                         .toList(),
                 probeStays.stream()
                         .filter(stay -> !stay.span().from().isAfter(instant))
-                        .map(stay -> new ProbeStay(
-                                stay.probe(),
-                                stay.container(),
-                                stay.span().until(instant),
-                                stay.offsetCelsius(),
-                                stay.sdCelsius()))
+                        .map(stay -> stay.with(stay.span().until(instant)))
                         .toList(),
                 setPoints.stream()
                         .filter(point -> !point.span().from().isAfter(instant))

@@ -3,9 +3,13 @@ package org.moultwright.store;
 import java.nio.file.Path;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.moultwright.store.book.H2BroodBook;
+import org.moultwright.store.climate.H2AlarmJournal;
+import org.moultwright.store.climate.H2ClimateBook;
 import org.moultwright.store.file.OwnerNote;
 import org.moultwright.store.reading.H2ReadingLog;
+import org.moultwright.workflow.AlarmJournal;
 import org.moultwright.workflow.BroodBook;
+import org.moultwright.workflow.ClimateBook;
 import org.moultwright.workflow.ReadingLog;
 
 /**
@@ -49,6 +53,14 @@ public final class H2Store implements AutoCloseable {
 
     public ReadingLog readings() {
         return new H2ReadingLog(transactions);
+    }
+
+    public ClimateBook climate() {
+        return new H2ClimateBook(transactions);
+    }
+
+    public AlarmJournal alarms() {
+        return new H2AlarmJournal(transactions);
     }
 
     /** Reads the whole store and says what in it does not hold. */

@@ -6,7 +6,7 @@ import org.flywaydb.core.Flyway;
 /** The steps that bring a store's tables from one version to the next. */
 final class Migrations {
     /** The version this program reads and writes; the number of the last file among the migrations. */
-    static final int LATEST = 1;
+    static final int LATEST = 2;
 
     private static final String PLACE = "classpath:org/moultwright/store/migration";
 

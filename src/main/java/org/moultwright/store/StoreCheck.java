@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.store.book.BookAudit;
+import org.moultwright.store.climate.ClimateAudit;
 import org.moultwright.store.reading.ReadingAudit;
 import org.moultwright.store.sql.Problem;
 
@@ -25,6 +26,10 @@ final class StoreCheck {
             new Reference("pot", "brood", "brood", "code"),
             new Reference("pot", "deed", "deed", "id"),
             new Reference("run_up_event", "brood", "brood", "code"),
+            new Reference("calibration", "deed", "deed", "id"),
+            new Reference("calibration", "probe", "probe", "code"),
+            new Reference("calibration_point", "calibration", "calibration", "id"),
+            new Reference("display_note", "deed", "deed", "id"),
             new Reference("deed", "brood", "brood", "code"),
             new Reference("deed", "undoes", "deed", "id"),
             new Reference("brood_stage", "brood", "brood", "code"),
@@ -52,6 +57,7 @@ final class StoreCheck {
         ReadingAudit readings = ReadingAudit.of(handle);
         problems.addAll(book.problems());
         problems.addAll(readings.problems());
+        problems.addAll(ClimateAudit.of(handle));
         return new StoreReport(version, book.broods(), book.entries(), readings.readings(), problems);
     }
 

@@ -49,6 +49,9 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
         if (event instanceof StoryEvent.ProbeSilent silent) {
             return silent(silent);
         }
+        if (event instanceof StoryEvent.Calibrated calibrated) {
+            return calibrated(calibrated);
+        }
         if (event instanceof StoryEvent.SetPointChanged changed) {
             return setPoint(changed);
         }
@@ -110,6 +113,18 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
                 : days.shortDay(silent.until()) + ", " + days.clock(silent.until());
         return "Probe %s silent %s to %s; warm-days filled from the set-point"
                 .formatted(silent.probe(), days.clock(silent.at()), until);
+    }
+
+    /** Give or take two standard uncertainties. */
+    private String calibrated(StoryEvent.Calibrated calibrated) {
+        return String.format(
+                Locale.ROOT,
+                "Probe %s calibrated: reads %.2f °C too %s, give or take %.2f; corrected from %s on",
+                calibrated.probe(),
+                Math.abs(calibrated.tooHighCelsius()),
+                calibrated.tooHighCelsius() < 0 ? "low" : "high",
+                2 * calibrated.sdCelsius(),
+                days.day(calibrated.since()));
     }
 
     private static String setPoint(StoryEvent.SetPointChanged changed) {

@@ -4,39 +4,57 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.moultwright.domain.Calibration;
 import org.moultwright.domain.CareNote;
 import org.moultwright.domain.Check;
+import org.moultwright.domain.DisplayNote;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.Require;
 
 /**
- * All that the keeper wrote down of one brood at one go. It is kept whole or not at all, and undone whole.
+ * All that the keeper wrote down of one brood, or of the room's instruments, at one go. It is kept whole or not
+ * at all, and undone whole.
  *
  * @param summary what was done, in a few words, for the list of what can be undone
  * @param undoes the deed this one takes back, if it is an undoing
  */
 public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
+    public Deed {
+        Require.that(
+                summary.brood().isPresent() ? content.isOfBrood() : content.isOfRoom(),
+                "a deed is about a brood or about the room's instruments, not both");
+    }
 
     /**
      * How a deed is named and listed.
      *
      * @param id names the deed for ever
-     * @param brood the code of the brood it is about
+     * @param brood the code of the brood it is about, empty where it is about the room's instruments
      * @param doneAt when the keeper wrote it down, by the clock of this machine
      * @param words what was done, such as "A1 counted"
      */
-    public record Summary(UUID id, String brood, Instant doneAt, String words) {
+    public record Summary(UUID id, Optional<String> brood, Instant doneAt, String words) {
         public Summary {
-            Require.text("brood", brood);
+            brood.ifPresent(code -> Require.text("brood", code));
             Require.text("words", words);
+        }
+
+        public Summary(UUID id, String brood, Instant doneAt, String words) {
+            this(id, Optional.of(brood), doneAt, words);
         }
     }
 
     /** The rows of a deed; any list may be empty. */
     public record Content(
-            List<LedgerEntry> entries, List<Check> checks, List<MouldNote> mould, List<CareNote> care, List<Pot> pots) {
+            List<LedgerEntry> entries,
+            List<Check> checks,
+            List<MouldNote> mould,
+            List<CareNote> care,
+            List<Pot> pots,
+            List<Calibration> calibrations,
+            List<DisplayNote> displays) {
         public static final Content NOTHING = new Content(List.of(), List.of(), List.of(), List.of(), List.of());
 
         public Content {
@@ -45,6 +63,31 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             mould = List.copyOf(mould);
             care = List.copyOf(care);
             pots = List.copyOf(pots);
+            calibrations = List.copyOf(calibrations);
+            displays = List.copyOf(displays);
+        }
+
+        /** The rows of a deed about a brood. */
+        public Content(
+                List<LedgerEntry> entries,
+                List<Check> checks,
+                List<MouldNote> mould,
+                List<CareNote> care,
+                List<Pot> pots) {
+            this(entries, checks, mould, care, pots, List.of(), List.of());
+        }
+
+        /** The rows of a deed about the room's instruments. */
+        public static Content ofRoom(List<Calibration> calibrations, List<DisplayNote> displays) {
+            return new Content(List.of(), List.of(), List.of(), List.of(), List.of(), calibrations, displays);
+        }
+
+        private boolean isOfBrood() {
+            return calibrations.isEmpty() && displays.isEmpty();
+        }
+
+        private boolean isOfRoom() {
+            return entries.isEmpty() && checks.isEmpty() && mould.isEmpty() && care.isEmpty() && pots.isEmpty();
         }
 
         public static Content ofEntries(List<LedgerEntry> entries) {

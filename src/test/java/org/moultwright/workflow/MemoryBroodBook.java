@@ -12,10 +12,12 @@ import java.util.UUID;
 import java.util.function.Function;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Calibration;
+import org.moultwright.domain.DisplayNote;
 import org.moultwright.domain.Require;
 
 /** A book of broods in memory, for tests of what is above the store. */
-public final class MemoryBroodBook implements BroodBook {
+public final class MemoryBroodBook implements BroodBook, ClimateBook {
     private final Map<String, BroodRecord> takenIn = new LinkedHashMap<>();
     private final Map<UUID, Deed> deeds = new LinkedHashMap<>();
 
@@ -42,7 +44,7 @@ public final class MemoryBroodBook implements BroodBook {
                         deeds.containsKey(id) && !undone().contains(id), "deed " + id + " does not stand"));
         List<Deed> all = new ArrayList<>(deeds.values());
         all.add(deed);
-        withDeeds(takenIn.get(deed.summary().brood()), all);
+        deed.summary().brood().ifPresent(brood -> withDeeds(takenIn.get(brood), all));
         deeds.put(deed.summary().id(), deed);
     }
 
@@ -61,6 +63,26 @@ public final class MemoryBroodBook implements BroodBook {
         return Optional.ofNullable(deeds.get(id));
     }
 
+    @Override
+    public synchronized List<Calibration> calibrations() {
+        return ofRoom(Deed.Content::calibrations);
+    }
+
+    @Override
+    public synchronized List<DisplayNote> displays() {
+        return ofRoom(Deed.Content::displays);
+    }
+
+    private <T> List<T> ofRoom(Function<Deed.Content, List<T>> part) {
+        Set<UUID> undone = undone();
+        return joined(
+                List.of(),
+                deeds.values().stream()
+                        .filter(deed -> !undone.contains(deed.summary().id()))
+                        .toList(),
+                part);
+    }
+
     private Set<UUID> undone() {
         Set<UUID> undone = new HashSet<>();
         deeds.values().forEach(deed -> deed.undoes().ifPresent(undone::add));
@@ -72,7 +94,7 @@ public final class MemoryBroodBook implements BroodBook {
         deeds.forEach(deed -> deed.undoes().ifPresent(undone::add));
         List<Deed> own = new ArrayList<>();
         deeds.forEach(deed -> {
-            if (deed.summary().brood().equals(record.brood().code())) {
+            if (deed.summary().brood().filter(record.brood().code()::equals).isPresent()) {
                 own.add(deed);
             }
         });

@@ -39,18 +39,18 @@ final class MeasuredTrack {
                 continue;
             }
             if (previous >= 0 && readings.epochMillis(i) - readings.epochMillis(previous) <= LONGEST_BRIDGE_MILLIS) {
-                ramps.add(between(readings, previous, i, stay.offsetCelsius()));
+                ramps.add(between(readings, previous, i, stay));
                 isAlone = false;
             } else {
                 if (isAlone) {
-                    ramps.add(around(readings, previous, stay.offsetCelsius()));
+                    ramps.add(around(readings, previous, stay));
                 }
                 isAlone = true;
             }
             previous = i;
         }
         if (isAlone) {
-            ramps.add(around(readings, previous, stay.offsetCelsius()));
+            ramps.add(around(readings, previous, stay));
         }
         return new MeasuredTrack(stay, ramps);
     }
@@ -98,19 +98,19 @@ final class MeasuredTrack {
                 && celsius <= Reading.HIGHEST_CELSIUS;
     }
 
-    private static Ramp between(ReadingSeries readings, int earlier, int later, double offsetCelsius) {
+    private static Ramp between(ReadingSeries readings, int earlier, int later, ProbeStay stay) {
         return new Ramp(
                 readings.epochMillis(earlier),
                 readings.epochMillis(later),
-                readings.temperatureCelsius(earlier) - offsetCelsius,
-                readings.temperatureCelsius(later) - offsetCelsius);
+                stay.airCelsius(readings.temperatureCelsius(earlier)),
+                stay.airCelsius(readings.temperatureCelsius(later)));
     }
 
-    private static Ramp around(ReadingSeries readings, int i, double offsetCelsius) {
+    private static Ramp around(ReadingSeries readings, int i, ProbeStay stay) {
         long half = QuarterHour.MILLIS / 2;
         return Ramp.level(
                 readings.epochMillis(i) - half,
                 readings.epochMillis(i) + half,
-                readings.temperatureCelsius(i) - offsetCelsius);
+                stay.airCelsius(readings.temperatureCelsius(i)));
     }
 }

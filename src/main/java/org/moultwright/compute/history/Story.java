@@ -3,12 +3,15 @@ package org.moultwright.compute.history;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.ReadingSeries;
 import org.moultwright.domain.SetPoint;
@@ -30,6 +33,7 @@ public final class Story {
         record.mould().forEach(note -> events.add(new StoryEvent.Mould(note)));
         record.readings().forEach((probe, series) -> events.addAll(silences(probe, series)));
         events.addAll(setPointChanges(record.setPoints()));
+        events.addAll(calibrations(record.probeStays()));
         events.sort(Comparator.comparing(StoryEvent::at));
         return List.copyOf(events);
     }
@@ -49,6 +53,23 @@ public final class Story {
             previous = now;
         }
         return silences;
+    }
+
+    /** Each calibration once, from the first stay it corrects on. */
+    private static Collection<StoryEvent> calibrations(List<ProbeStay> stays) {
+        Map<List<Object>, StoryEvent> byProbeAndTime = new LinkedHashMap<>();
+        stays.stream()
+                .sorted(Comparator.comparing(stay -> stay.span().from()))
+                .forEach(stay -> stay.calibratedAt()
+                        .ifPresent(at -> byProbeAndTime.putIfAbsent(
+                                List.of(stay.probe(), at),
+                                new StoryEvent.Calibrated(
+                                        at,
+                                        stay.probe(),
+                                        stay.span().from(),
+                                        stay.offsetCelsius(),
+                                        stay.sdCelsius()))));
+        return byProbeAndTime.values();
     }
 
     private static List<StoryEvent> setPointChanges(List<SetPoint> setPoints) {

@@ -67,5 +67,15 @@ public sealed interface StoryEvent {
         }
     }
 
+    /**
+     * A probe of the brood was calibrated.
+     *
+     * @param since from when on its readings are corrected by that
+     * @param tooHighCelsius how much too high it was found to read where broods live
+     * @param sdCelsius standard uncertainty of that
+     */
+    record Calibrated(Instant at, String probe, Instant since, double tooHighCelsius, double sdCelsius)
+            implements StoryEvent {}
+
     record SetPointChanged(Instant at, String container, double fromCelsius, double toCelsius) implements StoryEvent {}
 }

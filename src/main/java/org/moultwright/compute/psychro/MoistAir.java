@@ -32,6 +32,17 @@ public record MoistAir(double celsius, double humidityPercent, VapourPressure fo
         return formula.dewPointCelsius(vapourHectopascal());
     }
 
+    /**
+     * Standard uncertainty of the dew point in K from independent ones of temperature and humidity, to first
+     * order (JCGM 100:2008, 5.1.2).
+     */
+    public double dewPointSdCelsius(double sdCelsius, double humiditySdPercent) {
+        double slopeAtDew = formula.slopeHectopascalPerKelvin(dewPointCelsius());
+        double perKelvin = formula.slopeHectopascalPerKelvin(celsius) * humidityPercent / 100 / slopeAtDew;
+        double perPercent = formula.saturationHectopascal(celsius) / 100 / slopeAtDew;
+        return Math.hypot(perKelvin * sdCelsius, perPercent * humiditySdPercent);
+    }
+
     /** Water in a cubic metre, in g. */
     public double absoluteHumidityGramsPerCubicMetre() {
         return GRAM_KELVIN_PER_CUBIC_METRE_HECTOPASCAL

@@ -22,10 +22,7 @@ public enum VapourPressure {
             double celsius = WMO_8.dewPointCelsius(hectopascal);
             double step;
             do {
-                double slope =
-                        (saturationHectopascal(celsius + SLOPE_STEP) - saturationHectopascal(celsius - SLOPE_STEP))
-                                / (2 * SLOPE_STEP);
-                step = (hectopascal - saturationHectopascal(celsius)) / slope;
+                step = (hectopascal - saturationHectopascal(celsius)) / slopeHectopascalPerKelvin(celsius);
                 celsius += step;
             } while (Math.abs(step) > CLOSE_CELSIUS);
             return celsius;
@@ -55,4 +52,10 @@ public enum VapourPressure {
 
     /** The temperature in °C at which a vapour pressure is the saturated one. */
     public abstract double dewPointCelsius(double hectopascal);
+
+    /** How fast the saturated pressure rises with temperature. */
+    double slopeHectopascalPerKelvin(double celsius) {
+        return (saturationHectopascal(celsius + SLOPE_STEP) - saturationHectopascal(celsius - SLOPE_STEP))
+                / (2 * SLOPE_STEP);
+    }
 }

@@ -1,4 +1,4 @@
-/** Moist air, and whether a display can be believed beside a probe. */
+/** Moist air, and whether its water settles on a wall. */
 @NullMarked
 package org.moultwright.compute.psychro;
 

@@ -6,6 +6,8 @@ import java.util.UUID;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.store.climate.CalibrationTable;
+import org.moultwright.store.climate.DisplayTable;
 import org.moultwright.workflow.Deed;
 
 /** All tables of broods together: how a record or a deed is spread over them, and gathered again. */
@@ -21,6 +23,8 @@ final class BookTables {
     private final StayTable stays = new StayTable();
     private final ProbeStayTable probeStays = new ProbeStayTable();
     private final SetPointTable setPoints = new SetPointTable();
+    private final CalibrationTable calibrations = new CalibrationTable();
+    private final DisplayTable displays = new DisplayTable();
 
     BroodRecord record(Handle handle, Brood brood) {
         String code = brood.code();
@@ -56,7 +60,13 @@ final class BookTables {
 
     void insert(Handle handle, Deed deed) {
         deeds.insert(handle, new DeedTable.Head(deed.summary(), deed.undoes()));
-        String brood = deed.summary().brood();
+        Deed.Content content = deed.content();
+        calibrations.insert(handle, deed.summary().id(), content.calibrations());
+        displays.insert(handle, deed.summary().id(), content.displays());
+        deed.summary().brood().ifPresent(brood -> insert(handle, brood, deed));
+    }
+
+    private void insert(Handle handle, String brood, Deed deed) {
         Optional<UUID> id = Optional.of(deed.summary().id());
         Deed.Content content = deed.content();
         entries.insert(handle, brood, id, content.entries());
@@ -68,15 +78,19 @@ final class BookTables {
 
     Deed deed(Handle handle, DeedTable.Head head) {
         UUID id = head.summary().id();
-        String brood = head.summary().brood();
-        return new Deed(
-                head.summary(),
-                head.undoes(),
-                new Deed.Content(
-                        entries.ofDeed(handle, brood, id),
-                        checks.ofDeed(handle, brood, id),
-                        mould.ofDeed(handle, brood, id),
-                        care.ofDeed(handle, brood, id),
-                        pots.ofDeed(handle, brood, id)));
+        Deed.Content content = head.summary()
+                .brood()
+                .map(brood -> content(handle, brood, id))
+                .orElseGet(() -> Deed.Content.ofRoom(calibrations.ofDeed(handle, id), displays.ofDeed(handle, id)));
+        return new Deed(head.summary(), head.undoes(), content);
+    }
+
+    private Deed.Content content(Handle handle, String brood, UUID deed) {
+        return new Deed.Content(
+                entries.ofDeed(handle, brood, deed),
+                checks.ofDeed(handle, brood, deed),
+                mould.ofDeed(handle, brood, deed),
+                care.ofDeed(handle, brood, deed),
+                pots.ofDeed(handle, brood, deed));
     }
 }

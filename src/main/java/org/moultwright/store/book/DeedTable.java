@@ -14,7 +14,7 @@ final class DeedTable {
     private static final String STANDING =
             "undoes is null and not exists (select 1 from deed undoing where undoing.undoes = deed.id)";
     private static final RowReader<Deed.Summary> SUMMARY =
-            row -> new Deed.Summary(row.id("id"), row.text("brood"), row.instant("done_at"), row.text("words"));
+            row -> new Deed.Summary(row.id("id"), row.optionalText("brood"), row.instant("done_at"), row.text("words"));
     private static final RowReader<Head> HEAD = row -> new Head(SUMMARY.read(row), row.optionalId("undoes"));
 
     void insert(Handle handle, Head head) {

@@ -46,11 +46,13 @@ public final class H2BroodBook implements BroodBook {
     @Override
     public void keep(Deed deed) {
         transactions.write(handle -> {
-            String brood = deed.summary().brood();
-            Require.that(tables.broods.find(handle, brood).isPresent(), "brood '" + brood + "' is not in the book");
+            Optional<String> brood = deed.summary().brood();
+            brood.ifPresent(code -> Require.that(
+                    tables.broods.find(handle, code).isPresent(), "brood '" + code + "' is not in the book"));
             deed.undoes()
                     .ifPresent(id -> Require.that(tables.deeds.stands(handle, id), "deed " + id + " does not stand"));
-            tables.entries.ledger(handle, brood).with(deed.content().entries());
+            brood.ifPresent(code ->
+                    tables.entries.ledger(handle, code).with(deed.content().entries()));
             tables.insert(handle, deed);
             return deed;
         });

@@ -45,7 +45,7 @@ final class ProbeStayTable extends PlaceTable<ProbeStay> {
 
     @Override
     ProbeStay withSpan(ProbeStay stay, Span span) {
-        return new ProbeStay(stay.probe(), stay.container(), span, stay.offsetCelsius(), stay.sdCelsius());
+        return stay.with(span);
     }
 
     @Override

@@ -54,15 +54,16 @@ final class ProbePlaces {
 
     /** A reading less what its probe was known to read too high at that time. */
     double correctedCelsius(String probe, Reading reading) {
-        double offset =
-                stay(probe, reading.takenAt()).map(ProbeStay::offsetCelsius).orElse(0.0);
-        return reading.temperatureCelsius() - offset;
+        double indicated = reading.temperatureCelsius();
+        return stay(probe, reading.takenAt())
+                .map(stay -> stay.airCelsius(indicated))
+                .orElse(indicated);
     }
 
     ReadingSeries corrected(String probe, ReadingSeries raw) {
         List<ProbeStay> ofProbe =
                 probeStays.stream().filter(stay -> stay.probe().equals(probe)).toList();
-        if (ofProbe.stream().allMatch(stay -> stay.offsetCelsius() == 0)) {
+        if (ofProbe.stream().allMatch(stay -> stay.correction().isNothing())) {
             return raw;
         }
         ReadingSeries.Builder corrected = new ReadingSeries.Builder();

@@ -44,9 +44,7 @@ public final class TopLineReader {
                     byPlace.put(
                             stay.container(),
                             new TopLine.ProbeNow(
-                                    stay.container(),
-                                    latest.temperatureCelsius() - stay.offsetCelsius(),
-                                    latest.takenAt()));
+                                    stay.container(), stay.airCelsius(latest.temperatureCelsius()), latest.takenAt()));
                 }
             }
         }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.moultwright.compute.psychro.VapourPressure.SONNTAG_1990;
 import static org.moultwright.compute.psychro.VapourPressure.WMO_8;
 
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,6 +42,21 @@ class MoistAirReferenceTest {
 
     @ParameterizedTest
     @CsvSource({
+        // °C, Pa, source.
+        "5, 872.6, ASHRAE Fundamentals 2017",
+        "25, 3169.7, ASHRAE Fundamentals 2017",
+        "50, 12351.3, ASHRAE Fundamentals 2017",
+        "15, 1705, FAO-56",
+        "26.85, 3536.58941, IAPWS-IF97 at 300 K"
+    })
+    void saturationAgreesWithOtherTablesWithinATenthOfAPercent(double celsius, double pascal, String source) {
+        assertThat(SONNTAG_1990.saturationHectopascal(celsius) * 100)
+                .as(source)
+                .isCloseTo(pascal, within(1e-3 * pascal));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
         // °C, % RH, dew point, g/m³, deficit in kPa: computed independently with the WMO constants.
         "20, 80, 16.442, 13.793, .4665",
         "25, 60, 16.693, 13.779, 1.2640",
@@ -73,5 +89,40 @@ class MoistAirReferenceTest {
         assertThat(air.wall(dewPoint - 0.1, 0.2)).isEqualTo(WallState.MAY_WET);
         assertThat(air.wall(dewPoint + 0.6, 0.2)).isEqualTo(WallState.MAY_WET);
         assertThat(air.wall(dewPoint + 0.8, 0.2)).isEqualTo(WallState.DRY);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"28, 80", "25, 60", "20, 95", "30, 40"})
+    void theDewPointsUncertaintyIsThatOfRepeatedMeasuring(double celsius, double humidity) {
+        SplittableRandom random = new SplittableRandom(3);
+        double mean = MoistAir.of(celsius, humidity).dewPointCelsius();
+        double squares = 0;
+        int tries = 20_000;
+        for (int i = 0; i < tries; i++) {
+            double dewPoint = MoistAir.of(
+                            celsius + 0.2 * random.nextGaussian(), Math.min(humidity + random.nextGaussian(), 100))
+                    .dewPointCelsius();
+            squares += (dewPoint - mean) * (dewPoint - mean);
+        }
+        assertThat(MoistAir.of(celsius, humidity).dewPointSdCelsius(0.2, 1))
+                .isCloseTo(Math.sqrt(squares / tries), within(0.01));
+    }
+
+    @Test
+    void theRiskOfAWallCountsTheUncertaintyOfAirAndWall() {
+        MoistAir air = MoistAir.of(28, 80);
+        double dewPoint = air.dewPointCelsius();
+        double sd = Math.hypot(air.dewPointSdCelsius(0.1, 2), 0.3);
+
+        CondensationRisk atDewPoint = CondensationRisk.of(air, 0.1, 2, dewPoint, 0.3);
+        assertThat(atDewPoint.sdCelsius()).isCloseTo(sd, within(1e-12));
+        assertThat(atDewPoint.chanceOfWater()).isCloseTo(0.5, within(1e-12));
+        assertThat(atDewPoint.state()).isEqualTo(WallState.MAY_WET);
+        // One standard normal deviation below: Φ(1) = 0.8413.
+        CondensationRisk below = CondensationRisk.of(air, 0.1, 2, dewPoint - sd - 1e-9, 0.3);
+        assertThat(below.chanceOfWater()).isCloseTo(0.8413, within(1e-4));
+        assertThat(below.state()).isEqualTo(WallState.WILL_WET);
+        assertThat(CondensationRisk.of(air, 0, 0, dewPoint + 1, 0).chanceOfWater())
+                .isZero();
     }
 }

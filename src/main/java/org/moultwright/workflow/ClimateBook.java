@@ -1,0 +1,18 @@
+package org.moultwright.workflow;
+
+import java.util.List;
+import org.moultwright.domain.Calibration;
+import org.moultwright.domain.DisplayNote;
+
+/**
+ * What is written down of the room's instruments. It is kept by deeds, like what is written of broods; rows of
+ * undone deeds are left out.
+ */
+public interface ClimateBook {
+
+    /** Every calibration that stands, in the order they were written down. */
+    List<Calibration> calibrations();
+
+    /** Every reading of a display that stands, in the order they were written down. */
+    List<DisplayNote> displays();
+}
