@@ -41,10 +41,29 @@ final class PassAges {
             }
         }
         PassingState last = evidence.last();
+        if (rank == 1 && isSeenSince(last)) {
+            return firstSeen(last, Math.max(1, coming), law);
+        }
         double rankAhead = Math.max(1.0, rank - Math.rint(last.passed()));
         double share = chance.orderStatistic(rankAhead, Math.max(rankAhead, coming), CORRELATION);
         double survival = law.survival(last.age()) * (1 - share);
         return survival > 0 ? Math.max(last.age(), law.ageAtSurvival(survival)) : last.age();
+    }
+
+    private boolean isSeenSince(PassingState last) {
+        return evidence.firstSightAge().orElse(0) > last.age();
+    }
+
+    /** The first of so many, which was not there at the last count and was seen later. */
+    private double firstSeen(PassingState last, int coming, PassingLaw law) {
+        double seen = evidence.firstSightAge().orElseThrow();
+        double survivalAtLast = law.survival(last.age());
+        double noneBySight = survivalAtLast > 0 ? Math.pow(law.survival(seen) / survivalAtLast, coming) : 1;
+        double none = 1 - chance.uniform() * (1 - noneBySight);
+        double age = noneBySight < 1 - NO_ROOM
+                ? law.ageAtSurvival(survivalAtLast * Math.pow(none, 1.0 / coming))
+                : last.age() + chance.uniform() * (seen - last.age());
+        return Math.max(last.age(), Math.min(seen, age));
     }
 
     /** Within the looks that bracket it, as the law has it; evenly where the law has no room for it there. */

@@ -2,6 +2,7 @@ package org.moultwright.compute.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * All that was seen of one tray at one boundary, in order of age.
@@ -18,11 +19,17 @@ public final class BoundaryEvidence {
     private final List<PassingState> states;
     private final List<PassingStep> steps;
     private final List<Glimpse> laterGlimpses;
+    private final OptionalDouble firstSightAge;
 
-    BoundaryEvidence(List<PassingState> states, List<PassingStep> steps, List<Glimpse> laterGlimpses) {
+    BoundaryEvidence(
+            List<PassingState> states,
+            List<PassingStep> steps,
+            List<Glimpse> laterGlimpses,
+            OptionalDouble firstSightAge) {
         this.states = List.copyOf(states);
         this.steps = steps.stream().filter(step -> step.waiting() > 0).toList();
         this.laterGlimpses = List.copyOf(laterGlimpses);
+        this.firstSightAge = firstSightAge;
     }
 
     /** The states at laying and at every look that counted, never empty. */
@@ -33,6 +40,11 @@ public final class BoundaryEvidence {
     /** The latest of them. */
     public PassingState last() {
         return states.get(states.size() - 1);
+    }
+
+    /** Age at the first look that saw any past the boundary before one had been counted there, if one did. */
+    public OptionalDouble firstSightAge() {
+        return firstSightAge;
     }
 
     /** How likely what was seen is under a law, as a log, up to a constant. */
@@ -83,7 +95,8 @@ public final class BoundaryEvidence {
     }
 
     /** Joins states into evidence; glimpses lie between the looks that counted. */
-    static BoundaryEvidence of(List<PassingState> states, List<Double> goneWaiting, GlimpseFinder glimpses) {
+    static BoundaryEvidence of(
+            List<PassingState> states, List<Double> goneWaiting, GlimpseFinder glimpses, OptionalDouble firstSightAge) {
         List<PassingStep> steps = new ArrayList<>();
         for (int i = 1; i < states.size(); i++) {
             PassingState from = states.get(i - 1);
@@ -94,7 +107,8 @@ public final class BoundaryEvidence {
             steps.add(new PassingStep(from.age(), to.age(), waiting, passed, glimpses.between(from, to.age(), passed)));
         }
         PassingState last = states.get(states.size() - 1);
-        return new BoundaryEvidence(states, steps, glimpses.between(last, Double.POSITIVE_INFINITY, last.waiting()));
+        return new BoundaryEvidence(
+                states, steps, glimpses.between(last, Double.POSITIVE_INFINITY, last.waiting()), firstSightAge);
     }
 
     /** Finds what a partial look said between two counts. */

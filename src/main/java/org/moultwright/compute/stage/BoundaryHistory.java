@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 import org.moultwright.compute.survival.Isotonic;
@@ -48,7 +49,7 @@ final class BoundaryHistory {
             states.add(new PassingState(age.applyAsDouble(at), past, Math.max(0, animals - gone - past)));
             goneWaiting.add(gone);
         }
-        return BoundaryEvidence.of(states, goneWaiting, this::glimpses);
+        return BoundaryEvidence.of(states, goneWaiting, this::glimpses, firstSightAge());
     }
 
     /** The looks that tell how many had passed, the opening among them. */
@@ -113,6 +114,13 @@ final class BoundaryHistory {
             }
         }
         return glimpses;
+    }
+
+    private OptionalDouble firstSightAge() {
+        return checks.stream()
+                .filter(this::isSight)
+                .mapToDouble(check -> age.applyAsDouble(check.at()))
+                .findFirst();
     }
 
     private static boolean isWithin(double value, double above, double below) {

@@ -198,7 +198,7 @@ class OddBroodsTest {
                 ZoneOffset.UTC,
                 laid,
                 Optional.empty(),
-                List.of(Stage.EGG, Stage.POSTEMBRYO, Stage.INSTAR1, Stage.INSTAR2),
+                List.of(Stage.values()),
                 27,
                 Optional.empty());
         BroodRecord empty = BroodRecord.of(brood);
