@@ -6,6 +6,7 @@ import org.moultwright.store.book.H2BroodBook;
 import org.moultwright.store.climate.H2AlarmJournal;
 import org.moultwright.store.climate.H2ClimateBook;
 import org.moultwright.store.file.OwnerNote;
+import org.moultwright.store.reading.Arrivals;
 import org.moultwright.store.reading.H2ReadingLog;
 import org.moultwright.workflow.AlarmJournal;
 import org.moultwright.workflow.BroodBook;
@@ -27,6 +28,7 @@ public final class H2Store implements AutoCloseable {
     private final JdbcConnectionPool connections;
     private final H2Transactions transactions;
     private final OwnerNote owner;
+    private final Arrivals arrivals = new Arrivals();
 
     H2Store(Path file, JdbcConnectionPool connections) {
         this.file = file;
@@ -48,11 +50,11 @@ public final class H2Store implements AutoCloseable {
     }
 
     public BroodBook book() {
-        return new H2BroodBook(transactions);
+        return new H2BroodBook(transactions, arrivals);
     }
 
     public ReadingLog readings() {
-        return new H2ReadingLog(transactions);
+        return new H2ReadingLog(transactions, arrivals);
     }
 
     public ClimateBook climate() {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
@@ -23,6 +24,19 @@ public interface ReadingLog {
         record.probeStays()
                 .forEach(stay -> byProbe.computeIfAbsent(stay.probe(), probe -> series(probe, Instant.EPOCH, to)));
         return byProbe;
+    }
+
+    /** A number that grows with what is kept; {@link #earliestSince} takes it. */
+    default long mark() {
+        return 0;
+    }
+
+    /**
+     * The earliest instant at which a probe may have readings that it had not when a mark was given; empty if
+     * nothing of it was kept since. A log that does not know says the beginning.
+     */
+    default Optional<Instant> earliestSince(String probe, long mark) {
+        return Optional.of(Instant.EPOCH);
     }
 
     /** The latest reading of every probe that has one, by probe code. */
