@@ -1,5 +1,6 @@
 package org.moultwright.store;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.moultwright.store.book.H2BroodBook;
@@ -30,7 +31,7 @@ public final class H2Store implements AutoCloseable {
     private final OwnerNote owner;
     private final Arrivals arrivals = new Arrivals();
 
-    H2Store(Path file, JdbcConnectionPool connections) {
+    H2Store(Path file, JdbcConnectionPool connections) throws IOException {
         this.file = file;
         this.connections = connections;
         this.transactions = new H2Transactions(connections);
@@ -39,14 +40,14 @@ public final class H2Store implements AutoCloseable {
     }
 
     /**
-     * Opens a store. It is made, with its folder, if there is no such file; one of an earlier version is
-     * brought to this one after a verified backup beside it.
+     * Opens a store. It is made whole, with its folder, if there is no such file; one of an earlier version is
+     * brought to this one whole or not at all, after a verified backup beside it.
      *
      * @throws StoreException if the file is in use, no store, damaged, of a later version, or its folder
      *     cannot be written to
      */
     public static H2Store open(Path file) {
-        return StoreOpening.open(file);
+        return StoreOpening.open(file, Migrations.OURS);
     }
 
     public BroodBook book() {
@@ -81,7 +82,7 @@ public final class H2Store implements AutoCloseable {
     /** Copies a backup to a file that is not there yet, and makes sure the copy can be opened. */
     public static void restore(Path backup, Path target) {
         Path source = backup.toAbsolutePath().normalize();
-        StoreGuard.version(source);
+        StoreGuard.version(source, Migrations.OURS);
         Backup.ofClosed(source, target.toAbsolutePath().normalize());
     }
 
@@ -90,8 +91,12 @@ public final class H2Store implements AutoCloseable {
     public void close() {
         if (transactions.close()) {
             connections.dispose();
-            owner.remove();
             StoreOpening.closed(file);
+            try {
+                owner.remove();
+            } catch (IOException e) {
+                throw Faults.ofWriting(file, e);
+            }
         }
     }
 }

@@ -16,6 +16,8 @@ public final class StoreException extends RuntimeException {
         DISK_FULL("ST-6", "What was saved before is safe. Free some space, start again and repeat the last entry."),
         MISSING("ST-7", "Check the name of the file."),
         ALREADY_THERE("ST-8", "Nothing in it was changed. Choose a name that is not in use."),
+        NOT_UP_TO_DATE(
+                "ST-10", "Nothing in it was changed. Go on with the Moultwright that wrote it, and report this."),
         FAILED("ST-9", "What was saved before is safe. Start again; if it happens again, check the store.");
 
         private final String code;
