@@ -47,7 +47,11 @@ public final class H2Store implements AutoCloseable {
      *     cannot be written to
      */
     public static H2Store open(Path file) {
-        return StoreOpening.open(file, Migrations.OURS);
+        return open(file, Migrations.OURS);
+    }
+
+    static H2Store open(Path file, Migrations migrations) {
+        return StoreOpening.open(file, migrations);
     }
 
     public BroodBook book() {

@@ -81,7 +81,7 @@ class RoundTripTest {
     private BroodRecord read(Path folder) {
         FolderContent content = folders.read(folder);
         assertThat(content.problems()).isEmpty();
-        return content.record().orElseThrow().withReadings(Gathered.of(content.readings()));
+        return content.record().orElseThrow().withReadings(content.readings().gathered());
     }
 
     private void assertSameBytes(String one, String other) throws IOException {
