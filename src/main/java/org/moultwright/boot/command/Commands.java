@@ -6,9 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.Locale;
-import org.moultwright.device.DeviceException;
-import org.moultwright.store.StoreException;
-import org.moultwright.workflow.DocumentException;
+import org.moultwright.workflow.AdvisedException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 
@@ -55,9 +53,7 @@ public final class Commands {
     private static IExecutionExceptionHandler atFault() {
         return (fault, line, result) -> {
             boolean expected = fault instanceof Refusal
-                    || fault instanceof StoreException
-                    || fault instanceof DeviceException
-                    || fault instanceof DocumentException
+                    || fault instanceof AdvisedException
                     || fault instanceof UncheckedIOException
                     || fault instanceof IllegalArgumentException;
             if (!expected) {
