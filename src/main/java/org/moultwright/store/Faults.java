@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.flywaydb.core.api.FlywayException;
 import org.h2.api.ErrorCode;
@@ -15,6 +16,15 @@ import org.moultwright.store.StoreException.Reason;
 
 /** Turns what the database and the disk throw into what the store promises to throw. */
 final class Faults {
+    /** What a database says that has stopped, or stops by what it says. */
+    private static final Set<Integer> STOPPED = Set.of(
+            ErrorCode.DATABASE_IS_CLOSED,
+            ErrorCode.OBJECT_CLOSED,
+            ErrorCode.CONNECTION_BROKEN_1,
+            ErrorCode.IO_EXCEPTION_1,
+            ErrorCode.IO_EXCEPTION_2,
+            ErrorCode.FILE_CORRUPTED_1);
+
     private Faults() {}
 
     /** Faults of the database become a {@link StoreException}; whatever else was thrown stays as it is. */
@@ -50,11 +60,28 @@ final class Faults {
                         || pageCode(cause) == DataUtils.ERROR_FILE_LOCKED);
     }
 
+    static StoreException diskFull(@Nullable Throwable thrown) {
+        return new StoreException(Reason.DISK_FULL, "The disk is full; the last entry was not saved.", thrown);
+    }
+
+    /** Whether the database that threw this does nothing more. */
+    static boolean stopsDatabase(Throwable thrown) {
+        return thrown instanceof JdbiException
+                && isCausedBy(
+                        thrown,
+                        cause -> cause instanceof IOException
+                                || cause instanceof MVStoreException
+                                || STOPPED.contains(sqlCode(cause)));
+    }
+
     private static StoreException fault(@Nullable Throwable thrown) {
         if (thrown != null && isDiskFull(thrown)) {
-            return new StoreException(Reason.DISK_FULL, "The disk is full; the last entry was not saved.", thrown);
+            return diskFull(thrown);
         }
-        String said = Optional.ofNullable(thrown).map(Throwable::getMessage).orElse("no reason given");
+        String said = Optional.ofNullable(thrown)
+                .map(Faults::rootMessage)
+                .flatMap(words -> words.lines().findFirst())
+                .orElse("no reason given");
         return new StoreException(Reason.FAILED, "The store could not do its work: " + said + ".", thrown);
     }
 
@@ -62,6 +89,15 @@ final class Faults {
         String said = String.valueOf(cause.getMessage());
         return cause instanceof IOException
                 && (said.contains("No space left") || said.contains("not enough space") || said.contains("quota"));
+    }
+
+    /** What the one who noticed first said; those above repeat it with all they were doing. */
+    private static @Nullable String rootMessage(Throwable thrown) {
+        Throwable root = thrown;
+        for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
+            root = cause;
+        }
+        return root.getMessage();
     }
 
     private static int sqlCode(Throwable cause) {

@@ -2,10 +2,10 @@ package org.moultwright.store;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import org.h2.jdbcx.JdbcConnectionPool;
 import org.moultwright.store.book.H2BroodBook;
 import org.moultwright.store.climate.H2AlarmJournal;
 import org.moultwright.store.climate.H2ClimateBook;
+import org.moultwright.store.file.DiskRoom;
 import org.moultwright.store.file.OwnerNote;
 import org.moultwright.store.reading.Arrivals;
 import org.moultwright.store.reading.H2ReadingLog;
@@ -26,17 +26,20 @@ public final class H2Store implements AutoCloseable {
     public static final String DEFAULT_FILE_NAME = "moultwright.store";
 
     private final Path file;
-    private final JdbcConnectionPool connections;
     private final H2Transactions transactions;
     private final OwnerNote owner;
     private final Arrivals arrivals = new Arrivals();
 
-    H2Store(Path file, JdbcConnectionPool connections) throws IOException {
+    H2Store(Path file) throws IOException {
         this.file = file;
-        this.connections = connections;
-        this.transactions = new H2Transactions(connections);
         this.owner = new OwnerNote(file);
-        owner.write();
+        this.transactions = new H2Transactions(file, DiskRoom.of(file));
+        try {
+            owner.write();
+        } catch (IOException e) {
+            transactions.close();
+            throw e;
+        }
     }
 
     /**
@@ -94,7 +97,6 @@ public final class H2Store implements AutoCloseable {
     @Override
     public void close() {
         if (transactions.close()) {
-            connections.dispose();
             StoreOpening.closed(file);
             try {
                 owner.remove();

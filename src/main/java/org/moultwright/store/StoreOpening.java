@@ -56,15 +56,10 @@ final class StoreOpening {
         if (version < migrations.latest()) {
             making.bringUpToDate(file, version);
         }
-        JdbcConnectionPool connections = connections(file);
         try {
-            return new H2Store(file, connections);
+            return new H2Store(file);
         } catch (IOException e) {
-            connections.dispose();
             throw Faults.ofWriting(file, e);
-        } catch (RuntimeException e) {
-            connections.dispose();
-            throw e;
         }
     }
 

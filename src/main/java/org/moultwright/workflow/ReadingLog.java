@@ -12,8 +12,15 @@ import org.moultwright.domain.ReadingSeries;
 /** The readings of all probes, raw as they came. */
 public interface ReadingLog {
 
-    /** Keeps readings of one probe; they are on disk when this returns. One already kept at that instant stays. */
-    void append(String probe, List<Logged> readings);
+    /**
+     * Keeps readings of one probe; they are on disk when this returns.
+     *
+     * <p>No reading takes another's place. One whose instant another already holds, as when the clock was set
+     * back, is kept at the next free millisecond; the very same one given again is kept once.
+     *
+     * @return the readings as they are kept, in the order given
+     */
+    List<Logged> append(String probe, List<Logged> readings);
 
     /** The readings of a probe taken at or after {@code from} and before {@code to}, in order of time. */
     ReadingSeries series(String probe, Instant from, Instant to);

@@ -22,8 +22,8 @@ final class ReadsOfLog implements ReadingLog {
     }
 
     @Override
-    public void append(String probe, List<Logged> readings) {
-        log.append(probe, readings);
+    public List<Logged> append(String probe, List<Logged> readings) {
+        return log.append(probe, readings);
     }
 
     @Override

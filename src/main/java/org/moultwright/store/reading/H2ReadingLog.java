@@ -26,17 +26,14 @@ public final class H2ReadingLog implements ReadingLog {
     }
 
     @Override
-    public void append(String probe, List<Logged> readings) {
+    public List<Logged> append(String probe, List<Logged> readings) {
         if (readings.isEmpty()) {
-            return;
+            return readings;
         }
         try (Arrivals.Batch batch = arrivals.begin()) {
             readings.forEach(logged -> batch.add(probe, logged.reading()));
-            transactions.write(handle -> {
-                int probeNo = ProbeTable.numberOf(handle, probe);
-                ReadingTables.append(handle, probeNo, readings);
-                return probeNo;
-            });
+            return transactions.write(
+                    handle -> ReadingTables.append(handle, ProbeTable.numberOf(handle, probe), readings));
         }
     }
 
