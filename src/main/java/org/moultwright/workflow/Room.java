@@ -57,7 +57,7 @@ public final class Room {
         return new RoomView(
                 now,
                 broods,
-                latestReadings(now),
+                latestReadings(now, broods),
                 book.latestDeeds(NEWEST).stream().findFirst());
     }
 
@@ -80,9 +80,15 @@ public final class Room {
         return new Known(written, now, whole.readings(), Optional.of(forecaster.apply(question)));
     }
 
-    private Map<String, Reading> latestReadings(Instant now) {
+    /** A reading from before the clock was set back lies ahead of now; what was read since is then the latest. */
+    private Map<String, Reading> latestReadings(Instant now, List<BroodView> broods) {
         Map<String, Reading> latest = new HashMap<>(readings.latest());
         latest.values().removeIf(reading -> reading.takenAt().isAfter(now));
+        broods.forEach(brood -> brood.record().readings().forEach((probe, series) -> {
+            if (!series.isEmpty()) {
+                latest.putIfAbsent(probe, series.reading(series.size() - 1));
+            }
+        }));
         return latest;
     }
 

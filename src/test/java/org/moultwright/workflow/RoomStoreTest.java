@@ -97,6 +97,13 @@ class RoomStoreTest {
     }
 
     @Test
+    void afterTheClockWasSetBackTheLatestReadingIsThatOfNow() {
+        Instant now = START.plusSeconds(100 * 60 + 1);
+        hear("P-1", now, 1);
+        assertThat(room.at(now).latestReadings().get("P-1").takenAt()).isEqualTo(now);
+    }
+
+    @Test
     void whateverComesInWhateverOrderTheRoomShowsWhatTheStoreHolds() {
         long seed = 20260302;
         SplittableRandom random = new SplittableRandom(seed);
