@@ -9,6 +9,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.boot.command.Commands;
@@ -116,6 +118,32 @@ class CommandsStoreTest {
         assertThat(run("restore", backup, "--to", restored).code()).isZero();
         assertThat(run("check-store", restored).out()).contains("all is well");
         assertThat(run("restore", backup, "--to", store).code()).isEqualTo(1);
+    }
+
+    @Test
+    void climateAnswersOneDocumentAContainer() throws IOException {
+        Said said = run("climate", DEMO, "--json");
+        assertThat(said.code()).isZero();
+        List<JsonNode> documents = new ArrayList<>();
+        for (String line : said.out().lines().toList()) {
+            documents.add(new ObjectMapper().readTree(line));
+        }
+        assertThat(documents)
+                .extracting(document -> document.at("/container").asText())
+                .containsExactly("A1", "A2", "box 1");
+        JsonNode tray = documents.get(0);
+        assertThat(tray.at("/brood").asText()).isEqualTo("CC-26-A");
+        assertThat(tray.at("/warmDays").asDouble()).isBetween(50.0, 120.0);
+        assertThat(tray.at("/temperatureCelsius/lowest").asDouble())
+                .isLessThan(tray.at("/temperatureCelsius/mean").asDouble());
+        assertThat(tray.at("/sources/0/source").asText()).isNotEmpty();
+        assertThat(run("climate", DEMO, "--container", "box 1").out())
+                .startsWith("box 1, ")
+                .contains("warm-days", "dew point");
+        Said unknown = run("climate", DEMO, "--container", "B9");
+        assertThat(unknown.code()).isEqualTo(1);
+        assertThat(unknown.err()).contains("B9", "box 1");
+        assertThat(run("climate").code()).isEqualTo(2);
     }
 
     private static Said run(String... arguments) {

@@ -34,7 +34,8 @@ public final class Commands {
                 .addSubcommand(new CheckStoreCommand())
                 .addSubcommand(new BackupCommand())
                 .addSubcommand(new RestoreCommand())
-                .addSubcommand(new LabelsCommand());
+                .addSubcommand(new LabelsCommand())
+                .addSubcommand(new ClimateCommand());
         line.registerConverter(Instant.class, text -> OffsetDateTime.parse(text).toInstant());
         line.registerConverter(Duration.class, Commands::duration);
         line.setOut(out);
