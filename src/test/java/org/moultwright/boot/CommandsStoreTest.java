@@ -28,6 +28,9 @@ class CommandsStoreTest {
     void wrongUsageIsTwoAndAFaultOfTheInputIsOne() {
         assertThat(run("forecast").code()).isEqualTo(2);
         assertThat(run("no-such-command").code()).isEqualTo(2);
+        Said noInstant = run("forecast", DEMO, "--as-of", "yesterday");
+        assertThat(noInstant.code()).isEqualTo(2);
+        assertThat(noInstant.err()).contains("'yesterday' is no instant such as 2026-04-09T19:00:00Z");
         Said missing = run("forecast", folder.resolve("nothing").toString());
         assertThat(missing.code()).isEqualTo(1);
         assertThat(missing.err()).contains("nothing").contains("expected");
@@ -109,6 +112,20 @@ class CommandsStoreTest {
                         .code())
                 .isZero();
         assertThat(Files.size(pdf)).isPositive();
+        Said noSuchLabel = run(
+                "labels",
+                "--store",
+                store,
+                "--brood",
+                "CC-26-A",
+                "--sheet",
+                "a4-3x8-70x37",
+                "--start",
+                "25",
+                "--to",
+                pdf.toString());
+        assertThat(noSuchLabel.code()).isEqualTo(1);
+        assertThat(noSuchLabel.err()).contains("It has labels 1 to 24.");
         assertThat(run("labels", "--store", store, "--brood", "CC-26-A", "--sheet", "a9", "--to", pdf.toString())
                         .err())
                 .contains("a4-3x8-70x37");

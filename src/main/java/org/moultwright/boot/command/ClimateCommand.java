@@ -32,7 +32,7 @@ final class ClimateCommand implements Runnable {
 
     @Override
     public void run() {
-        BroodRecord record = Folders.whole(folder);
+        BroodRecord record = Folders.whole(folder, answer.err());
         Instant until = LastRow.of(record);
         container.ifPresent(code -> requireKnown(record, code));
         for (String code : container.map(Set::of).orElseGet(() -> measuredOrLivedIn(record))) {

@@ -15,10 +15,12 @@ final class Folders {
     /**
      * A folder's brood with all its readings.
      *
+     * @param err is told what was passed over or assumed, and questions left open
      * @throws Refusal listing every problem, if there is any
      */
-    static BroodRecord whole(Path folder) {
+    static BroodRecord whole(Path folder, PrintWriter err) {
         FolderContent content = new PlainBroodFolders().read(folder);
+        tellNotices(err, folder, content.notices());
         BroodRecord record = content.record().orElseThrow(() -> new Refusal(listed(folder, content.problems())));
         return record.withReadings(content.readings().gathered());
     }
