@@ -1,13 +1,14 @@
 package org.moultwright.device;
 
 import org.jspecify.annotations.Nullable;
+import org.moultwright.workflow.AdvisedException;
 
-/** A fault of a port. Its message is a sentence for the keeper, a remedy and a code. */
-public final class DeviceException extends RuntimeException {
+/** A fault of a port. */
+public final class DeviceException extends AdvisedException {
     private static final long serialVersionUID = 1L;
 
     /** What sort of fault it is, and what the keeper can do about it. */
-    public enum Reason {
+    public enum Reason implements AdvisedException.Reason {
         BUSY("DE-1", "Close the other program that listens to it; only one can."),
         NO_PERMISSION(
                 "DE-2",
@@ -26,35 +27,29 @@ public final class DeviceException extends RuntimeException {
             this.remedy = remedy;
         }
 
-        /** A short code to search for. */
+        @Override
         public String code() {
             return code;
         }
 
+        @Override
         public String remedy() {
             return remedy;
         }
     }
 
     private final Reason reason;
-    private final String advice;
 
     public DeviceException(Reason reason, String sentence) {
         this(reason, sentence, null);
     }
 
     public DeviceException(Reason reason, String sentence, @Nullable Throwable cause) {
-        super(sentence + " " + reason.remedy() + " [" + reason.code() + "]", cause);
+        super(reason, sentence, cause);
         this.reason = reason;
-        this.advice = sentence + " " + reason.remedy();
     }
 
     public Reason reason() {
         return reason;
-    }
-
-    /** What is wrong and what the keeper can do about it, without the code. */
-    public String advice() {
-        return advice;
     }
 }

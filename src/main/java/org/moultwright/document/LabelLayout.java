@@ -28,9 +28,8 @@ record LabelLayout(Box square, int moduleDots, Box text) {
         if (moduleDots < SMALLEST_MODULE_DOTS) {
             throw new DocumentException(
                     Reason.LABEL_TOO_SMALL,
-                    "A label of %.1f × %.1f mm is too small for this code. Choose a sheet with larger labels."
-                            .formatted(label.widthMillimetres(), label.heightMillimetres()),
-                    null);
+                    "A label of %.1f × %.1f mm is too small for this code."
+                            .formatted(label.widthMillimetres(), label.heightMillimetres()));
         }
         double side = moduleDots * modulesAcross * PrinterDots.DOT_MILLIMETRES;
         double inset = (label.heightMillimetres() - side) / 2;

@@ -23,22 +23,18 @@ final class WholeFile {
     static void write(Path target, byte[] bytes) {
         Path folder = target.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            throw new DocumentException(
-                    Reason.FOLDER_MISSING, "Not saved: there is no folder " + folder + ". Choose another.", null);
+            throw new DocumentException(Reason.FOLDER_MISSING, "Not saved: there is no folder " + folder + ".");
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
-            throw new DocumentException(
-                    Reason.NOT_A_FILE, "Not saved: " + target + " is not a file. Choose another name.", null);
+            throw new DocumentException(Reason.NOT_A_FILE, "Not saved: " + target + " is not a file.");
         }
         if (Files.exists(target) && !Files.isWritable(target)) {
-            throw new DocumentException(
-                    Reason.NOT_ALLOWED, "Not saved: " + target + " is write-protected. Choose another name.", null);
+            throw new DocumentException(Reason.WRITE_PROTECTED, "Not saved: " + target + " is write-protected.");
         }
         try {
             writeBeside(folder, target, bytes);
         } catch (AccessDeniedException e) {
-            throw new DocumentException(
-                    Reason.NOT_ALLOWED, "Not saved: " + folder + " may not be written to. Choose another folder.", e);
+            throw new DocumentException(Reason.NOT_ALLOWED, "Not saved: " + folder + " may not be written to.", e);
         } catch (IOException e) {
             throw failure(folder, bytes.length, e);
         }
@@ -64,10 +60,8 @@ final class WholeFile {
 
     private static DocumentException failure(Path folder, int length, IOException cause) {
         if (folder.toFile().getUsableSpace() < length) {
-            return new DocumentException(
-                    Reason.DISK_FULL, "Not saved: the disk is full. Free some space and save again.", cause);
+            return new DocumentException(Reason.DISK_FULL, "Not saved: the disk is full.", cause);
         }
-        return new DocumentException(
-                Reason.WRITE_FAILED, "Not saved: " + cause.getMessage() + ". Choose another folder.", cause);
+        return new DocumentException(Reason.WRITE_FAILED, "Not saved: " + cause.getMessage() + ".", cause);
     }
 }

@@ -73,6 +73,31 @@ public final class ReadingSeries {
         return slice(first, Math.max(first, indexAtOrAfter(to)));
     }
 
+    /** These readings before an instant, and then those of another series, which has none before it. */
+    public ReadingSeries replacedFrom(Instant instant, ReadingSeries others) {
+        int kept = indexAtOrAfter(instant);
+        Require.that(
+                others.isEmpty() || others.epochMillis[0] >= instant.toEpochMilli(),
+                "the other series begins before " + instant);
+        // Copying beyond the end leaves room there.
+        ReadingSeries joined = copy(0, kept + others.size());
+        System.arraycopy(others.epochMillis, 0, joined.epochMillis, kept, others.size());
+        System.arraycopy(others.temperaturesCelsius, 0, joined.temperaturesCelsius, kept, others.size());
+        System.arraycopy(others.humiditiesPercent, 0, joined.humiditiesPercent, kept, others.size());
+        System.arraycopy(others.qualities, 0, joined.qualities, kept, others.size());
+        return joined;
+    }
+
+    /** Whether this is another series, or that and later readings. */
+    public boolean continues(ReadingSeries other) {
+        int shared = other.size();
+        return shared <= size()
+                && Arrays.equals(epochMillis, 0, shared, other.epochMillis, 0, shared)
+                && Arrays.equals(temperaturesCelsius, 0, shared, other.temperaturesCelsius, 0, shared)
+                && Arrays.equals(humiditiesPercent, 0, shared, other.humiditiesPercent, 0, shared)
+                && Arrays.equals(qualities, 0, shared, other.qualities, 0, shared);
+    }
+
     public void forEach(Consumer<Reading> action) {
         for (int i = 0; i < size(); i++) {
             action.accept(reading(i));
@@ -99,6 +124,10 @@ public final class ReadingSeries {
     }
 
     private ReadingSeries slice(int from, int to) {
+        return from == 0 && to == size() ? this : copy(from, to);
+    }
+
+    private ReadingSeries copy(int from, int to) {
         return new ReadingSeries(
                 Arrays.copyOfRange(epochMillis, from, to),
                 Arrays.copyOfRange(temperaturesCelsius, from, to),
@@ -138,7 +167,7 @@ public final class ReadingSeries {
         }
 
         public ReadingSeries build() {
-            ReadingSeries asAdded = new ReadingSeries(epochMillis, temperatures, humidities, qualities).slice(0, size);
+            ReadingSeries asAdded = new ReadingSeries(epochMillis, temperatures, humidities, qualities).copy(0, size);
             return inOrder ? asAdded : inOrder(asAdded);
         }
 

@@ -18,7 +18,10 @@ final class AnimalTables {
     static final String STAGES = "egg, postembryo, instar1, darkened or instar2";
 
     private static final String CHECKS_FILE = "checks.csv";
-    private static final String MOVES_FILE = "moves.csv";
+    /** The column that is written only where some move has a note. */
+    static final String NOTE = "note";
+
+    static final String MOVES_FILE = "moves.csv";
 
     static final Table<LookRow> CHECKS = new Table<>(
             CHECKS_FILE,
@@ -43,7 +46,7 @@ final class AnimalTables {
     static Table<LedgerEntry> moves(RowIds ids) {
         return new Table<>(
                 MOVES_FILE,
-                List.of("time", "from", "to", "stage", "count", "cause"),
+                List.of("time", "from", "to", "stage", "count", "cause", NOTE),
                 List.of("time", "from", "to", "stage", "count"),
                 LedgerEntry::at,
                 row -> move(row, ids),
@@ -53,7 +56,8 @@ final class AnimalTables {
                         Cell.text(entry.to().code()),
                         entry.stage().key(),
                         String.valueOf(entry.count()),
-                        Cell.text(entry.cause().words())));
+                        Cell.text(entry.cause().words()),
+                        Cell.text(entry.note())));
     }
 
     /** The rows of a check. */
@@ -77,7 +81,19 @@ final class AnimalTables {
             throw row.refuse("to", "another account than in 'from'");
         }
         Cause cause = new Cause(row.optional("cause").orElse(Cause.UNKNOWN.words()));
-        return entry(at, from, to, stage, count, cause, ids);
+        String note = row.text(NOTE);
+        return note.isEmpty()
+                ? entry(at, from, to, stage, count, cause, ids)
+                : new LedgerEntry(
+                        ids.of(MOVES_FILE, at, from.code(), to.code(), stage.key(), count, cause.words(), note),
+                        at,
+                        from,
+                        to,
+                        stage,
+                        count,
+                        cause,
+                        note,
+                        Optional.empty());
     }
 
     /** An entry named by what stands in its row. */

@@ -57,9 +57,10 @@ final class FolderReader {
         Optional<Brood> brood = brood();
         RowIds ids = new RowIds(brood.map(Brood::code).orElse(""));
         PlaceChecks places = new PlaceChecks(problems);
+        AccountChecks accounts = new AccountChecks(problems);
         BroodRows rows = new BroodRows(
                 checks(ids, brood),
-                values(AnimalTables.moves(ids), moves -> {}),
+                values(AnimalTables.moves(ids), accounts::moves),
                 values(PlaceTables.CONTAINERS, places::stays),
                 values(PlaceTables.PROBES, places::probes),
                 values(PlaceTables.SET_POINTS, places::setPoints),
@@ -67,6 +68,7 @@ final class FolderReader {
                 values(NoteTables.care(ids), notes -> {}),
                 values(AnimalTables.POTS, places::pots),
                 values(NoteTables.runUp(ids), events -> {}));
+        accounts.refuseUnknown(rows);
         places.noticeUnknown(rows);
         checkReadings(rows.probeStays());
         return brood.filter(known -> problems.isEmpty()).map(known -> rows.of(known, reconciled(rows, ids)));

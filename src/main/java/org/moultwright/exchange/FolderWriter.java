@@ -16,6 +16,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Check;
+import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.ReadingSeries;
 
 /**
@@ -54,12 +55,18 @@ final class FolderWriter {
                         .sorted(Comparator.comparing(Check::at).thenComparing(Check::tray))
                         .flatMap(check -> AnimalTables.rows(check).stream())
                         .toList());
-        table(AnimalTables.moves(unused), record.ledger().standing());
+        moves(AnimalTables.moves(unused), record.ledger().standing());
         table(NoteTables.mould(unused), record.mould());
         table(NoteTables.care(unused), record.care());
         table(AnimalTables.POTS, record.pots());
         table(NoteTables.runUp(unused), record.runUp());
         readings(new TreeMap<>(record.readings()));
+    }
+
+    /** Other programs know no notes on moves, so the column is there only for those who wrote some. */
+    private void moves(Table<LedgerEntry> table, List<LedgerEntry> moves) throws IOException {
+        boolean noted = moves.stream().anyMatch(move -> !move.note().isEmpty());
+        table(noted ? table : table.without(AnimalTables.NOTE), moves);
     }
 
     private <T> void table(Table<T> table, List<T> values) throws IOException {

@@ -1,6 +1,7 @@
 package org.moultwright.exchange;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -27,6 +28,19 @@ record Table<T>(
         return values.stream()
                 .sorted(Comparator.comparing(time).thenComparing(value -> String.join("\n", write.cells(value))))
                 .toList();
+    }
+
+    /** This table without one of its columns, for where nothing stands in it. */
+    Table<T> without(String column) {
+        int index = columns.indexOf(column);
+        return new Table<>(
+                file, without(columns, index), required, time, read, value -> without(write.cells(value), index));
+    }
+
+    private static List<String> without(List<String> cells, int index) {
+        List<String> others = new ArrayList<>(cells);
+        others.remove(index);
+        return List.copyOf(others);
     }
 
     /** Makes a value of a row. */

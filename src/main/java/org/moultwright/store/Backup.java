@@ -1,11 +1,13 @@
 package org.moultwright.store;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.zip.ZipInputStream;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.store.StoreException.Reason;
+import org.moultwright.store.file.FileInTheMaking;
 
 /**
  * Copies of stores. A backup is itself a store in one file: to look into it, open it; to go back to it,
@@ -16,48 +18,46 @@ final class Backup {
 
     /** Copies an open store while others go on using it, and makes sure the copy can be opened. */
     static void of(H2Transactions store, Path target) {
-        requireFree(target);
-        Path zip = beside(target, ".zip");
-        Path copy = beside(target, ".copy");
-        try {
-            store.alone(handle -> zipped(handle, zip));
-            unzip(zip, copy);
-            finish(copy, target);
-        } catch (IOException e) {
-            throw failed(target, e);
-        } finally {
-            discard(zip);
-            discard(copy);
-        }
+        write(target, copy -> {
+            try (FileInTheMaking zip = FileInTheMaking.of(target)) {
+                store.alone(handle -> zipped(handle, zip.path()));
+                unzip(zip.path(), copy);
+            }
+        });
     }
 
     /** Copies a closed store or backup, and makes sure the copy can be opened. */
     static void ofClosed(Path source, Path target) {
-        requireFree(target);
-        Path copy = beside(target, ".copy");
-        try {
-            Files.copy(source, copy);
-            finish(copy, target);
-        } catch (IOException e) {
-            throw failed(target, e);
-        } finally {
-            discard(copy);
-        }
+        write(target, copy -> Files.copy(source, copy));
     }
 
-    /** Copies a closed store beside itself before its tables are changed. */
-    static void beforeMigration(Path file, int version) {
+    /** Copies a closed store beside itself before its tables are changed, unless the same copy is there already. */
+    static Path beforeMigration(Path file, int version) throws IOException {
         String name = file.getFileName() + ".version-" + version + ".backup";
         Path target = file.resolveSibling(name);
         for (int i = 2; Files.exists(target); i++) {
+            if (Files.mismatch(file, target) < 0) {
+                return target;
+            }
             target = file.resolveSibling(name + "-" + i);
         }
         ofClosed(file, target);
+        return target;
     }
 
-    private static void finish(Path copy, Path target) throws IOException {
-        StoreGuard.version(copy);
-        Files.move(copy, target);
+    private static void write(Path target, Writing writing) {
+        try (FileInTheMaking copy = FileInTheMaking.of(target)) {
+            if (Files.exists(target)) {
+                throw new FileAlreadyExistsException(target.toString());
+            }
+            writing.to(copy.path());
+            StoreGuard.version(copy.path());
+            copy.become();
+        } catch (FileAlreadyExistsException e) {
+            throw new StoreException(Reason.ALREADY_THERE, "There is already a file '" + target + "'.", e);
+        } catch (IOException e) {
+            throw Faults.ofWriting(target, e);
+        }
     }
 
     private static boolean zipped(Handle handle, Path zip) {
@@ -74,26 +74,8 @@ final class Backup {
         }
     }
 
-    private static void requireFree(Path target) {
-        if (Files.exists(target)) {
-            throw new StoreException(Reason.ALREADY_THERE, "There is already a file '" + target + "'.");
-        }
-    }
-
-    private static Path beside(Path target, String ending) {
-        return target.resolveSibling(target.getFileName() + ending);
-    }
-
-    private static StoreException failed(Path target, IOException cause) {
-        return new StoreException(
-                Reason.NOT_WRITABLE, "'" + target + "' cannot be written: " + cause.getMessage() + ".", cause);
-    }
-
-    private static void discard(Path file) {
-        try {
-            Files.deleteIfExists(file);
-        } catch (IOException e) {
-            throw failed(file, e);
-        }
+    /** Writes a copy to a file that is not there yet. */
+    private interface Writing {
+        void to(Path copy) throws IOException;
     }
 }

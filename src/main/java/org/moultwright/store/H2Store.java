@@ -1,11 +1,13 @@
 package org.moultwright.store;
 
+import java.io.IOException;
 import java.nio.file.Path;
-import org.h2.jdbcx.JdbcConnectionPool;
 import org.moultwright.store.book.H2BroodBook;
 import org.moultwright.store.climate.H2AlarmJournal;
 import org.moultwright.store.climate.H2ClimateBook;
+import org.moultwright.store.file.DiskRoom;
 import org.moultwright.store.file.OwnerNote;
+import org.moultwright.store.reading.Arrivals;
 import org.moultwright.store.reading.H2ReadingLog;
 import org.moultwright.workflow.AlarmJournal;
 import org.moultwright.workflow.BroodBook;
@@ -24,35 +26,43 @@ public final class H2Store implements AutoCloseable {
     public static final String DEFAULT_FILE_NAME = "moultwright.store";
 
     private final Path file;
-    private final JdbcConnectionPool connections;
     private final H2Transactions transactions;
     private final OwnerNote owner;
+    private final Arrivals arrivals = new Arrivals();
 
-    H2Store(Path file, JdbcConnectionPool connections) {
+    H2Store(Path file) throws IOException {
         this.file = file;
-        this.connections = connections;
-        this.transactions = new H2Transactions(connections);
         this.owner = new OwnerNote(file);
-        owner.write();
+        this.transactions = new H2Transactions(file, DiskRoom.of(file));
+        try {
+            owner.write();
+        } catch (IOException e) {
+            transactions.close();
+            throw e;
+        }
     }
 
     /**
-     * Opens a store. It is made, with its folder, if there is no such file; one of an earlier version is
-     * brought to this one after a verified backup beside it.
+     * Opens a store. It is made whole, with its folder, if there is no such file; one of an earlier version is
+     * brought to this one whole or not at all, after a verified backup beside it.
      *
      * @throws StoreException if the file is in use, no store, damaged, of a later version, or its folder
      *     cannot be written to
      */
     public static H2Store open(Path file) {
-        return StoreOpening.open(file);
+        return open(file, Migrations.OURS);
+    }
+
+    static H2Store open(Path file, Migrations migrations) {
+        return StoreOpening.open(file, migrations);
     }
 
     public BroodBook book() {
-        return new H2BroodBook(transactions);
+        return new H2BroodBook(transactions, arrivals);
     }
 
     public ReadingLog readings() {
-        return new H2ReadingLog(transactions);
+        return new H2ReadingLog(transactions, arrivals);
     }
 
     public ClimateBook climate() {
@@ -79,7 +89,7 @@ public final class H2Store implements AutoCloseable {
     /** Copies a backup to a file that is not there yet, and makes sure the copy can be opened. */
     public static void restore(Path backup, Path target) {
         Path source = backup.toAbsolutePath().normalize();
-        StoreGuard.version(source);
+        StoreGuard.version(source, Migrations.OURS);
         Backup.ofClosed(source, target.toAbsolutePath().normalize());
     }
 
@@ -87,9 +97,12 @@ public final class H2Store implements AutoCloseable {
     @Override
     public void close() {
         if (transactions.close()) {
-            connections.dispose();
-            owner.remove();
             StoreOpening.closed(file);
+            try {
+                owner.remove();
+            } catch (IOException e) {
+                throw Faults.ofWriting(file, e);
+            }
         }
     }
 }

@@ -48,9 +48,11 @@ final class StoreCheck {
     static StoreReport of(Handle handle) {
         List<Problem> problems = new ArrayList<>();
         int version = version(handle);
-        if (version != Migrations.LATEST) {
+        if (version != Migrations.OURS.latest()) {
             problems.add(new Problem(
-                    StoreContent.HISTORY_TABLE, "version", "version " + Migrations.LATEST + ", found " + version));
+                    StoreContent.HISTORY_TABLE,
+                    "version",
+                    "version " + Migrations.OURS.latest() + ", found " + version));
         }
         REFERENCES.forEach(reference -> problems.addAll(orphans(handle, reference)));
         BookAudit book = BookAudit.of(handle);

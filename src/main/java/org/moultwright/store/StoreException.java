@@ -1,21 +1,24 @@
 package org.moultwright.store;
 
 import org.jspecify.annotations.Nullable;
+import org.moultwright.workflow.AdvisedException;
 
-/** A fault of the store's file or its disk. Its message is a sentence for the keeper, a remedy and a code. */
-public final class StoreException extends RuntimeException {
+/** A fault of the store's file or its disk. */
+public final class StoreException extends AdvisedException {
     private static final long serialVersionUID = 1L;
 
     /** What sort of fault it is, and what the keeper can do about it. */
-    public enum Reason {
+    public enum Reason implements AdvisedException.Reason {
         IN_USE("ST-1", "Close the other Moultwright first, or choose another store."),
         NOT_A_STORE("ST-2", "Nothing in it was changed. Choose another file."),
         DAMAGED("ST-3", "Nothing in it was changed. Restore the latest backup to a new file and open that."),
         NEWER_SCHEMA("ST-4", "Nothing in it was changed. Open it with the Moultwright that wrote it, or a newer one."),
         NOT_WRITABLE("ST-5", "Choose a file in a folder you may write to."),
-        DISK_FULL("ST-6", "What was saved before is safe. Free some space, start again and repeat the last entry."),
+        DISK_FULL("ST-6", "What was saved before is safe. Free some space and repeat the last entry."),
         MISSING("ST-7", "Check the name of the file."),
         ALREADY_THERE("ST-8", "Nothing in it was changed. Choose a name that is not in use."),
+        NOT_UP_TO_DATE(
+                "ST-10", "Nothing in it was changed. Go on with the Moultwright that wrote it, and report this."),
         FAILED("ST-9", "What was saved before is safe. Start again; if it happens again, check the store.");
 
         private final String code;
@@ -26,11 +29,12 @@ public final class StoreException extends RuntimeException {
             this.remedy = remedy;
         }
 
-        /** A short code to search for. */
+        @Override
         public String code() {
             return code;
         }
 
+        @Override
         public String remedy() {
             return remedy;
         }
@@ -43,7 +47,7 @@ public final class StoreException extends RuntimeException {
     }
 
     public StoreException(Reason reason, String sentence, @Nullable Throwable cause) {
-        super(sentence + " " + reason.remedy() + " [" + reason.code() + "]", cause);
+        super(reason, sentence, cause);
         this.reason = reason;
     }
 

@@ -36,7 +36,23 @@ final class StoreGuard {
     private StoreGuard() {}
 
     /**
-     * The version of a store's tables.
+     * The version of a store's tables, which some steps lead to or lead on from.
+     *
+     * @throws StoreException if the file must not be opened, or is of a later version
+     */
+    static int version(Path file, Migrations migrations) {
+        int version = version(file);
+        if (version > migrations.latest()) {
+            throw new StoreException(
+                    Reason.NEWER_SCHEMA,
+                    "'%s' was written by a later Moultwright: its tables are of version %d, this one knows %d."
+                            .formatted(file, version, migrations.latest()));
+        }
+        return version;
+    }
+
+    /**
+     * The version of a store's tables, whichever it is.
      *
      * @throws StoreException if the file must not be opened
      */
@@ -51,14 +67,7 @@ final class StoreGuard {
                     Reason.NOT_A_STORE, "'" + file + "' is a database of another program, not a store.");
         }
         requirePlain(file, content.statements());
-        int version = Collections.max(content.versions());
-        if (version > Migrations.LATEST) {
-            throw new StoreException(
-                    Reason.NEWER_SCHEMA,
-                    "'%s' was written by a later Moultwright: its tables are of version %d, this one knows %d."
-                            .formatted(file, version, Migrations.LATEST));
-        }
-        return version;
+        return Collections.max(content.versions());
     }
 
     static StoreException inUse(Path file) {

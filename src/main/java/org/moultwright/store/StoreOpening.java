@@ -29,13 +29,13 @@ final class StoreOpening {
 
     private StoreOpening() {}
 
-    static H2Store open(Path named) {
+    static H2Store open(Path named, Migrations migrations) {
         Path file = writable(named.toAbsolutePath().normalize());
         if (!OPEN_HERE.add(file)) {
             throw StoreGuard.inUse(file);
         }
         try {
-            return openAlone(file);
+            return openAlone(file, migrations);
         } catch (RuntimeException e) {
             OPEN_HERE.remove(file);
             throw Faults.isLocked(e) ? StoreGuard.inUse(file) : Faults.unchecked(e);
@@ -47,26 +47,25 @@ final class StoreOpening {
         OPEN_HERE.remove(file);
     }
 
-    private static H2Store openAlone(Path file) {
-        int version = Files.exists(file) ? admitted(file) : 0;
-        if (version > 0 && version < Migrations.LATEST) {
-            Backup.beforeMigration(file, version);
+    private static H2Store openAlone(Path file, Migrations migrations) {
+        StoreMaking making = new StoreMaking(migrations);
+        if (!Files.exists(file)) {
+            making.make(file);
         }
-        JdbcConnectionPool connections = connections(file);
+        int version = admitted(file, migrations);
+        if (version < migrations.latest()) {
+            making.bringUpToDate(file, version);
+        }
         try {
-            if (version < Migrations.LATEST) {
-                Migrations.apply(connections);
-            }
-            return new H2Store(file, connections);
-        } catch (RuntimeException e) {
-            connections.dispose();
-            throw e;
+            return new H2Store(file);
+        } catch (IOException e) {
+            throw Faults.ofWriting(file, e);
         }
     }
 
     /** The version of a store that may be opened, its latest pages found even after a kill. */
-    private static int admitted(Path file) {
-        int version = StoreGuard.version(file);
+    private static int admitted(Path file, Migrations migrations) {
+        int version = StoreGuard.version(file, migrations);
         PageFile.settle(file, StoreGuard.header(file));
         return version;
     }

@@ -2,28 +2,51 @@ package org.moultwright.workflow;
 
 import org.jspecify.annotations.Nullable;
 
-/** A document could not be made or written. Its message is a sentence for the keeper, with the remedy. */
-public final class DocumentException extends RuntimeException {
+/** A document could not be made or written. */
+public final class DocumentException extends AdvisedException {
     private static final long serialVersionUID = 1L;
+
+    /** Why it failed, and what the keeper can do about it. */
+    public enum Reason implements AdvisedException.Reason {
+        FOLDER_MISSING("DO-1", "Choose another folder."),
+        NOT_A_FILE("DO-2", "Choose another name."),
+        WRITE_PROTECTED("DO-3", "Choose another name."),
+        NOT_ALLOWED("DO-4", "Choose another folder."),
+        DISK_FULL("DO-5", "Free some space and save again."),
+        WRITE_FAILED("DO-6", "Choose another folder."),
+        LABEL_TOO_SMALL("DO-7", "Choose a sheet with larger labels.");
+
+        private final String code;
+        private final String remedy;
+
+        Reason(String code, String remedy) {
+            this.code = code;
+            this.remedy = remedy;
+        }
+
+        @Override
+        public String code() {
+            return code;
+        }
+
+        @Override
+        public String remedy() {
+            return remedy;
+        }
+    }
 
     private final Reason reason;
 
-    public DocumentException(Reason reason, String message, @Nullable Throwable cause) {
-        super(message, cause);
+    public DocumentException(Reason reason, String sentence) {
+        this(reason, sentence, null);
+    }
+
+    public DocumentException(Reason reason, String sentence, @Nullable Throwable cause) {
+        super(reason, sentence, cause);
         this.reason = reason;
     }
 
     public Reason reason() {
         return reason;
-    }
-
-    /** Why it failed. */
-    public enum Reason {
-        FOLDER_MISSING,
-        NOT_A_FILE,
-        NOT_ALLOWED,
-        DISK_FULL,
-        WRITE_FAILED,
-        LABEL_TOO_SMALL
     }
 }

@@ -8,28 +8,35 @@ import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Consumer;
 import org.moultwright.domain.Require;
+import org.moultwright.workflow.Keeping.Happening;
+import org.moultwright.workflow.Keeping.Heard;
+import org.moultwright.workflow.Keeping.Told;
 import org.moultwright.workflow.ReadingLog.Logged;
 
 /**
  * Keeps what one probe says until it is told to stop, through every fault of the wire.
  *
  * <p>What arrives while the disk is busy is kept together in one go. The listener is told on the logging
- * thread, of a reading only once the reading log has it on disk. One of these logs once.
+ * thread, of a reading only once the reading log has it on disk. Where it cannot be kept, as on a full disk, it
+ * waits and is tried again. One of these logs once.
  */
 public final class LogReadings {
-    private static final Happening STOP = new Happening(Optional.empty(), listener -> {});
+    /** How long to wait before it is tried again to keep what could not be kept. */
+    public static final Duration USUAL_PAUSE = Duration.ofSeconds(5);
 
-    private final ReadingLog log;
-    private final String probe;
-    private final ProbeListener whenKept;
+    private static final Happening STOP = new Told(listener -> {});
+
+    private final Keeping keeping;
     private final BlockingQueue<Happening> happenings = new LinkedBlockingQueue<>();
 
-    public LogReadings(ReadingLog log, String probe, ProbeListener whenKept) {
-        this.log = log;
-        this.probe = Require.text("probe", probe);
-        this.whenKept = whenKept;
+    public LogReadings(ReadingLog log, String probe, LogListener listener) {
+        this(log, probe, listener, USUAL_PAUSE);
+    }
+
+    /** @param pause how long to wait before it is tried again to keep what could not be kept */
+    public LogReadings(ReadingLog log, String probe, LogListener listener, Duration pause) {
+        this.keeping = new Keeping(log, Require.text("probe", probe), listener, pause);
     }
 
     /**
@@ -38,6 +45,7 @@ public final class LogReadings {
      *
      * @param lasting how long to log, or empty for until it is stopped
      * @throws IllegalArgumentException if there is no such profile
+     * @throws AdvisedException if at the end there are readings that cannot be kept
      */
     public void run(ProbeLinks links, ProbeLine line, Optional<Duration> lasting) {
         ProbeLinks.Link link = links.open(line, new Intake());
@@ -47,11 +55,12 @@ public final class LogReadings {
         } finally {
             link.close();
         }
-        List<Happening> rest = new ArrayList<>();
-        happenings.drainTo(rest);
-        settle(rest);
-        if (interrupted) {
-            Thread.currentThread().interrupt();
+        try {
+            keeping.settleLast(drained());
+        } finally {
+            if (interrupted) {
+                Thread.currentThread().interrupt();
+            }
         }
     }
 
@@ -65,11 +74,16 @@ public final class LogReadings {
         long startedAtNanos = System.nanoTime();
         long lastingNanos = lasting.map(TimeUnit.NANOSECONDS::convert).orElse(Long.MAX_VALUE);
         try {
-            boolean goingOn = true;
-            while (goingOn) {
-                long leftNanos = lastingNanos - (System.nanoTime() - startedAtNanos);
-                Happening first = happenings.poll(leftNanos, TimeUnit.NANOSECONDS);
-                goingOn = first != null && settleWith(first);
+            long leftNanos = lastingNanos;
+            boolean stopped = false;
+            while (leftNanos > 0 && !stopped) {
+                Happening first = happenings.poll(Math.min(leftNanos, keeping.idleNanos()), TimeUnit.NANOSECONDS);
+                List<Happening> batch =
+                        new ArrayList<>(Optional.ofNullable(first).stream().toList());
+                happenings.drainTo(batch);
+                keeping.settle(batch);
+                stopped = batch.contains(STOP);
+                leftNanos = lastingNanos - (System.nanoTime() - startedAtNanos);
             }
             return false;
         } catch (InterruptedException e) {
@@ -78,39 +92,27 @@ public final class LogReadings {
         }
     }
 
-    private boolean settleWith(Happening first) {
-        List<Happening> batch = new ArrayList<>(List.of(first));
-        happenings.drainTo(batch);
-        settle(batch);
-        return !batch.contains(STOP);
+    private List<Happening> drained() {
+        List<Happening> rest = new ArrayList<>();
+        happenings.drainTo(rest);
+        return rest;
     }
-
-    private void settle(List<Happening> batch) {
-        List<Logged> heard =
-                batch.stream().flatMap(happening -> happening.logged().stream()).toList();
-        if (!heard.isEmpty()) {
-            log.append(probe, heard);
-        }
-        batch.forEach(happening -> happening.telling().accept(whenKept));
-    }
-
-    private record Happening(Optional<Logged> logged, Consumer<ProbeListener> telling) {}
 
     /** Takes what the link's thread tells over to the logging thread. */
     private final class Intake implements ProbeListener {
         @Override
         public void heard(Logged logged) {
-            happenings.add(new Happening(Optional.of(logged), listener -> listener.heard(logged)));
+            happenings.add(new Heard(logged));
         }
 
         @Override
         public void changed(LinkState state) {
-            happenings.add(new Happening(Optional.empty(), listener -> listener.changed(state)));
+            happenings.add(new Told(listener -> listener.changed(state)));
         }
 
         @Override
         public void clockStepped(Instant seenAt, Duration by) {
-            happenings.add(new Happening(Optional.empty(), listener -> listener.clockStepped(seenAt, by)));
+            happenings.add(new Told(listener -> listener.clockStepped(seenAt, by)));
         }
     }
 }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
@@ -11,8 +12,15 @@ import org.moultwright.domain.ReadingSeries;
 /** The readings of all probes, raw as they came. */
 public interface ReadingLog {
 
-    /** Keeps readings of one probe; they are on disk when this returns. One already kept at that instant stays. */
-    void append(String probe, List<Logged> readings);
+    /**
+     * Keeps readings of one probe; they are on disk when this returns.
+     *
+     * <p>No reading takes another's place. One whose instant another already holds, as when the clock was set
+     * back, is kept at the next free millisecond; the very same one given again is kept once.
+     *
+     * @return the readings as they are kept, in the order given
+     */
+    List<Logged> append(String probe, List<Logged> readings);
 
     /** The readings of a probe taken at or after {@code from} and before {@code to}, in order of time. */
     ReadingSeries series(String probe, Instant from, Instant to);
@@ -23,6 +31,19 @@ public interface ReadingLog {
         record.probeStays()
                 .forEach(stay -> byProbe.computeIfAbsent(stay.probe(), probe -> series(probe, Instant.EPOCH, to)));
         return byProbe;
+    }
+
+    /** A number that grows with what is kept; {@link #earliestSince} takes it. */
+    default long mark() {
+        return 0;
+    }
+
+    /**
+     * The earliest instant at which a probe may have readings that it had not when a mark was given; empty if
+     * nothing of it was kept since. A log that does not know says the beginning.
+     */
+    default Optional<Instant> earliestSince(String probe, long mark) {
+        return Optional.of(Instant.EPOCH);
     }
 
     /** The latest reading of every probe that has one, by probe code. */

@@ -17,13 +17,15 @@ import org.moultwright.compute.forecast.ForecastQuestion;
 import org.moultwright.compute.forecast.PastBroods;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Reading;
+import org.moultwright.domain.ReadingSeries;
 import org.moultwright.domain.Shelf;
 
 /**
  * Reads the whole room at an instant: every brood as written, as it stands, and as it is expected to go on.
  *
- * <p>Forecasts are kept while their brood's writing is the same and they are younger than
- * {@link #FORECAST_LIFE}: a sheet saved for one brood does not cost the others' forecasts. Safe to share.
+ * <p>Forecasts are kept while their brood's writing is the same, nothing was added to the measured past they
+ * rest on, and they are younger than {@link #FORECAST_LIFE}: a sheet saved for one brood does not cost the
+ * others' forecasts. Each probe's history is read once, then only what is new. Safe to share.
  */
 public final class Room {
     /** How long a forecast may stand while only time and readings have moved on. */
@@ -35,12 +37,14 @@ public final class Room {
 
     private final BroodBook book;
     private final ReadingLog readings;
+    private final ProbeHistories histories;
     private final Function<ForecastQuestion, BroodForecast> forecaster;
     private final Map<String, Known> known = new HashMap<>();
 
     public Room(BroodBook book, ReadingLog readings, Function<ForecastQuestion, BroodForecast> forecaster) {
         this.book = book;
         this.readings = readings;
+        this.histories = new ProbeHistories(readings);
         this.forecaster = forecaster;
     }
 
@@ -53,32 +57,38 @@ public final class Room {
         return new RoomView(
                 now,
                 broods,
-                latestReadings(now),
+                latestReadings(now, broods),
                 book.latestDeeds(NEWEST).stream().findFirst());
     }
 
     private BroodView view(BroodRecord written, Instant now) {
         Known before = known.get(written.brood().code());
-        Known current = before != null && before.standsFor(written, now) ? before : ask(written, now);
+        BroodRecord whole = written.withReadings(histories.of(written, now));
+        Known current = before != null && before.standsFor(written, whole, now) ? before : ask(written, whole, now);
         known.put(written.brood().code(), current);
-        return new BroodView(current.whole(), trays(current.whole(), current.forecast(), now), current.forecast());
+        return new BroodView(whole, trays(whole, current.forecast(), now), current.forecast());
     }
 
-    private Known ask(BroodRecord written, Instant now) {
-        BroodRecord whole = written.withReadings(readings.of(written, now.plusMillis(1)));
+    private Known ask(BroodRecord written, BroodRecord whole, Instant now) {
         if (written.ledger().opened() == 0 && written.checks().isEmpty()) {
-            return new Known(written, now, whole, Optional.empty());
+            return new Known(written, now, whole.readings(), Optional.empty());
         }
         List<Instant> days = IntStream.rangeClosed(0, DAYS_AHEAD)
                 .mapToObj(day -> now.plus(Duration.ofDays(day)))
                 .toList();
         ForecastQuestion question = new ForecastQuestion(whole, now, PastBroods.NONE, SEED, days);
-        return new Known(written, now, whole, Optional.of(forecaster.apply(question)));
+        return new Known(written, now, whole.readings(), Optional.of(forecaster.apply(question)));
     }
 
-    private Map<String, Reading> latestReadings(Instant now) {
+    /** A reading from before the clock was set back lies ahead of now; what was read since is then the latest. */
+    private Map<String, Reading> latestReadings(Instant now, List<BroodView> broods) {
         Map<String, Reading> latest = new HashMap<>(readings.latest());
         latest.values().removeIf(reading -> reading.takenAt().isAfter(now));
+        broods.forEach(brood -> brood.record().readings().forEach((probe, series) -> {
+            if (!series.isEmpty()) {
+                latest.putIfAbsent(probe, series.reading(series.size() - 1));
+            }
+        }));
         return latest;
     }
 
@@ -95,10 +105,16 @@ public final class Room {
                 .toList();
     }
 
-    /** A brood as it was written when its forecast was made, and as it is with its readings. */
-    private record Known(BroodRecord written, Instant asOf, BroodRecord whole, Optional<BroodForecast> forecast) {
-        boolean standsFor(BroodRecord other, Instant now) {
-            return written.equals(other) && Duration.between(asOf, now).abs().compareTo(FORECAST_LIFE) < 0;
+    /** A brood as it was written and measured when its forecast was made. */
+    private record Known(
+            BroodRecord written, Instant asOf, Map<String, ReadingSeries> readings, Optional<BroodForecast> forecast) {
+        boolean standsFor(BroodRecord other, BroodRecord whole, Instant now) {
+            return written.equals(other)
+                    && Duration.between(asOf, now).abs().compareTo(FORECAST_LIFE) < 0
+                    && readings.entrySet().stream()
+                            .allMatch(probe -> whole.readings()
+                                    .getOrDefault(probe.getKey(), ReadingSeries.EMPTY)
+                                    .continues(probe.getValue()));
         }
     }
 }

@@ -11,9 +11,10 @@ import java.sql.Statement;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.function.BiConsumer;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
@@ -47,19 +48,19 @@ public final class ReadingImportBenchmark {
     }
 
     private void run() throws IOException, SQLException {
-        List<Double> port = new ArrayList<>();
-        List<Double> plain = new ArrayList<>();
-        List<Double> reading = new ArrayList<>();
-        List<Double> batches = new ArrayList<>();
+        Stopwatch port = new Stopwatch();
+        Stopwatch plain = new Stopwatch();
+        Stopwatch reading = new Stopwatch();
+        Stopwatch batches = new Stopwatch();
         for (int run = 0; run < runs; run++) {
             Path folder = Files.createTempDirectory("readings");
             Path file = folder.resolve("room.store");
             try (H2Store store = H2Store.open(file)) {
-                port.add(seconds(() -> takeIn(store)));
-                reading.add(seconds(() -> readBack(store)));
-                batches.add(seconds(() -> append(store)));
+                port.time(() -> takeIn(store));
+                reading.time(() -> readBack(store));
+                batches.time(() -> append(store));
             }
-            plain.add(seconds(() -> insertPlainly(folder.resolve("plain"))));
+            plain.time(() -> insertPlainly(folder.resolve("plain")));
             System.out.printf(
                     "run %d: store %.1f MB, plain table %.1f MB%n",
                     run + 1, megabytes(file), megabytes(folder.resolve("plain.mv.db")));
@@ -68,11 +69,11 @@ public final class ReadingImportBenchmark {
         report("append through the port, batches of " + BATCH + ", each on disk", batches);
         report("plain batched inserts, batches of " + BATCH, plain);
         report("series of all readings", reading);
-        System.out.printf("import is %.2f times as fast as plain inserts%n", median(plain) / median(port));
+        System.out.printf("import is %.2f times as fast as plain inserts%n", plain.median() / port.median());
     }
 
     private void takeIn(H2Store store) {
-        store.book().takeIn(BenchmarkBrood.record(), this::handOver);
+        store.book().takeIn(BroodRecord.of(InventedBrood.brood("BB-26-A")), this::handOver);
     }
 
     private void handOver(BiConsumer<String, Reading> sink) {
@@ -132,21 +133,9 @@ public final class ReadingImportBenchmark {
         return new Reading(START.plusSeconds((long) i * SECONDS_A_READING), temperature, humidity, Quality.GOOD);
     }
 
-    private static double seconds(Runnable work) {
-        long start = System.nanoTime();
-        work.run();
-        return (System.nanoTime() - start) / 1e9;
-    }
-
-    private void report(String what, List<Double> seconds) {
+    private void report(String what, Stopwatch seconds) {
         System.out.printf(
-                "%-55s median %6.2f s, %,.0f readings/s%n", what, median(seconds), readings / median(seconds));
-    }
-
-    private static double median(List<Double> seconds) {
-        List<Double> sorted = new ArrayList<>(seconds);
-        Collections.sort(sorted);
-        return sorted.get(sorted.size() / 2);
+                "%-55s median %6.2f s, %,.0f readings/s%n", what, seconds.median(), readings / seconds.median());
     }
 
     private static double megabytes(Path file) throws IOException {

@@ -9,6 +9,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.boot.command.Commands;
@@ -26,6 +28,9 @@ class CommandsStoreTest {
     void wrongUsageIsTwoAndAFaultOfTheInputIsOne() {
         assertThat(run("forecast").code()).isEqualTo(2);
         assertThat(run("no-such-command").code()).isEqualTo(2);
+        Said noInstant = run("forecast", DEMO, "--as-of", "yesterday");
+        assertThat(noInstant.code()).isEqualTo(2);
+        assertThat(noInstant.err()).contains("'yesterday' is no instant such as 2026-04-09T19:00:00Z");
         Said missing = run("forecast", folder.resolve("nothing").toString());
         assertThat(missing.code()).isEqualTo(1);
         assertThat(missing.err()).contains("nothing").contains("expected");
@@ -107,6 +112,20 @@ class CommandsStoreTest {
                         .code())
                 .isZero();
         assertThat(Files.size(pdf)).isPositive();
+        Said noSuchLabel = run(
+                "labels",
+                "--store",
+                store,
+                "--brood",
+                "CC-26-A",
+                "--sheet",
+                "a4-3x8-70x37",
+                "--start",
+                "25",
+                "--to",
+                pdf.toString());
+        assertThat(noSuchLabel.code()).isEqualTo(1);
+        assertThat(noSuchLabel.err()).contains("It has labels 1 to 24.");
         assertThat(run("labels", "--store", store, "--brood", "CC-26-A", "--sheet", "a9", "--to", pdf.toString())
                         .err())
                 .contains("a4-3x8-70x37");
@@ -116,6 +135,32 @@ class CommandsStoreTest {
         assertThat(run("restore", backup, "--to", restored).code()).isZero();
         assertThat(run("check-store", restored).out()).contains("all is well");
         assertThat(run("restore", backup, "--to", store).code()).isEqualTo(1);
+    }
+
+    @Test
+    void climateAnswersOneDocumentAContainer() throws IOException {
+        Said said = run("climate", DEMO, "--json");
+        assertThat(said.code()).isZero();
+        List<JsonNode> documents = new ArrayList<>();
+        for (String line : said.out().lines().toList()) {
+            documents.add(new ObjectMapper().readTree(line));
+        }
+        assertThat(documents)
+                .extracting(document -> document.at("/container").asText())
+                .containsExactly("A1", "A2", "box 1");
+        JsonNode tray = documents.get(0);
+        assertThat(tray.at("/brood").asText()).isEqualTo("CC-26-A");
+        assertThat(tray.at("/warmDays").asDouble()).isBetween(50.0, 120.0);
+        assertThat(tray.at("/temperatureCelsius/lowest").asDouble())
+                .isLessThan(tray.at("/temperatureCelsius/mean").asDouble());
+        assertThat(tray.at("/sources/0/source").asText()).isNotEmpty();
+        assertThat(run("climate", DEMO, "--container", "box 1").out())
+                .startsWith("box 1, ")
+                .contains("warm-days", "dew point");
+        Said unknown = run("climate", DEMO, "--container", "B9");
+        assertThat(unknown.code()).isEqualTo(1);
+        assertThat(unknown.err()).contains("B9", "box 1");
+        assertThat(run("climate").code()).isEqualTo(2);
     }
 
     private static Said run(String... arguments) {

@@ -130,7 +130,8 @@ class PdfLabelPrinterTest {
         LabelSheet tiny = new LabelSheet(Paper.A4, 5, 20, 20, 7, 10, 10, 20, 7);
         assertThatExceptionOfType(DocumentException.class)
                 .isThrownBy(() -> printer.save(job(tiny, 1, 1, PrintShift.NONE), folder.resolve("tiny.pdf")))
-                .withMessage("A label of 20.0 × 7.0 mm is too small for this code. Choose a sheet with larger labels.")
+                .withMessage(
+                        "A label of 20.0 × 7.0 mm is too small for this code. Choose a sheet with larger labels. [DO-7]")
                 .extracting(DocumentException::reason)
                 .isEqualTo(DocumentException.Reason.LABEL_TOO_SMALL);
         assertThat(folder).isEmptyDirectory();

@@ -95,7 +95,41 @@ class FolderProblemsTest {
         put("moves.csv", MOVES + "\n\r\n" + T + ",\"s\nac\",A1,egg,3,\n" + "never,sac,A1,egg,3,\n");
         put("containers.csv", "container,kind,inside,from,to\nA1,tray,," + T + ",\nA1,tray,," + T + ",\n");
         assertThat(places(read()))
-                .containsExactly("checks.csv:2 count", "checks.csv:4 how", "containers.csv:3 from", "moves.csv:6 time");
+                .containsExactly(
+                        "checks.csv:2 count",
+                        "checks.csv:4 how",
+                        "containers.csv:3 from",
+                        "moves.csv:4 from",
+                        "moves.csv:6 time");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"deceased, true", "Dead, false", "handed over, false", "handed_over, false", "Sac, false", "a3, true"})
+    void aWordThatIsNoAccountIsToldOfWhereTraysAreKnown(String word, boolean isFineWithoutContainers)
+            throws IOException {
+        put("moves.csv", MOVES + T + ",sac,A1,egg,20,\n" + T + ",A1," + word + ",egg,1,\n");
+        assertThat(read().problems().isEmpty()).isEqualTo(isFineWithoutContainers);
+        put("containers.csv", "container,kind,inside,from,to\nA1,tray,," + T + ",\n");
+        assertThat(read().problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.file()).isEqualTo("moves.csv");
+            assertThat(problem.line()).isEqualTo(3);
+            assertThat(problem.column()).isEqualTo("to");
+            assertThat(problem.value()).isEqualTo(word);
+            assertThat(problem.expected()).contains("handed-over", "tray");
+        });
+    }
+
+    @Test
+    void aTrayIsKnownByALookOrByWhatWentInAndOut() throws IOException {
+        put("containers.csv", "container,kind,inside,from,to\nA1,tray,," + T + ",\n");
+        put("checks.csv", CHECKS + T + ",A2,egg,none,,\n");
+        put(
+                "moves.csv",
+                MOVES + T + ",sac,A1,egg,20,\n" + T + ",A1,A2,egg,1,\n" + T + ",A1,A3,egg,2,\n" + T
+                        + ",A3,dead,egg,1,\n");
+        assertThat(read().problems()).isEmpty();
+        put("moves.csv", MOVES + T + ",sack,A1,egg,20,\n");
+        assertThat(places(read())).containsExactly("moves.csv:2 from");
     }
 
     @Test

@@ -19,6 +19,7 @@ import org.moultwright.domain.Check;
 import org.moultwright.domain.ContainerKind;
 import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.Ledger;
+import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.LedgerHistories;
 import org.moultwright.domain.Look;
 import org.moultwright.domain.MouldNote;
@@ -70,7 +71,9 @@ final class RandomRecords {
         checks.sort(Comparator.comparing(Check::at).thenComparing(Check::tray));
         return new BroodRecord(
                 brood(code),
-                Ledger.of(LedgerHistories.entries(random.nextLong())),
+                Ledger.of(LedgerHistories.entries(random.nextLong()).stream()
+                        .map(this::noted)
+                        .toList()),
                 checks,
                 List.of(
                         new Stay("room", ContainerKind.ROOM, Optional.empty(), open()),
@@ -88,6 +91,19 @@ final class RandomRecords {
                 some(() -> new CareNote(id(), at(), "A2", word(), word())),
                 some(() -> new Pot(word() + id(), "A1", at(), word())),
                 some(() -> new RunUpEvent(id(), at(), word(), random.nextBoolean() ? "" : word())));
+    }
+
+    private LedgerEntry noted(LedgerEntry entry) {
+        return new LedgerEntry(
+                entry.id(),
+                entry.at(),
+                entry.from(),
+                entry.to(),
+                entry.stage(),
+                entry.count(),
+                entry.cause(),
+                random.nextBoolean() ? "" : word(),
+                entry.corrects());
     }
 
     private Brood brood(String code) {

@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
@@ -21,6 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.CareNote;
 import org.moultwright.domain.Check;
+import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.ReadingSeries;
@@ -49,6 +52,14 @@ class RoundTripTest {
         assertThat(read.readings()).isEqualTo(withoutEmpty(written));
         assertThat(writtenAndRead(read, "second")).as("identities too").isEqualTo(read);
         assertSameBytes("first", "second");
+    }
+
+    @Test
+    void withoutNotesTheMovesHaveNoColumnForThem() throws IOException {
+        BroodRecord record = InventedBrood.measured("XX-26-A", Instant.parse("2026-03-25T18:00:00Z"), List.of());
+        folders.write(record, temporary.resolve("plain"));
+        assertThat(temporary.resolve("plain/moves.csv"))
+                .hasContent("time,from,to,stage,count,cause\n2026-03-25T18:00:00Z,sac,A1,egg,200,opened");
     }
 
     @ParameterizedTest
@@ -81,7 +92,7 @@ class RoundTripTest {
     private BroodRecord read(Path folder) {
         FolderContent content = folders.read(folder);
         assertThat(content.problems()).isEmpty();
-        return content.record().orElseThrow().withReadings(Gathered.of(content.readings()));
+        return content.record().orElseThrow().withReadings(content.readings().gathered());
     }
 
     private void assertSameBytes(String one, String other) throws IOException {
@@ -103,14 +114,16 @@ class RoundTripTest {
     private static List<List<?>> rows(BroodRecord record) {
         return List.of(
                 sorted(record.ledger().standing().stream()
-                        .map(entry -> LedgerEntry.of(
+                        .map(entry -> new LedgerEntry(
                                 NONE,
                                 entry.at(),
                                 entry.from(),
                                 entry.to(),
                                 entry.stage(),
                                 entry.count(),
-                                entry.cause()))),
+                                entry.cause(),
+                                entry.note(),
+                                Optional.empty()))),
                 sorted(record.checks().stream().map(check -> new Check(NONE, check.tray(), check.at(), check.looks()))),
                 sorted(record.stays().stream()),
                 sorted(record.probeStays().stream()),

@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -61,16 +62,40 @@ class ReadingLogStoreTest {
     }
 
     @Test
-    void aReadingAlreadyKeptStays() {
+    void aReadingAlreadyKeptStaysAndOneOfTheSameInstantIsKeptAMillisecondLater() {
         for (int hours = 0; hours < 3; hours++) {
             Instant at = START.plus(Duration.ofHours(hours));
             log.append("P-1", List.of(logged(at, 26), logged(at, 27)));
             log.append("P-1", List.of(logged(at, 28)));
         }
-        log.append("P-1", List.of(logged(START, 29)));
+        assertThat(log.append("P-1", List.of(logged(START, 29)))).containsExactly(logged(START.plusMillis(3), 29));
+        assertThat(log.append("P-1", List.of(logged(START, 28))))
+                .as("the very same one is there already")
+                .containsExactly(logged(START.plusMillis(2), 28));
         ReadingSeries series = log.series("P-1", START, START.plus(Duration.ofHours(3)));
-        assertThat(series.size()).isEqualTo(3);
-        series.forEach(reading -> assertThat(reading.temperatureCelsius()).isEqualTo(26));
+        assertThat(series.size()).isEqualTo(10);
+        assertThat(IntStream.range(0, 4).mapToDouble(series::temperatureCelsius))
+                .containsExactly(26.0, 27.0, 28.0, 29.0);
+    }
+
+    @Test
+    void whateverAClockIsSetToNoReadingTakesAnothersPlace() {
+        SplittableRandom random = new SplittableRandom(20260304);
+        List<Logged> kept = new ArrayList<>();
+        Instant clock = START;
+        for (int number = 0; number < 600; number++) {
+            boolean isSet = random.nextInt(40) == 0;
+            clock = isSet ? START.plusSeconds(random.nextInt(7_300)) : clock.plusSeconds(1);
+            kept.addAll(log.append("P-1", List.of(new Logged(reading(clock, 26), "line " + number))));
+        }
+        assertThat(kept).extracting(Logged::rawLine).doesNotHaveDuplicates().hasSize(600);
+        ReadingSeries series = log.series("P-1", Instant.MIN, Instant.MAX);
+        assertThat(series.size()).isEqualTo(600);
+        kept.forEach(logged -> assertThat(
+                        series.reading(series.indexAtOrAfter(logged.reading().takenAt())))
+                .isEqualTo(logged.reading()));
+        assertThat(log.append("P-1", kept)).as("the same again").isEqualTo(kept);
+        assertThat(log.series("P-1", Instant.MIN, Instant.MAX)).isEqualTo(series);
     }
 
     @Test
@@ -98,6 +123,10 @@ class ReadingLogStoreTest {
     }
 
     private static Logged logged(Instant at, double temperatureCelsius) {
-        return new Logged(new Reading(at, temperatureCelsius, Double.NaN, Quality.GOOD), "");
+        return new Logged(reading(at, temperatureCelsius), "");
+    }
+
+    private static Reading reading(Instant at, double temperatureCelsius) {
+        return new Reading(at, temperatureCelsius, Double.NaN, Quality.GOOD);
     }
 }

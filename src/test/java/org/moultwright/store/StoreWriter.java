@@ -2,14 +2,13 @@ package org.moultwright.store;
 
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.moultwright.domain.Account;
-import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Cause;
+import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
@@ -38,7 +37,7 @@ final class StoreWriter {
     public static void main(String[] arguments) {
         H2Store store = H2Store.open(Path.of(arguments[0]));
         StoreWriter writer = new StoreWriter(store, Integer.parseInt(arguments[1]));
-        store.book().takeIn(BroodRecord.of(brood()), sink -> {});
+        store.book().takeIn(BroodRecord.of(InventedBrood.brood(BROOD)), sink -> {});
         while (true) {
             writer.keepDeed();
             writer.keepReadings();
@@ -51,18 +50,6 @@ final class StoreWriter {
 
     static String readingLine(Instant takenAt) {
         return "reading " + takenAt + ".";
-    }
-
-    private static Brood brood() {
-        return new Brood(
-                BROOD,
-                "Invented species",
-                ZoneId.of("UTC"),
-                Optional.empty(),
-                Optional.empty(),
-                List.of(Stage.EGG, Stage.INSTAR2),
-                27,
-                Optional.empty());
     }
 
     /** Two animals are opened and one of them dies: a ledger with half a deed would not balance. */

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.store.StoreException;
 import org.moultwright.workflow.ReadingLog.Logged;
 
 class LogReadingsTest {
@@ -84,7 +85,7 @@ class LogReadingsTest {
         LogReadings failing = new LogReadings(
                 new ToldLog() {
                     @Override
-                    public void append(String probe, List<Logged> readings) {
+                    public List<Logged> append(String probe, List<Logged> readings) {
                         throw new IllegalStateException("disk full");
                     }
                 },
@@ -94,6 +95,72 @@ class LogReadingsTest {
         assertThat(catchThrowable(() -> failing.run(links, LINE, Optional.empty())))
                 .hasMessage("disk full");
         assertThat(story).containsExactly("link closed");
+    }
+
+    @Test
+    void whileItCannotBeKeptReadingsWaitAndTheRestIsTold() {
+        FullLog full = new FullLog(3);
+        LogReadings patient = new LogReadings(full, "P1", new Telling(), Duration.ofMillis(1));
+        full.whenThereIsRoom = patient::stop;
+        patient.run(
+                new StartedLinks(listener -> {
+                    listener.heard(reading(1));
+                    listener.changed(new LinkState.Live());
+                    listener.heard(reading(2));
+                }),
+                LINE,
+                Optional.empty());
+        assertThat(story)
+                .containsExactly(
+                        "not kept ST-6",
+                        "Live",
+                        "disk P1 [r1, r2]",
+                        "kept again 2",
+                        "told r1",
+                        "told r2",
+                        "link closed");
+    }
+
+    @Test
+    void whatCannotBeKeptToTheEndIsSaidToBeLost() {
+        LogReadings failing =
+                new LogReadings(new FullLog(Integer.MAX_VALUE), "P1", new Telling(), Duration.ofMillis(1));
+        StartedLinks links = new StartedLinks(listener -> listener.heard(reading(1)));
+        assertThatThrownBy(() -> failing.run(links, LINE, Optional.of(Duration.ofMillis(30))))
+                .isInstanceOf(StoreException.class);
+        assertThat(story).containsExactly("not kept ST-6", "link closed", "lost 1");
+    }
+
+    @Test
+    void theOldestAreGivenUpAndCountedWhereTooManyWait() {
+        int most = 86_400;
+        FullLog full = new FullLog(1);
+        LogReadings patient = new LogReadings(full, "P1", new Telling(), Duration.ofMillis(1));
+        full.whenThereIsRoom = patient::stop;
+        patient.run(
+                new StartedLinks(listener -> {
+                    for (int number = 1; number <= most + 3; number++) {
+                        listener.heard(reading(number));
+                    }
+                }),
+                LINE,
+                Optional.empty());
+        assertThat(story.subList(2, 5)).containsExactly("kept again " + most, "lost 3", "told r4");
+    }
+
+    @Test
+    void aReadingIsToldAsItIsKept() {
+        LogReadings moving = new LogReadings(
+                new ToldLog() {
+                    @Override
+                    public List<Logged> append(String probe, List<Logged> readings) {
+                        return readings.stream().map(logged -> reading(7)).toList();
+                    }
+                },
+                "P1",
+                new Telling());
+        moving.run(new StartedLinks(listener -> listener.heard(reading(1))), LINE, Optional.of(Duration.ofMillis(1)));
+        assertThat(story).contains("told r7");
     }
 
     @Test
@@ -133,9 +200,10 @@ class LogReadingsTest {
 
     private class ToldLog implements ReadingLog {
         @Override
-        public void append(String probe, List<Logged> readings) {
+        public List<Logged> append(String probe, List<Logged> readings) {
             story.add("disk " + probe + " "
                     + readings.stream().map(Logged::rawLine).toList());
+            return readings;
         }
 
         @Override
@@ -149,7 +217,26 @@ class LogReadingsTest {
         }
     }
 
-    private final class Telling implements ProbeListener {
+    /** A log on a disk that is full for some attempts. */
+    private final class FullLog extends ToldLog {
+        private int attemptsLeft;
+        private Runnable whenThereIsRoom = () -> {};
+
+        FullLog(int attempts) {
+            this.attemptsLeft = attempts;
+        }
+
+        @Override
+        public List<Logged> append(String probe, List<Logged> readings) {
+            if (attemptsLeft-- > 0) {
+                throw new StoreException(StoreException.Reason.DISK_FULL, "The disk is full.");
+            }
+            whenThereIsRoom.run();
+            return super.append(probe, readings);
+        }
+    }
+
+    private final class Telling implements LogListener {
         @Override
         public void heard(Logged logged) {
             story.add("told " + logged.rawLine());
@@ -163,6 +250,21 @@ class LogReadingsTest {
         @Override
         public void clockStepped(Instant seenAt, Duration by) {
             story.add("stepped " + by);
+        }
+
+        @Override
+        public void notKept(AdvisedException fault) {
+            story.add("not kept " + fault.code());
+        }
+
+        @Override
+        public void keptAgain(int waited) {
+            story.add("kept again " + waited);
+        }
+
+        @Override
+        public void lost(int readings) {
+            story.add("lost " + readings);
         }
     }
 }

@@ -2,15 +2,15 @@ package org.moultwright.boot.command;
 
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.Locale;
-import org.moultwright.device.DeviceException;
-import org.moultwright.store.StoreException;
-import org.moultwright.workflow.DocumentException;
+import org.moultwright.workflow.AdvisedException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.TypeConversionException;
 
 /**
  * The command line as a whole. Exit codes: 0 done, 1 the input or state is at fault, 2 wrong usage.
@@ -36,8 +36,9 @@ public final class Commands {
                 .addSubcommand(new CheckStoreCommand())
                 .addSubcommand(new BackupCommand())
                 .addSubcommand(new RestoreCommand())
-                .addSubcommand(new LabelsCommand());
-        line.registerConverter(Instant.class, text -> OffsetDateTime.parse(text).toInstant());
+                .addSubcommand(new LabelsCommand())
+                .addSubcommand(new ClimateCommand());
+        line.registerConverter(Instant.class, Commands::instant);
         line.registerConverter(Duration.class, Commands::duration);
         line.setOut(out);
         line.setErr(err);
@@ -45,19 +46,29 @@ public final class Commands {
         return line.execute(arguments);
     }
 
+    private static Instant instant(String text) {
+        try {
+            return OffsetDateTime.parse(text).toInstant();
+        } catch (DateTimeException e) {
+            throw new TypeConversionException("'" + text + "' is no instant such as 2026-04-09T19:00:00Z");
+        }
+    }
+
     /** ISO 8601, or its short form without the leading letters: 10m, 30s. */
     private static Duration duration(String text) {
         boolean isWhole = text.toUpperCase(Locale.ROOT).startsWith("P");
-        return Duration.parse(isWhole ? text : "PT" + text);
+        try {
+            return Duration.parse(isWhole ? text : "PT" + text);
+        } catch (DateTimeException e) {
+            throw new TypeConversionException("'" + text + "' is no duration such as PT10M, 10m or 30s");
+        }
     }
 
     /** Expected faults have a sentence; anything else is a fault of the program and shows its trace. */
     private static IExecutionExceptionHandler atFault() {
         return (fault, line, result) -> {
             boolean expected = fault instanceof Refusal
-                    || fault instanceof StoreException
-                    || fault instanceof DeviceException
-                    || fault instanceof DocumentException
+                    || fault instanceof AdvisedException
                     || fault instanceof UncheckedIOException
                     || fault instanceof IllegalArgumentException;
             if (!expected) {

@@ -2,11 +2,8 @@ package org.moultwright.boot.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.moultwright.domain.BroodRecord;
-import org.moultwright.domain.ReadingSeries;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.workflow.BroodFolders.FolderContent;
 import org.moultwright.workflow.BroodFolders.FolderProblem;
@@ -18,18 +15,14 @@ final class Folders {
     /**
      * A folder's brood with all its readings.
      *
+     * @param err is told what was passed over or assumed, and questions left open
      * @throws Refusal listing every problem, if there is any
      */
-    static BroodRecord whole(Path folder) {
+    static BroodRecord whole(Path folder, PrintWriter err) {
         FolderContent content = new PlainBroodFolders().read(folder);
+        tellNotices(err, folder, content.notices());
         BroodRecord record = content.record().orElseThrow(() -> new Refusal(listed(folder, content.problems())));
-        Map<String, ReadingSeries.Builder> builders = new HashMap<>();
-        content.readings()
-                .handOver((probe, reading) -> builders.computeIfAbsent(probe, code -> new ReadingSeries.Builder())
-                        .add(reading));
-        Map<String, ReadingSeries> readings = new HashMap<>();
-        builders.forEach((probe, builder) -> readings.put(probe, builder.build()));
-        return record.withReadings(readings);
+        return record.withReadings(content.readings().gathered());
     }
 
     /** All problems of a folder, a line each. */

@@ -51,8 +51,10 @@ final class ForecastCommand implements Runnable {
     @Override
     public void run() {
         List<BroodRecord> learned = new ArrayList<>();
-        learnFrom.forEach(folder -> learned.add(Folders.whole(folder)));
-        List<BroodRecord> records = folders.stream().map(Folders::whole).toList();
+        learnFrom.forEach(folder -> learned.add(Folders.whole(folder, answer.err())));
+        List<BroodRecord> records = folders.stream()
+                .map(folder -> Folders.whole(folder, answer.err()))
+                .toList();
         Forecaster forecaster = new Forecaster();
         Map<List<BroodRecord>, PastBroods> past = new HashMap<>();
         for (BroodRecord record : records) {

@@ -27,8 +27,8 @@ final class ForecastJson {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("brood", forecast.brood());
         json.put("asOf", forecast.asOf().toString());
-        json.put("warmDays", rounded(forecast.warmDays(), 100));
-        json.put("gapFraction", rounded(forecast.gapFraction(), 10_000));
+        json.put("warmDays", Rounded.to(forecast.warmDays(), 100));
+        json.put("gapFraction", Rounded.to(forecast.gapFraction(), 10_000));
         json.put("priorFrom", priorFrom(forecast));
         ArrayNode trays = json.putArray("trays");
         forecast.trays().forEach(tray -> trays.add(tray(tray)));
@@ -47,7 +47,7 @@ final class ForecastJson {
     private static ObjectNode tray(TrayForecast tray) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("tray", tray.tray());
-        json.put("expectedAlive", rounded(tray.expectedAlive(), 100));
+        json.put("expectedAlive", Rounded.to(tray.expectedAlive(), 100));
         ArrayNode moults = json.putArray("moults");
         tray.moults().forEach(moult -> moults.add(moult(moult)));
         return json;
@@ -56,7 +56,7 @@ final class ForecastJson {
     private static ObjectNode moult(MoultForecast moult) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("into", moult.into().key());
-        json.put("passed", rounded(moult.passed(), 100));
+        json.put("passed", Rounded.to(moult.passed(), 100));
         json.set("first", interval(moult.first()));
         json.set("half", interval(moult.half()));
         json.set("most", interval(moult.most()));
@@ -74,17 +74,13 @@ final class ForecastJson {
     private static ObjectNode count(Stage into, CountInterval count) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("into", into.key());
-        json.put("p10", rounded(count.p10(), 100));
-        json.put("p50", rounded(count.p50(), 100));
-        json.put("p90", rounded(count.p90(), 100));
+        json.put("p10", Rounded.to(count.p10(), 100));
+        json.put("p50", Rounded.to(count.p50(), 100));
+        json.put("p90", Rounded.to(count.p90(), 100));
         return json;
     }
 
     private static String seconds(Instant instant) {
         return instant.truncatedTo(ChronoUnit.SECONDS).toString();
-    }
-
-    private static double rounded(double value, double scale) {
-        return Math.rint(value * scale) / scale;
     }
 }

@@ -41,6 +41,10 @@ final class LabelsCommand implements Runnable {
     @Override
     public void run() {
         LabelSheet labelSheet = LabelSheets.find(sheet).orElseThrow(this::noSuchSheet);
+        if (start < 1 || start > labelSheet.cells()) {
+            throw new Refusal("There is no label %d on sheet '%s'. It has labels 1 to %d."
+                    .formatted(start, sheet, labelSheet.cells()));
+        }
         BroodRecord record;
         try (H2Store open = Stores.existing(store)) {
             record = Stores.brood(open, store, brood);

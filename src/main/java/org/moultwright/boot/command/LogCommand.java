@@ -8,10 +8,11 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.moultwright.boot.machine.SerialLines;
 import org.moultwright.store.H2Store;
+import org.moultwright.workflow.AdvisedException;
 import org.moultwright.workflow.LinkState;
+import org.moultwright.workflow.LogListener;
 import org.moultwright.workflow.LogReadings;
 import org.moultwright.workflow.ProbeLine;
-import org.moultwright.workflow.ProbeListener;
 import org.moultwright.workflow.ReadingLog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -77,7 +78,7 @@ final class LogCommand implements Runnable {
     }
 
     /** Tells of each reading that is on disk, and on standard error how the wire is doing. */
-    private record Acknowledgement(Answer answer) implements ProbeListener {
+    private record Acknowledgement(Answer answer) implements LogListener {
         @Override
         public void heard(ReadingLog.Logged logged) {
             if (answer.json) {
@@ -90,14 +91,33 @@ final class LogCommand implements Runnable {
 
         @Override
         public void changed(LinkState state) {
-            answer.err().println(words(state));
-            answer.err().flush();
+            tell(words(state));
         }
 
         @Override
         public void clockStepped(Instant seenAt, Duration by) {
-            answer.err()
-                    .println("The clock was set or the machine slept: it jumped by %s, to %s.".formatted(by, seenAt));
+            tell("The clock was set or the machine slept: it jumped by %s, to %s.".formatted(by, seenAt)
+                    + (by.isNegative() ? " A reading whose instant is taken is kept a millisecond later." : ""));
+        }
+
+        @Override
+        public void notKept(AdvisedException fault) {
+            tell("%s Readings wait and are tried again every %d s; none is printed before it is kept. [%s]"
+                    .formatted(fault.sentence(), LogReadings.USUAL_PAUSE.toSeconds(), fault.code()));
+        }
+
+        @Override
+        public void keptAgain(int waited) {
+            tell("Readings are kept again; %d waited.".formatted(waited));
+        }
+
+        @Override
+        public void lost(int readings) {
+            tell("%d readings that were never printed are lost.".formatted(readings));
+        }
+
+        private void tell(String sentence) {
+            answer.err().println(sentence);
             answer.err().flush();
         }
 

@@ -5,8 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Stream;
 import org.moultwright.compute.learning.KindLearner;
+import org.moultwright.compute.rate.BelievedRate;
 import org.moultwright.compute.rate.RateCurve;
 import org.moultwright.compute.stage.NormalBelief;
 import org.moultwright.compute.stage.StagePrior;
@@ -36,9 +36,6 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
             Stage.INSTAR2, 66.0);
 
     private static final double GENERAL_BATCH_SD = 0.22;
-
-    /** Rises from 11 °C and falls to nothing at 38 °C: an assumption, no source. */
-    private static final RateForm GENERAL_RATE = new RateForm.Briere1(11, 38);
 
     /** Error of the length of each stage by itself, as a keeper believes it, and as the default has it (assumptions). */
     private static final double STAGE_SD = 0.07;
@@ -70,17 +67,12 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
                         PriorSource.GENERAL,
                         boundaries.stream().mapToDouble(Belief::general).toArray(),
                         GENERAL_BATCH_SD,
-                        brood.timing().map(Timing::rate).orElse(GENERAL_RATE)));
+                        brood.timing().map(Timing::rate).orElse(BelievedRate.GENERAL)));
     }
 
     /** Development per day, 1 at the reference temperature; where the believed form has none there, at any. */
     RateCurve rateCurve(double referenceCelsius) {
-        return Stream.of(rate, GENERAL_RATE)
-                .map(RateCurve::of)
-                .filter(curve -> curve.at(referenceCelsius) > 0)
-                .findFirst()
-                .map(curve -> curve.relativeTo(referenceCelsius))
-                .orElse(celsius -> 1);
+        return BelievedRate.of(rate, referenceCelsius);
     }
 
     /**

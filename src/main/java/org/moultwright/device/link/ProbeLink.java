@@ -65,7 +65,7 @@ final class ProbeLink implements Runnable {
                 enter(new LinkState.Lost());
             }
         } catch (DeviceException e) {
-            enter(new LinkState.Refused(e.reason().code(), e.advice()));
+            enter(new LinkState.Refused(e.code(), e.advice()));
         }
     }
 

@@ -8,6 +8,7 @@ import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Require;
+import org.moultwright.store.reading.Arrivals;
 import org.moultwright.store.reading.ReadingIntake;
 import org.moultwright.store.sql.Transactions;
 import org.moultwright.workflow.BroodBook;
@@ -17,10 +18,13 @@ import org.moultwright.workflow.ReadingSource;
 /** The keeper's book of broods in H2. */
 public final class H2BroodBook implements BroodBook {
     private final Transactions transactions;
+    private final Arrivals arrivals;
     private final BookTables tables = new BookTables();
 
-    public H2BroodBook(Transactions transactions) {
+    /** @param arrivals is told of every reading taken in */
+    public H2BroodBook(Transactions transactions, Arrivals arrivals) {
         this.transactions = transactions;
+        this.arrivals = arrivals;
     }
 
     @Override
@@ -35,12 +39,15 @@ public final class H2BroodBook implements BroodBook {
 
     @Override
     public TakenIn takeIn(BroodRecord record, ReadingSource readings) {
-        return transactions.write(handle -> {
-            boolean isNew = addBrood(handle, record.brood());
-            int rows = tables.takeIn(handle, record);
-            tables.entries.ledger(handle, record.brood().code());
-            return new TakenIn(rows + (isNew ? 1 : 0), ReadingIntake.takeIn(handle, readings));
-        });
+        try (Arrivals.Batch batch = arrivals.begin()) {
+            return transactions.write(handle -> {
+                boolean isNew = addBrood(handle, record.brood());
+                int rows = tables.takeIn(handle, record);
+                tables.entries.ledger(handle, record.brood().code());
+                long added = ReadingIntake.takeIn(handle, batch.noting(readings));
+                return new TakenIn(rows + (isNew ? 1 : 0), added);
+            });
+        }
     }
 
     @Override

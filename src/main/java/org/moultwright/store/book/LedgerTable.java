@@ -58,7 +58,7 @@ final class LedgerTable extends EventTable<LedgerEntry> {
         return entry.id();
     }
 
-    /** A folder knows neither notes nor corrections of moves, so that they do not tell two entries apart. */
+    /** A folder knows no corrections and need not know notes, so that these do not tell two entries apart. */
     @Override
     Object content(LedgerEntry entry) {
         return List.of(entry.at(), entry.from(), entry.to(), entry.stage(), entry.count(), entry.cause());

@@ -1,7 +1,6 @@
 package org.moultwright.store.file;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
 import java.nio.file.Files;
@@ -20,23 +19,15 @@ public final class OwnerNote {
     }
 
     /** Writes down this program as the one that has the store open. */
-    public void write() {
+    public void write() throws IOException {
         ProcessHandle self = ProcessHandle.current();
         String since =
                 self.info().startInstant().map(start -> ", started " + start).orElse("");
-        try {
-            Files.writeString(note, "process " + self.pid() + " on " + host() + since);
-        } catch (IOException e) {
-            throw new UncheckedIOException("'" + note + "' cannot be written", e);
-        }
+        Files.writeString(note, "process " + self.pid() + " on " + host() + since);
     }
 
-    public void remove() {
-        try {
-            Files.deleteIfExists(note);
-        } catch (IOException e) {
-            throw new UncheckedIOException("'" + note + "' cannot be removed", e);
-        }
+    public void remove() throws IOException {
+        Files.deleteIfExists(note);
     }
 
     /** Who has the store open, as far as it is written down. */

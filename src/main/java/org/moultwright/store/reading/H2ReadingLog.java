@@ -3,6 +3,7 @@ package org.moultwright.store.reading;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
@@ -17,21 +18,33 @@ public final class H2ReadingLog implements ReadingLog {
     private static final Instant LATEST = Instant.parse("9999-01-01T00:00:00Z");
 
     private final Transactions transactions;
+    private final Arrivals arrivals;
 
-    public H2ReadingLog(Transactions transactions) {
+    public H2ReadingLog(Transactions transactions, Arrivals arrivals) {
         this.transactions = transactions;
+        this.arrivals = arrivals;
     }
 
     @Override
-    public void append(String probe, List<Logged> readings) {
+    public List<Logged> append(String probe, List<Logged> readings) {
         if (readings.isEmpty()) {
-            return;
+            return readings;
         }
-        transactions.write(handle -> {
-            int probeNo = ProbeTable.numberOf(handle, probe);
-            ReadingTables.append(handle, probeNo, readings);
-            return probeNo;
-        });
+        try (Arrivals.Batch batch = arrivals.begin()) {
+            readings.forEach(logged -> batch.add(probe, logged.reading()));
+            return transactions.write(
+                    handle -> ReadingTables.append(handle, ProbeTable.numberOf(handle, probe), readings));
+        }
+    }
+
+    @Override
+    public long mark() {
+        return arrivals.mark();
+    }
+
+    @Override
+    public Optional<Instant> earliestSince(String probe, long mark) {
+        return arrivals.earliestSince(probe, mark);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package org.moultwright.store.reading;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.moultwright.domain.Reading;
@@ -25,6 +27,14 @@ record HourOfReadings(ReadingSeries series, NavigableMap<Long, String> rawLines)
             }
         }
         return new HourOfReadings(series.build(), rawLines);
+    }
+
+    /** The readings one by one, each with its raw line. */
+    List<ReadingLog.Logged> logged() {
+        List<ReadingLog.Logged> logged = new ArrayList<>();
+        series.forEach(reading -> logged.add(new ReadingLog.Logged(
+                reading, rawLines.getOrDefault(reading.takenAt().toEpochMilli(), ""))));
+        return logged;
     }
 
     /** These readings and those of others at instants this has none of. */

@@ -1,11 +1,9 @@
 package org.moultwright.store.reading;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.Reading;
@@ -14,24 +12,26 @@ import org.moultwright.workflow.ReadingLog.Logged;
 
 /**
  * Both tables of readings as one: the latest hour of a probe in rows, so that a live reading costs one
- * small row; every hour before it packed. A reading already kept at an instant stays.
+ * small row; every hour before it packed. A reading already kept at an instant stays there.
  */
 final class ReadingTables {
     private ReadingTables() {}
 
-    /** Keeps readings of one probe as they come in, in any order. */
-    static void append(Handle handle, int probeNo, List<Logged> readings) {
-        NavigableMap<Long, List<Logged>> hours = byHour(readings);
-        Optional<Long> rowHour = ReadingRowTable.latest(handle, probeNo).map(ReadingTables::hour);
-        long latestHour = Math.max(hours.lastKey(), rowHour.orElse(Long.MIN_VALUE));
-        rowHour.filter(hour -> hour < latestHour).ifPresent(hour -> pack(handle, probeNo, hour, HourOfReadings.EMPTY));
-        hours.forEach((hour, ofHour) -> {
-            if (hour == latestHour && !ReadingHourTable.exists(handle, probeNo, hour)) {
-                insertRows(handle, probeNo, hour, ofHour);
-            } else {
-                pack(handle, probeNo, hour, HourOfReadings.of(ofHour));
-            }
-        });
+    /** Keeps readings of one probe as they come in, in any order, and says as what they are kept. */
+    static List<Logged> append(Handle handle, int probeNo, List<Logged> readings) {
+        Placement placement = new Placement(handle, probeNo);
+        List<Logged> kept = readings.stream().map(placement::place).toList();
+        if (!placement.fresh().isEmpty()) {
+            appendPlaced(handle, probeNo, byHour(placement.fresh()));
+        }
+        return kept;
+    }
+
+    /** All that is kept of an hour, in whichever table. */
+    static List<Logged> held(Handle handle, int probeNo, long hourNo) {
+        List<Logged> held = new ArrayList<>(rowsOf(handle, probeNo, hourNo));
+        ReadingHourTable.find(handle, probeNo, hourNo).ifPresent(hour -> held.addAll(hour.logged()));
+        return held;
     }
 
     /**
@@ -77,15 +77,17 @@ final class ReadingTables {
                 .or(() -> packed);
     }
 
-    private static void insertRows(Handle handle, int probeNo, long hourNo, List<Logged> readings) {
-        Set<Long> taken = new HashSet<>();
-        rowsOf(handle, probeNo, hourNo).forEach(row -> taken.add(epochMillis(row)));
-        ReadingRowTable.insert(
-                handle,
-                probeNo,
-                readings.stream()
-                        .filter(reading -> taken.add(epochMillis(reading)))
-                        .toList());
+    private static void appendPlaced(Handle handle, int probeNo, NavigableMap<Long, List<Logged>> hours) {
+        Optional<Long> rowHour = ReadingRowTable.latest(handle, probeNo).map(ReadingTables::hour);
+        long latestHour = Math.max(hours.lastKey(), rowHour.orElse(Long.MIN_VALUE));
+        rowHour.filter(hour -> hour < latestHour).ifPresent(hour -> pack(handle, probeNo, hour, HourOfReadings.EMPTY));
+        hours.forEach((hour, ofHour) -> {
+            if (hour == latestHour && !ReadingHourTable.exists(handle, probeNo, hour)) {
+                ReadingRowTable.insert(handle, probeNo, ofHour);
+            } else {
+                pack(handle, probeNo, hour, HourOfReadings.of(ofHour));
+            }
+        });
     }
 
     private static long hour(Reading reading) {
@@ -103,7 +105,7 @@ final class ReadingTables {
         return hours;
     }
 
-    private static long epochMillis(Logged logged) {
+    static long epochMillis(Logged logged) {
         return logged.reading().takenAt().toEpochMilli();
     }
 }

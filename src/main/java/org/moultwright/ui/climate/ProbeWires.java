@@ -8,10 +8,11 @@ import java.util.Optional;
 import org.moultwright.domain.Reading;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.DayWords;
+import org.moultwright.workflow.AdvisedException;
 import org.moultwright.workflow.LinkState;
+import org.moultwright.workflow.LogListener;
 import org.moultwright.workflow.LogReadings;
 import org.moultwright.workflow.ProbeLine;
-import org.moultwright.workflow.ProbeListener;
 import org.moultwright.workflow.ReadingLog;
 
 /** The wires this screen listens to, what was heard last on each, and how each is doing. */
@@ -20,6 +21,10 @@ final class ProbeWires {
     private final Runnable changed;
     private final Map<String, LogReadings> running = new LinkedHashMap<>();
     private final Map<String, String> states = new LinkedHashMap<>();
+
+    /** Why readings cannot be kept now, by probe; it matters more than how the wire is doing. */
+    private final Map<String, String> unkept = new LinkedHashMap<>();
+
     private final Map<String, Reading> heard = new LinkedHashMap<>();
 
     /** @param changed is told on the thread of the screen */
@@ -61,11 +66,12 @@ final class ProbeWires {
     }
 
     String state(String probe) {
-        return states.getOrDefault(probe, "");
+        return Optional.ofNullable(unkept.get(probe)).orElse(states.getOrDefault(probe, ""));
     }
 
     private void ended(String probe, Outcome<String> outcome) {
         running.remove(probe);
+        unkept.remove(probe);
         states.put(
                 probe,
                 outcome instanceof Outcome.Failed<String> failed
@@ -95,7 +101,7 @@ final class ProbeWires {
     }
 
     /** Carries what the wire's thread tells to the thread of the screen. */
-    private final class Ear implements ProbeListener {
+    private final class Ear implements LogListener {
         private final String probe;
 
         Ear(String probe) {
@@ -118,6 +124,27 @@ final class ProbeWires {
         @Override
         public void clockStepped(Instant seenAt, Duration by) {
             desk.screen().execute(() -> set(probe, "the clock of this machine jumped by " + DayWords.age(by.abs())));
+        }
+
+        @Override
+        public void notKept(AdvisedException fault) {
+            desk.screen().execute(() -> {
+                unkept.put(probe, "not kept, tried again by itself: " + fault.sentence() + " (" + fault.code() + ")");
+                changed.run();
+            });
+        }
+
+        @Override
+        public void keptAgain(int waited) {
+            desk.screen().execute(() -> {
+                unkept.remove(probe);
+                set(probe, "live; " + waited + " readings waited and are kept now");
+            });
+        }
+
+        @Override
+        public void lost(int readings) {
+            desk.screen().execute(() -> set(probe, readings + " readings could not be kept and are lost"));
         }
     }
 }

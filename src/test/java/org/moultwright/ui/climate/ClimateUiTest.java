@@ -133,9 +133,10 @@ class ClimateUiTest {
         private final ReadingSeries recorded = RoomFixture.readings();
 
         @Override
-        public void append(String probe, List<Logged> readings) {
+        public List<Logged> append(String probe, List<Logged> readings) {
             ReadingSeries.Builder builder = appended.computeIfAbsent(probe, code -> new ReadingSeries.Builder());
             readings.forEach(logged -> builder.add(logged.reading()));
+            return readings;
         }
 
         @Override

@@ -22,10 +22,7 @@ final class DrawnLabels implements LabelPrinter {
     @Override
     public void save(LabelJob job, Path pdf) {
         if (full) {
-            throw new DocumentException(
-                    DocumentException.Reason.DISK_FULL,
-                    "Not saved: the disk is full. Free some space and save again.",
-                    null);
+            throw new DocumentException(DocumentException.Reason.DISK_FULL, "Not saved: the disk is full.");
         }
         try {
             Files.write(pdf, job.labels().stream().map(PotLabel::code).toList());

@@ -1,0 +1,49 @@
+package org.moultwright.store;
+
+import java.nio.file.Path;
+import org.h2.jdbcx.JdbcConnectionPool;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+
+/** A database file that is open: connections that read, and the one that writes. */
+final class Database {
+    private final JdbcConnectionPool connections;
+    private final Jdbi jdbi;
+    private final Handle writer;
+
+    private Database(JdbcConnectionPool connections) {
+        this.connections = connections;
+        this.jdbi = Jdbi.create(connections);
+        this.writer = jdbi.open();
+    }
+
+    static Database open(Path file) {
+        JdbcConnectionPool connections = StoreOpening.connections(file);
+        try {
+            return new Database(connections);
+        } catch (RuntimeException e) {
+            connections.dispose();
+            throw e;
+        }
+    }
+
+    Jdbi jdbi() {
+        return jdbi;
+    }
+
+    Handle writer() {
+        return writer;
+    }
+
+    /** Lets go of the file. One that has stopped working cannot say goodbye properly, and need not. */
+    void close() {
+        try {
+            writer.close();
+        } catch (JdbiException alreadyStopped) {
+            // What it could still say, it said when it stopped.
+        } finally {
+            connections.dispose();
+        }
+    }
+}

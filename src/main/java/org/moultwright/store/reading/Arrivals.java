@@ -1,0 +1,75 @@
+package org.moultwright.store.reading;
+
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import org.moultwright.domain.Reading;
+import org.moultwright.workflow.ReadingSource;
+
+/**
+ * Which hours of which probes got readings since the store was opened, in the order they got them. Complete,
+ * since a store is open in one program only.
+ *
+ * <p>Holds at most one note for each hour of a probe. Safe to share.
+ */
+public final class Arrivals {
+    private final Map<String, Deque<Arrival>> byProbe = new HashMap<>();
+    private long last;
+
+    /** Begins to note what is about to be kept; it counts as kept once this is closed, whatever came of it. */
+    public Batch begin() {
+        return new Batch();
+    }
+
+    synchronized long mark() {
+        return last;
+    }
+
+    /** The beginning of the earliest hour of a probe that got readings after a mark. */
+    synchronized Optional<Instant> earliestSince(String probe, long mark) {
+        return byProbe.getOrDefault(probe, new ArrayDeque<>()).stream()
+                .filter(arrival -> arrival.number() > mark)
+                .findFirst()
+                .map(arrival -> Instant.ofEpochMilli(Hours.startMillis(arrival.hourNo())));
+    }
+
+    /** An earlier note of a later hour is told by this one too, so that hours rise along the notes. */
+    private synchronized void note(Map<String, Long> earliestHours) {
+        last++;
+        earliestHours.forEach((probe, hourNo) -> {
+            Deque<Arrival> arrivals = byProbe.computeIfAbsent(probe, code -> new ArrayDeque<>());
+            while (!arrivals.isEmpty() && arrivals.getLast().hourNo() >= hourNo) {
+                arrivals.removeLast();
+            }
+            arrivals.addLast(new Arrival(last, hourNo));
+        });
+    }
+
+    private record Arrival(long number, long hourNo) {}
+
+    /** What one transaction keeps. Not safe to share. */
+    public final class Batch implements AutoCloseable {
+        private final Map<String, Long> earliestHours = new HashMap<>();
+
+        void add(String probe, Reading reading) {
+            earliestHours.merge(probe, Hours.of(reading.takenAt().toEpochMilli()), Math::min);
+        }
+
+        /** The same readings, noted as they are handed over. */
+        public ReadingSource noting(ReadingSource readings) {
+            return sink -> {
+                BiConsumer<String, Reading> noted = this::add;
+                readings.handOver(noted.andThen(sink));
+            };
+        }
+
+        @Override
+        public void close() {
+            note(earliestHours);
+        }
+    }
+}

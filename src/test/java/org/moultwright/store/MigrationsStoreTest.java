@@ -1,0 +1,169 @@
+package org.moultwright.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.store.StoreException.Reason;
+import org.moultwright.workflow.BroodFolders.FolderContent;
+
+/**
+ * A store of every version there ever was comes to the present one with all it holds, after a verified backup.
+ * Where no second version exists yet, steps that exist for tests only stand in.
+ */
+class MigrationsStoreTest {
+    private static final String MIGRATIONS = "/org/moultwright/store/migration/V1__broods_and_readings.sql";
+    private static final Migrations WITH_A_NEXT = withA("next");
+    private static final Migrations WITH_A_BROKEN_NEXT = withA("broken");
+
+    @TempDir
+    Path folder;
+
+    private Path file;
+
+    @BeforeEach
+    void name() {
+        file = folder.resolve("room.store");
+    }
+
+    static Stream<PastStore> pastStores() throws URISyntaxException {
+        Path past = resource("/org/moultwright/store/past/version-1.store.gz").getParent();
+        return IntStream.rangeClosed(1, Migrations.OURS.latest()).mapToObj(version -> new PastStore(version, past));
+    }
+
+    @Test
+    void theLatestVersionIsThatOfTheLastMigration() throws IOException, URISyntaxException {
+        try (Stream<Path> files = Files.list(resource(MIGRATIONS).getParent())) {
+            int last = files.map(path -> path.getFileName().toString())
+                    .mapToInt(name -> Integer.parseInt(name.substring(1, name.indexOf("__"))))
+                    .max()
+                    .orElseThrow();
+            assertThat(Migrations.OURS.latest()).isEqualTo(last);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("pastStores")
+    void aPastStoreIsOpenedWithAllItHolds(PastStore past) throws IOException {
+        past.unpack(file);
+        byte[] before = Files.readAllBytes(file);
+        try (H2Store store = H2Store.open(file)) {
+            assertThat(store.check().problems()).isEmpty();
+            requireSameBroods(store, past);
+        }
+        if (past.version() < Migrations.OURS.latest()) {
+            assertThat(backup(past.version())).hasBinaryContent(before);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("pastStores")
+    void aStoreIsBackedUpAndThenBroughtToTheNextVersion(PastStore past) throws IOException {
+        past.unpack(file);
+        byte[] before = Files.readAllBytes(file);
+        try (H2Store store = H2Store.open(file, WITH_A_NEXT)) {
+            requireSameBroods(store, past);
+        }
+        assertThat(StoreGuard.version(file)).isEqualTo(WITH_A_NEXT.latest());
+        assertThat(backup(past.version())).hasBinaryContent(before);
+        assertThat(files()).containsExactlyInAnyOrder(file, backup(past.version()));
+        StoreException refusal = catchThrowableOfType(StoreException.class, () -> H2Store.open(file));
+        assertThat(refusal.reason()).as("this program knows no such version").isEqualTo(Reason.NEWER_SCHEMA);
+        try (H2Store old = H2Store.open(backup(past.version()))) {
+            requireSameBroods(old, past);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("pastStores")
+    void aStepThatFailsLeavesTheStoreAndItsBackupWhole(PastStore past) throws IOException {
+        past.unpack(file);
+        byte[] before = Files.readAllBytes(file);
+        for (int attempt = 0; attempt < 2; attempt++) {
+            StoreException refusal =
+                    catchThrowableOfType(StoreException.class, () -> H2Store.open(file, WITH_A_BROKEN_NEXT));
+            assertThat(refusal.reason()).isEqualTo(Reason.NOT_UP_TO_DATE);
+            assertThat(refusal)
+                    .hasMessageStartingWith(
+                            "'%s' could not be brought from version %d to %d. A backup of it is '%s'. Nothing in it",
+                            file, past.version(), WITH_A_BROKEN_NEXT.latest(), backup(past.version()));
+            assertThat(file).hasBinaryContent(before);
+            assertThat(backup(past.version())).hasBinaryContent(before);
+            assertThat(files())
+                    .as("a second attempt makes no second backup of the same")
+                    .containsExactlyInAnyOrder(file, backup(past.version()));
+        }
+        try (H2Store store = H2Store.open(file)) {
+            assertThat(store.check().problems()).isEmpty();
+            requireSameBroods(store, past);
+        }
+    }
+
+    @Test
+    void anotherFileOfTheBackupsNameStays() throws IOException, URISyntaxException {
+        PastStore past = pastStores().findFirst().orElseThrow();
+        past.unpack(file);
+        Files.writeString(backup(1), "the keeper's own");
+        H2Store.open(file, WITH_A_NEXT).close();
+        assertThat(backup(1)).hasContent("the keeper's own");
+        assertThat(StoreGuard.version(folder.resolve("room.store.version-1.backup-2")))
+                .isEqualTo(1);
+    }
+
+    private Path backup(int version) {
+        return folder.resolve("room.store.version-" + version + ".backup");
+    }
+
+    private List<Path> files() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(Files::isRegularFile).toList();
+        }
+    }
+
+    private void requireSameBroods(H2Store store, PastStore past) throws IOException {
+        Path now = Files.createTempDirectory(folder, "broods");
+        PastStore.writeOut(store, now);
+        List<Path> then = broods(past.broods());
+        assertThat(broods(now)).hasSameSizeAs(then);
+        for (Path brood : then) {
+            FolderContent expected = new PlainBroodFolders().read(brood);
+            FolderContent found =
+                    new PlainBroodFolders().read(now.resolve(brood.getFileName().toString()));
+            assertThat(expected.record()).isPresent();
+            assertThat(found.record()).isEqualTo(expected.record());
+            assertThat(found.readings().gathered())
+                    .isEqualTo(expected.readings().gathered());
+        }
+    }
+
+    private static List<Path> broods(Path folder) throws IOException {
+        try (Stream<Path> inside = Files.list(folder)) {
+            return inside.sorted().toList();
+        }
+    }
+
+    private static Migrations withA(String next) {
+        return new Migrations(
+                Migrations.OURS.latest() + 1,
+                Stream.concat(Migrations.OURS.places().stream(), Stream.of("classpath:org/moultwright/store/" + next))
+                        .toList());
+    }
+
+    private static Path resource(String name) throws URISyntaxException {
+        return Path.of(Objects.requireNonNull(MigrationsStoreTest.class.getResource(name), name)
+                .toURI());
+    }
+}

@@ -1,0 +1,124 @@
+package org.moultwright.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.zip.GZIPInputStream;
+import java.util.zip.GZIPOutputStream;
+import org.moultwright.domain.Brood;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.InventedBrood;
+import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.Quality;
+import org.moultwright.domain.Reading;
+import org.moultwright.domain.Span;
+import org.moultwright.domain.Stay;
+import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.workflow.Deed;
+import org.moultwright.workflow.ReadingLog.Logged;
+import org.moultwright.workflow.ReadingSource;
+import org.moultwright.workflow.UndoDeed;
+
+/**
+ * A store as the program of one past version left it, packed, and beside it what it holds, as brood folders.
+ *
+ * <p>Run as a program it makes those of the present version, in the folder given, before a migration is added;
+ * DEVELOPERS.md gives the command. All that a store can hold is in it: broods taken in, deeds kept and undone,
+ * readings packed and in rows, with and without raw lines.
+ *
+ * @param version the version of its tables
+ * @param folder where all past stores are
+ */
+record PastStore(int version, Path folder) {
+    private static final int BROODS = 2;
+    private static final Instant EVENING = Instant.parse("2026-06-01T19:00:00Z");
+    private static final Instant END_OF_TIME = Instant.parse("9999-01-01T00:00:00Z");
+
+    public static void main(String[] arguments) throws IOException {
+        new PastStore(Migrations.OURS.latest(), Path.of(arguments[0])).make();
+    }
+
+    Path packed() {
+        return folder.resolve("version-" + version + ".store.gz");
+    }
+
+    /** The folders of what it holds. */
+    Path broods() {
+        return folder.resolve("version-" + version);
+    }
+
+    void unpack(Path file) throws IOException {
+        try (InputStream bytes = new GZIPInputStream(Files.newInputStream(packed()))) {
+            Files.copy(bytes, file);
+        }
+    }
+
+    /** Writes every brood of a store as a folder, readings and all. */
+    static void writeOut(H2Store store, Path folder) {
+        for (Brood brood : store.book().broods()) {
+            BroodRecord record = store.book().find(brood.code()).orElseThrow();
+            new PlainBroodFolders()
+                    .write(record.withReadings(store.readings().of(record, END_OF_TIME)), folder.resolve(brood.code()));
+        }
+    }
+
+    private void make() throws IOException {
+        Files.createDirectories(broods());
+        Path file = Files.createTempDirectory("past").resolve("past.store");
+        try (H2Store store = H2Store.open(file)) {
+            fill(store);
+            writeOut(store, broods());
+        }
+        try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(packed()))) {
+            Files.copy(file, out);
+        } catch (IOException e) {
+            throw new UncheckedIOException("'" + packed() + "' cannot be written", e);
+        }
+    }
+
+    private static void fill(H2Store store) {
+        for (long seed = 1; store.book().broods().size() < BROODS; seed++) {
+            BroodRecord record = SampleRecords.record(seed);
+            if (isInOnePlaceAtATime(record)) {
+                store.book().takeIn(record, ReadingSource.of(record));
+            }
+        }
+        String brood = store.book().broods().get(0).code();
+        store.book().keep(deed(brood, 30));
+        store.book().keep(deed(brood, 7));
+        new UndoDeed(store.book(), () -> EVENING, UUID::randomUUID).undo();
+        for (int minute = 0; minute < 150; minute++) {
+            Reading reading = new Reading(EVENING.plusSeconds(60L * minute), 26 + minute / 100.0, 71.5, Quality.GOOD);
+            store.readings().append("P-1", List.of(new Logged(reading, "T=" + reading.temperatureCelsius())));
+        }
+    }
+
+    /** A folder with a tray in two places at once could not be read again. */
+    private static boolean isInOnePlaceAtATime(BroodRecord record) {
+        List<Span> stays = record.stays().stream()
+                .filter(stay -> stay.container().equals("A1"))
+                .map(Stay::span)
+                .sorted(Comparator.comparing(Span::from))
+                .toList();
+        return stays.get(0)
+                .to()
+                .filter(end -> !end.isAfter(stays.get(1).from()))
+                .isPresent();
+    }
+
+    private static Deed deed(String brood, int animals) {
+        LedgerEntry opened = InventedBrood.opened(UUID.randomUUID(), EVENING, animals);
+        return new Deed(
+                new Deed.Summary(UUID.randomUUID(), brood, EVENING, "A1 counted"),
+                Optional.empty(),
+                Deed.Content.ofEntries(List.of(opened)));
+    }
+}

@@ -1,0 +1,69 @@
+package org.moultwright.store;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** A disk of six megabytes that can be filled and given room again: a file system in memory. */
+final class SmallDisk implements AutoCloseable {
+    private static final int LEFT_WHEN_FULL_BYTES = 20_000;
+
+    private final Path folder;
+    private final Path filling;
+
+    private SmallDisk(Path folder) {
+        this.folder = folder;
+        this.filling = folder.resolve("filling");
+    }
+
+    /** A small disk in this folder; empty where the machine does not let this program make one. */
+    static Optional<SmallDisk> at(Path folder) {
+        return run("mount", "-t", "tmpfs", "-o", "size=6m", "tmpfs", folder.toString())
+                ? Optional.of(new SmallDisk(folder))
+                : Optional.empty();
+    }
+
+    Path file(String name) {
+        return folder.resolve(name);
+    }
+
+    void fill() {
+        try {
+            long free = Files.getFileStore(folder).getUsableSpace();
+            Files.write(filling, new byte[Math.toIntExact(Math.max(0, free - LEFT_WHEN_FULL_BYTES))]);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    void giveRoom() {
+        try {
+            Files.delete(filling);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void close() {
+        run("umount", folder.toString());
+    }
+
+    private static boolean run(String... command) {
+        try {
+            return new ProcessBuilder(List.of(command))
+                            .redirectErrorStream(true)
+                            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                            .start()
+                            .onExit()
+                            .join()
+                            .exitValue()
+                    == 0;
+        } catch (IOException noSuchCommand) {
+            return false;
+        }
+    }
+}
