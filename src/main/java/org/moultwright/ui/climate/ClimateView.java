@@ -9,8 +9,6 @@ import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
-import javafx.scene.control.Toggle;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -21,6 +19,7 @@ import org.moultwright.ui.chart.TraceChart;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.ChoiceGroup;
 import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.ToggleChip;
@@ -88,24 +87,12 @@ final class ClimateView extends VBox {
     private Node spans() {
         HBox chips = new HBox();
         chips.getStyleClass().add("span-chips");
-        ToggleGroup group = new ToggleGroup();
+        ChoiceGroup<TimeSpan> group = new ChoiceGroup<>(model.spanProperty(), model.spanProperty()::set);
         for (TimeSpan span : TimeSpan.values()) {
             ToggleChip chip = new ToggleChip(span.word());
-            chip.setToggleGroup(group);
-            chip.setUserData(span);
-            chip.setOnAction(event -> {
-                model.spanProperty().set(span);
-                chip.setSelected(true);
-            });
+            group.add(chip, span);
             chips.getChildren().add(chip);
         }
-        Runnable mark = () -> {
-            for (Toggle toggle : group.getToggles()) {
-                toggle.setSelected(toggle.getUserData() == model.spanProperty().get());
-            }
-        };
-        model.spanProperty().addListener((observed, before, now) -> mark.run());
-        mark.run();
         return chips;
     }
 
@@ -115,7 +102,8 @@ final class ClimateView extends VBox {
                 .addListener((observed, before, now) -> chart.readingProperty().set(now));
         chart.readingProperty()
                 .addListener((observed, before, now) -> model.readingProperty().set(now));
-        chart.accessibleTextProperty().bind(model.readingWordsProperty());
+        chart.accessibleTextProperty()
+                .bind(model.readingWordsProperty().map(words -> words.isEmpty() ? "temperature over time" : words));
         Label words = Words.caption("");
         words.textProperty().bind(model.readingWordsProperty());
         VBox plot = new VBox(chart, words);

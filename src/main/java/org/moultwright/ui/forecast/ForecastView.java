@@ -11,7 +11,6 @@ import javafx.scene.Node;
 import javafx.scene.control.DatePicker;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -24,6 +23,7 @@ import org.moultwright.ui.chart.LaneChart;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.theme.Palette;
@@ -132,7 +132,7 @@ final class ForecastView extends VBox {
         };
         model.chosenProperty().addListener((observed, before, now) -> show.run());
         show.run();
-        return grow(new Card(title, scrolled(lines)));
+        return grow(new Card(title, new Scrolled("windows of the chosen tray", lines)));
     }
 
     private static Node row(Node mark, String words) {
@@ -156,7 +156,7 @@ final class ForecastView extends VBox {
         };
         model.yields().addListener((ListChangeListener<ForecastViewModel.YieldLine>) change -> show.run());
         show.run();
-        return grow(Card.titled("Yield", scrolled(grid), Words.caption("80 % interval")));
+        return grow(Card.titled("Yield", new Scrolled("yield of each brood", grid), Words.caption("80 % interval")));
     }
 
     private Node lines(String title, ObservableList<String> sentences, String styleClass) {
@@ -173,7 +173,7 @@ final class ForecastView extends VBox {
         show.run();
         Card card = Card.titled(
                 title,
-                scrolled(lines),
+                new Scrolled(title, lines),
                 Words.wrapped(Words.caption("Slings left together eat each other: separating within a week is common"
                         + " practice, not a measured limit.")));
         card.getStyleClass().add(styleClass);
@@ -186,13 +186,6 @@ final class ForecastView extends VBox {
 
     private static Node note(String words) {
         return Words.wrapped(Words.caption(words));
-    }
-
-    private static ScrollPane scrolled(Node content) {
-        ScrollPane pane = new ScrollPane(content);
-        pane.setFitToWidth(true);
-        VBox.setVgrow(pane, Priority.ALWAYS);
-        return pane;
     }
 
     /** Three cards of one width. */
