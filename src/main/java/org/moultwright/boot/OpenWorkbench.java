@@ -1,8 +1,6 @@
 package org.moultwright.boot;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
@@ -44,27 +42,30 @@ final class OpenWorkbench implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         boolean inDemo = demo || firstLook.isPresent();
         Path file = store.orElseGet(this::usualStore);
-        boolean isNew = Files.notExists(file);
-        H2Store open = H2Store.open(file);
-        if (inDemo && isNew) {
-            DemoRoom.fill(open, today);
-        }
-        InstantSource clock = inDemo ? runningFrom(today) : InstantSource.system();
+        H2Store open = inDemo ? DemoRoom.open(file, today) : H2Store.open(file);
+        InstantSource clock = inDemo ? DemoRoom.clock(today) : InstantSource.system();
+        SettingsFile settings = SettingsFile.atHome();
+        Optional<DemoDoor> demoDoor = inDemo ? Optional.empty() : Optional.of(demoDoor(settings));
         Consumer<Desktop.Shown> whenShown = shown -> firstLook.ifPresent(folder -> FirstLook.take(shown, folder));
-        Desktop.show(() -> new Workbench(open, clock, SettingsFile.atHome(), Platform::runLater), whenShown);
+        Desktop.show(
+                inDemo ? DemoDoor.TITLE : "Moultwright",
+                () -> new Workbench(open, clock, settings, Platform::runLater, demoDoor),
+                whenShown);
         return 0;
     }
 
-    /** A clock that reads {@code start} now and runs on at this machine's pace. */
-    private static InstantSource runningFrom(Instant start) {
-        InstantSource machine = InstantSource.system();
-        return InstantSource.offset(machine, Duration.between(machine.instant(), start));
+    private DemoDoor demoDoor(SettingsFile settings) {
+        return new DemoDoor(demoStore(), today, settings, Platform::runLater);
+    }
+
+    private Path demoStore() {
+        return DataFolders.demoStore(today.toString().substring(0, 10));
     }
 
     private Path usualStore() {
         if (firstLook.isPresent()) {
             return firstLook.get().resolve("demo.store");
         }
-        return demo ? DataFolders.demoStore(today.toString().substring(0, 10)) : DataFolders.store();
+        return demo ? demoStore() : DataFolders.store();
     }
 }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import javafx.application.Platform;
 import org.moultwright.settings.SettingsFile;
@@ -24,7 +25,8 @@ public enum DeskRoom {
         SettingsFile settings = new SettingsFile(folder.resolve(key() + "-settings.txt"));
         CompletableFuture<Boolean> read = new CompletableFuture<>();
         Workbench workbench = ToolkitThread.ask(() -> {
-            Workbench made = new Workbench(store, InstantSource.fixed(now), settings, Platform::runLater);
+            Workbench made =
+                    new Workbench(store, InstantSource.fixed(now), settings, Platform::runLater, Optional.empty());
             made.roomProperty().addListener((observed, before, after) -> read.complete(true));
             made.readAgain();
             return made;

@@ -1,5 +1,6 @@
 package org.moultwright.ui.broods;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Node;
@@ -44,9 +45,15 @@ public final class BroodsScreen implements Screen {
 
     @Override
     public List<KeyHint> keys() {
-        return List.of(
+        List<KeyHint> keys = new ArrayList<>(List.of(
                 new KeyHint("↑ ↓", "choose a brood"),
                 new KeyHint("← →", "read the day before or after in words"),
-                new KeyHint("Shift + ← →", "a week before or after"));
+                new KeyHint("Shift + ← →", "a week before or after"),
+                new KeyHint("Ctrl + N", "open a sac"),
+                new KeyHint("Ctrl + O", "take in a brood folder")));
+        if (view.hasDemoRoom()) {
+            keys.add(new KeyHint("Ctrl + D", "look around in the demo room"));
+        }
+        return keys;
     }
 }

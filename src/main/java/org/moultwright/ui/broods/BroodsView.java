@@ -7,7 +7,6 @@ import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyEvent;
@@ -16,16 +15,15 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignE;
 import org.moultwright.domain.Stage;
 import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.LedgerBars;
-import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Card;
-import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.StageChip;
 import org.moultwright.ui.control.Swatch;
+import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.theme.Palette;
 
@@ -37,37 +35,60 @@ final class BroodsView extends StackPane {
 
     private final BroodsViewModel model;
     private final ListView<BroodLine> list;
+    private final WaysInBar ways;
+    private final Node page;
 
     BroodsView(BroodsViewModel model, ObservableObjectValue<Palette> palette) {
         this.model = model;
         this.list = new ListView<>(model.lines());
-        Node page = page(palette);
+        this.ways = new WaysInBar(model);
+        this.page = page(palette);
         getChildren().add(page);
-        model.openingProperty().addListener((observed, before, now) -> {
-            getChildren().setAll(now.<Node>map(OpenSacView::new).orElse(page));
-            if (now.isEmpty()) {
-                takeFocus();
-            }
-        });
+        model.openingProperty().addListener((observed, before, now) -> show());
+        model.takeIn().stateProperty().addListener((observed, before, now) -> show());
+        page.addEventFilter(KeyEvent.KEY_PRESSED, ways::pressed);
     }
 
     void takeFocus() {
-        list.requestFocus();
+        if (model.lines().isEmpty()) {
+            ways.takeFocus();
+        } else {
+            list.requestFocus();
+        }
+    }
+
+    boolean hasDemoRoom() {
+        return model.demoRoom().isPresent();
+    }
+
+    /** The page, or over it the form for a sac or the folder on its way in. */
+    private void show() {
+        boolean takesIn = !(model.takeIn().stateProperty().get() instanceof TakeInViewModel.Idle);
+        Node shown = takesIn
+                ? new TakeInView(model.takeIn())
+                : model.openingProperty().get().<Node>map(OpenSacView::new).orElse(page);
+        getChildren().setAll(shown);
+        if (shown == page) {
+            takeFocus();
+        }
     }
 
     private Node page(ObservableObjectValue<Palette> palette) {
-        PageHeader header = new PageHeader("Broods", Buttons.primary("Open a sac", model::openSac));
+        HBox actions = ways.buttons();
+        actions.getStyleClass().add("page-actions");
+        show(actions, true);
+        PageHeader header = new PageHeader("Broods", actions);
         header.subtitleProperty().bind(model.subtitleProperty());
+        Banner news = new Banner(Tone.OK);
+        news.sentenceProperty().bind(model.takeIn().newsProperty());
         Node ribbons = ribbons(palette);
         HBox below = new HBox(story(), ledger(palette));
         below.getStyleClass().add("card-row");
         below.setMinHeight(218);
         below.setPrefHeight(218);
         VBox.setVgrow(ribbons, Priority.ALWAYS);
-        Button open = Buttons.primary("Open a sac", model::openSac);
-        Card empty = new Card(new EmptyState(
-                MaterialDesignE.EGG_OUTLINE, "No broods yet. Open a sac, or look around in the demo room.", open));
-        VBox page = new VBox(header, ribbons, below, empty);
+        Card empty = new Card(ways.emptyState());
+        VBox page = new VBox(header, news, ribbons, below, empty);
         page.getStyleClass().add("page");
         show(empty, false);
         show(ribbons, true);
