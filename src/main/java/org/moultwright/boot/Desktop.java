@@ -5,10 +5,16 @@ import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.application.Platform;
+import javafx.scene.Scene;
 import javafx.stage.Stage;
+import org.moultwright.ui.theme.Appearance;
 
-/** Opens the toolkit, shows the desk in a window, and waits until it is closed. */
+/** Opens the toolkit, shows a window, and waits until it is closed. */
 final class Desktop {
+    static final String TITLE = "Moultwright";
+
+    private static final double REFUSAL_WIDTH = 640;
+
     private Desktop() {}
 
     /**
@@ -20,12 +26,39 @@ final class Desktop {
      * @throws IllegalStateException if the desk cannot be made, with the reason as its cause
      */
     static void show(String title, Supplier<Workbench> desk, Consumer<Shown> whenShown) throws InterruptedException {
+        untilClosed(closed -> {
+            Workbench workbench = desk.get();
+            Stage stage = DeskWindow.show(workbench, title, closed);
+            whenShown.accept(new Shown(workbench, stage));
+        });
+    }
+
+    /** Says why the desk cannot be opened, until that is closed; says nothing where there is no display. */
+    static void refuse(RuntimeException fault) throws InterruptedException {
+        try {
+            untilClosed(closed -> refusal(RefusedOpening.of(fault), closed).show());
+        } catch (UnsupportedOperationException noDisplay) {
+            fault.addSuppressed(noDisplay);
+        }
+    }
+
+    /** A small window with a refusal. */
+    static Stage refusal(RefusedOpening refusal, Runnable whenClosed) {
+        Stage stage = new Stage();
+        Scene scene = new Scene(new RefusalView(refusal, stage::close));
+        new Appearance().dress(scene.getStylesheets());
+        stage.setTitle(TITLE);
+        stage.setScene(scene);
+        stage.setWidth(REFUSAL_WIDTH);
+        stage.setOnHidden(event -> whenClosed.run());
+        return stage;
+    }
+
+    private static void untilClosed(Consumer<Runnable> open) throws InterruptedException {
         CompletableFuture<Boolean> closed = new CompletableFuture<>();
         Platform.startup(() -> {
             try {
-                Workbench workbench = desk.get();
-                Stage stage = DeskWindow.show(workbench, title, () -> closed.complete(true));
-                whenShown.accept(new Shown(workbench, stage));
+                open.accept(() -> closed.complete(true));
             } catch (RuntimeException fault) {
                 closed.completeExceptionally(fault);
             }

@@ -14,7 +14,7 @@ public final class Launcher {
     public static void main(String[] arguments) {
         PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        int code = Commands.run(new OpenWorkbench(), out, err, arguments);
+        int code = Commands.run(new OpenWorkbench(Desktop::refuse), out, err, arguments);
         out.flush();
         System.exit(code);
     }
