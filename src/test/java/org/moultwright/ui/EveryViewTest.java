@@ -41,8 +41,7 @@ class EveryViewTest {
     /** WCAG 2.1, success criterion 1.4.3. */
     private static final double ENOUGH_FOR_TEXT = 4.5;
 
-    private static final List<String> SCREENS =
-            List.of("round", "broods", "climate", "forecast", "potting", "settings");
+    static final List<String> SCREENS = List.of("round", "broods", "climate", "forecast", "potting", "settings");
     private static final Map<DeskRoom, OpenDesk> DESKS = new EnumMap<>(DeskRoom.class);
 
     @TempDir

@@ -48,7 +48,7 @@ public final class ScreenShots {
         return scene.snapshot(null);
     }
 
-    private static void write(WritableImage picture, Path file) {
+    static void write(WritableImage picture, Path file) {
         try {
             Files.createDirectories(file.getParent());
             ImageIO.write(SwingFXUtils.fromFXImage(picture, null), "png", file.toFile());

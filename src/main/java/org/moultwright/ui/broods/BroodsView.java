@@ -3,12 +3,10 @@ package org.moultwright.ui.broods;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListView;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -16,6 +14,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
+import org.moultwright.ui.chart.CalendarList;
 import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.LedgerBars;
 import org.moultwright.ui.control.Banner;
@@ -29,18 +28,18 @@ import org.moultwright.ui.theme.Palette;
 
 /** Lays out the broods screen: the ribbons, and beneath them the chosen brood's story and ledger. */
 final class BroodsView extends StackPane {
-    private static final double LOWEST_ROW_PIXELS = 112;
-    private static final double HIGHEST_ROW_PIXELS = 190;
+    private static final CalendarList.Rows ROWS = new CalendarList.Rows(112, 240);
     private static final int DAYS_IN_A_LEAP = 7;
 
     private final BroodsViewModel model;
-    private final ListView<BroodLine> list;
+    private final CalendarList<BroodLine> ribbons;
     private final WaysInBar ways;
     private final Node page;
 
     BroodsView(BroodsViewModel model, ObservableObjectValue<Palette> palette) {
         this.model = model;
-        this.list = new ListView<>(model.lines());
+        this.ribbons = new CalendarList<>(
+                "broods", model.lines(), model.chosenProperty(), ROWS, () -> new BroodCell(model, palette));
         this.ways = new WaysInBar(model);
         this.page = page(palette);
         getChildren().add(page);
@@ -53,7 +52,7 @@ final class BroodsView extends StackPane {
         if (model.lines().isEmpty()) {
             ways.takeFocus();
         } else {
-            list.requestFocus();
+            ribbons.list().requestFocus();
         }
     }
 
@@ -81,12 +80,13 @@ final class BroodsView extends StackPane {
         header.subtitleProperty().bind(model.subtitleProperty());
         Banner news = new Banner(Tone.OK);
         news.sentenceProperty().bind(model.takeIn().newsProperty());
-        Node ribbons = ribbons(palette);
+        layRibbons(palette);
         HBox below = new HBox(story(), ledger(palette));
         below.getStyleClass().add("card-row");
         below.setMinHeight(218);
         below.setPrefHeight(218);
         VBox.setVgrow(ribbons, Priority.ALWAYS);
+        VBox.setVgrow(below, Priority.ALWAYS);
         Card empty = new Card(ways.emptyState());
         VBox page = new VBox(header, news, ribbons, below, empty);
         page.getStyleClass().add("page");
@@ -102,40 +102,11 @@ final class BroodsView extends StackPane {
         part.managedProperty().bind(part.visibleProperty());
     }
 
-    private Node ribbons(ObservableObjectValue<Palette> palette) {
+    private void layRibbons(ObservableObjectValue<Palette> palette) {
         CalendarStrip strip = new CalendarStrip(palette, model::nowWord, 0);
         strip.calendarProperty().bind(model.calendarProperty());
-        HBox.setHgrow(strip, Priority.ALWAYS);
-        HBox head = new HBox(spacer("brood-facts"), strip, spacer("brood-outcome"));
-        head.getStyleClass().addAll("chart-row", "chart-head");
-        list.getStyleClass().addAll("bare", "chart-list");
-        list.setAccessibleText("broods");
-        list.setCellFactory(shown -> new BroodCell(model, palette));
-        list.fixedCellSizeProperty()
-                .bind(Bindings.createDoubleBinding(this::rowHeight, list.heightProperty(), model.lines()));
-        list.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
-        list.getSelectionModel()
-                .selectedItemProperty()
-                .addListener((observed, before, now) -> model.chosenProperty().set(Optional.ofNullable(now)));
-        model.chosenProperty().addListener((observed, before, now) -> now.ifPresent(this::select));
-        model.chosenProperty().get().ifPresent(this::select);
-        VBox.setVgrow(list, Priority.ALWAYS);
-        VBox card = new VBox(head, list, foot());
-        card.getStyleClass().addAll("card", "chart-card");
-        return card;
-    }
-
-    private void select(BroodLine line) {
-        if (!line.equals(list.getSelectionModel().getSelectedItem())) {
-            list.getSelectionModel().select(line);
-        }
-    }
-
-    /** Few broods share the room there is; many scroll. */
-    private double rowHeight() {
-        double share =
-                Math.floor((list.getHeight() - 2) / Math.max(1, model.lines().size()));
-        return Math.max(LOWEST_ROW_PIXELS, Math.min(HIGHEST_ROW_PIXELS, share));
+        ribbons.lay(spacer("brood-facts"), strip, spacer("brood-outcome"), foot());
+        ribbons.list().addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     }
 
     private void pressed(KeyEvent event) {

@@ -12,6 +12,7 @@ import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.TrayForecast;
 import org.moultwright.domain.Stage;
 import org.moultwright.text.DayWords;
+import org.moultwright.text.ForecastWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.LabelJob;
@@ -163,7 +164,7 @@ final class PottingWords {
     private static Optional<InstantInterval> firstInto(TrayView tray, Stage stage) {
         return tray.forecast().map(TrayForecast::moults).stream()
                 .flatMap(List::stream)
-                .filter(moult -> moult.into() == stage)
+                .filter(moult -> moult.into() == stage && !ForecastWords.hasBegun(moult))
                 .map(MoultForecast::first)
                 .findFirst();
     }
