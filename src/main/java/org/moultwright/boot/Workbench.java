@@ -37,6 +37,7 @@ import org.moultwright.ui.forecast.ForecastScreen;
 import org.moultwright.ui.potting.PdfFileDialog;
 import org.moultwright.ui.potting.PottingDesk;
 import org.moultwright.ui.potting.PottingScreen;
+import org.moultwright.ui.potting.SystemPrinter;
 import org.moultwright.ui.round.RoundDesk;
 import org.moultwright.ui.round.RoundScreen;
 import org.moultwright.ui.settings.SettingsScreen;
@@ -195,6 +196,7 @@ final class Workbench implements AutoCloseable {
                         undo,
                         new PdfLabelPrinter(),
                         new PdfFileDialog(this::window, HOME),
+                        new SystemPrinter(this::window),
                         keeper,
                         shell,
                         clock,
