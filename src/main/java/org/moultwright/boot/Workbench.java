@@ -174,10 +174,10 @@ final class Workbench implements AutoCloseable {
         return List.of(
                 new RoundScreen(
                         new RoundDesk(roomView, this::readAgain, record, undo, keeper, shell, clock, days, words)),
-                new BroodsScreen(
+                BroodsScreen.of(
                         new BroodsDesk(roomView, this::readAgain, waysIn(book, ids), keeper, clock, days, words),
                         palette),
-                new ClimateScreen(
+                ClimateScreen.of(
                         new ClimateDesk(
                                 roomView,
                                 store.readings(),
@@ -188,7 +188,7 @@ final class Workbench implements AutoCloseable {
                                 clock,
                                 days),
                         palette),
-                new ForecastScreen(new ForecastDesk(roomView, days, words), palette),
+                ForecastScreen.of(new ForecastDesk(roomView, days, words), palette),
                 new PottingScreen(new PottingDesk(
                         roomView,
                         this::readAgain,

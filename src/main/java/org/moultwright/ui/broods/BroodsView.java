@@ -56,10 +56,6 @@ final class BroodsView extends StackPane {
         }
     }
 
-    boolean hasDemoRoom() {
-        return model.demoRoom().isPresent();
-    }
-
     /** The page, or over it the form for a sac or the folder on its way in. */
     private void show() {
         boolean takesIn = !(model.takeIn().stateProperty().get() instanceof TakeInViewModel.Idle);
@@ -88,6 +84,7 @@ final class BroodsView extends StackPane {
         VBox.setVgrow(ribbons, Priority.ALWAYS);
         VBox.setVgrow(below, Priority.ALWAYS);
         Card empty = new Card(ways.emptyState());
+        VBox.setVgrow(empty, Priority.ALWAYS);
         VBox page = new VBox(header, news, ribbons, below, empty);
         page.getStyleClass().add("page");
         show(empty, false);

@@ -50,7 +50,10 @@ final class ClimateView extends VBox {
                 ageing.play();
             }
         });
-        PageHeader header = new PageHeader("Climate", spans(), Buttons.secondary("Connect a probe", this::connect));
+        HBox actions = new HBox(spans(), Buttons.secondary("Connect a probe", this::connect));
+        actions.getStyleClass().add("page-actions");
+        show(actions, true);
+        PageHeader header = new PageHeader("Climate", actions);
         header.subtitleProperty().bind(model.subtitleProperty());
         Banner problem = new Banner(Tone.WARN);
         problem.sentenceProperty().bind(model.problemProperty());
@@ -62,12 +65,14 @@ final class ClimateView extends VBox {
                 Buttons.primary("Connect a probe", this::connect)));
         show(trace, true);
         show(empty, false);
+        setVgrow(empty, Priority.ALWAYS);
         HBox below = new HBox(list, side);
         below.getStyleClass().add("card-row");
         HBox.setHgrow(list, Priority.ALWAYS);
         side.managedProperty().bind(Bindings.isNotEmpty(side.getChildren()));
         show(list, true);
         setVgrow(trace, Priority.ALWAYS);
+        below.managedProperty().bind(list.visibleProperty().or(side.managedProperty()));
         below.setMinHeight(214);
         below.setPrefHeight(214);
         getStyleClass().add("page");

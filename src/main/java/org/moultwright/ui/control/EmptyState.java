@@ -2,6 +2,7 @@ package org.moultwright.ui.control;
 
 import javafx.scene.control.Button;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.Ikon;
 import org.kordamp.ikonli.javafx.FontIcon;
@@ -10,6 +11,7 @@ import org.kordamp.ikonli.javafx.FontIcon;
 public final class EmptyState extends VBox {
     public EmptyState(Ikon icon, String sentence, Button... actions) {
         getStyleClass().add("empty-state");
+        setVgrow(this, Priority.ALWAYS);
         getChildren().addAll(FontIcon.of(icon), Words.wrapped(Words.plain(sentence)));
         if (actions.length > 0) {
             HBox row = new HBox(actions);

@@ -35,7 +35,8 @@ final class ForecastView extends VBox {
         this.model = model;
         this.lanes = new CalendarList<>(
                 "trays", model.lanes(), model.chosenProperty(), ROWS, () -> new LaneCell(model, palette));
-        PageHeader header = new PageHeader("Forecast", away());
+        Node away = away();
+        PageHeader header = new PageHeader("Forecast", away);
         header.subtitleProperty().bind(model.subtitleProperty());
         layLanes(palette);
         HBox below = new HBox(chosen(), yields(), lines("To do", model.toDo(), "todo-card"));
@@ -49,6 +50,8 @@ final class ForecastView extends VBox {
         setVgrow(below, Priority.ALWAYS);
         getStyleClass().add("page");
         getChildren().addAll(header, lanes, below, empty);
+        setVgrow(empty, Priority.ALWAYS);
+        show(away, true);
         show(lanes, true);
         show(below, true);
         show(empty, false);

@@ -63,7 +63,7 @@ final class LabelCard extends VBox {
         sheet.valueProperty().bindBidirectional(form.sheetProperty());
         sheet.setAccessibleText("sheet");
         sheet.setMaxWidth(Double.MAX_VALUE);
-        NumberField first = FormFields.quiet(new NumberField("first free label"), "short-field");
+        NumberField first = FormFields.quiet(new NumberField("first free label"), "number-field");
         first.valueProperty().bindBidirectional(form.firstCellProperty());
         first.problemProperty().bind(form.firstCellProblemProperty());
         Label needed = Words.plain("");
@@ -73,7 +73,7 @@ final class LabelCard extends VBox {
                         .map(job ->
                                 job.map(made -> Integer.toString(made.sheets())).orElse("–")));
         needed.getStyleClass().add("form-figure");
-        needed.getStyleClass().add("short-field");
+        needed.getStyleClass().add("number-field");
         return FormFields.row(
                 grows(FormFields.field("sheet", sheet)),
                 FormFields.field("first free label", first),
@@ -83,7 +83,7 @@ final class LabelCard extends VBox {
     }
 
     private VBox shift(String caption, StringProperty text, ObservableValue<String> problem) {
-        EntryField millimetres = FormFields.quiet(new EntryField("print " + caption, MILLIMETRES), "short-field");
+        EntryField millimetres = FormFields.quiet(new EntryField("print " + caption, MILLIMETRES), "number-field");
         millimetres.textProperty().bindBidirectional(text);
         millimetres.problemProperty().bind(problem);
         return FormFields.field(caption, millimetres);

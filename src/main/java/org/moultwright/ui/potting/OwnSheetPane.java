@@ -28,6 +28,7 @@ final class OwnSheetPane extends VBox {
         head.getStyleClass().add("card-head");
         Label problem = Words.wrapped(Words.styled("", "problem"));
         problem.textProperty().bind(own.problemProperty());
+        problem.managedProperty().bind(own.problemProperty().isNotEmpty());
         VBox dimensions = new VBox(row(0), row(IN_A_ROW), problem);
         dimensions.getStyleClass().addAll("entry", "own-sheet");
         dimensions.visibleProperty().bind(own.usedProperty());

@@ -121,6 +121,7 @@ final class PottingView extends VBox {
                         MaterialDesignP.POT_OUTLINE, model.emptyProperty().get()));
         model.emptyProperty().addListener((observed, before, now) -> show.run());
         show.run();
+        setVgrow(card, Priority.ALWAYS);
         card.managedProperty().bind(model.emptyProperty().isNotEmpty());
         card.visibleProperty().bind(card.managedProperty());
         return card;

@@ -32,6 +32,7 @@ import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.shell.KeyHint;
+import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
 import org.moultwright.workflow.OpenSac;
@@ -53,7 +54,7 @@ class TakeInUiTest {
     private final AtomicInteger readings = new AtomicInteger();
     private Optional<Path> chosen = Optional.empty();
     private Runner runner = new InlineRunner();
-    private BroodsScreen screen;
+    private Screen screen;
 
     @Start
     void start(Stage stage) {
@@ -164,8 +165,8 @@ class TakeInUiTest {
                 Optional.of(demoRooms::incrementAndGet));
     }
 
-    private BroodsScreen screen(Appearance look) {
-        return new BroodsScreen(
+    private Screen screen(Appearance look) {
+        return BroodsScreen.of(
                 new BroodsDesk(
                         room,
                         readings::incrementAndGet,
