@@ -6,19 +6,25 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** Content that may be higher than its room. While it is, the keyboard reaches it and arrow keys move it. */
+/** Content that may be higher than its room. */
 public final class Scrolled extends ScrollPane {
-    public Scrolled(String name, Region content) {
-        super(content);
+    /** Fields, which Tab walks and brings into sight. */
+    public Scrolled(Region fields) {
+        super(fields);
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
-        setAccessibleText(name);
         getStyleClass().add("scrolled");
+        VBox.setVgrow(this, Priority.ALWAYS);
+    }
+
+    /** Words: while they are higher than their room the keyboard reaches them and arrow keys move them. */
+    public Scrolled(String name, Region words) {
+        this(words);
+        setAccessibleText(name);
         focusTraversableProperty()
                 .bind(Bindings.createBooleanBinding(
-                        () -> content.getHeight() > getViewportBounds().getHeight() + 1,
-                        content.heightProperty(),
+                        () -> words.getHeight() > getViewportBounds().getHeight() + 1,
+                        words.heightProperty(),
                         viewportBoundsProperty()));
-        VBox.setVgrow(this, Priority.ALWAYS);
     }
 }

@@ -75,7 +75,7 @@ final class PottingView extends VBox {
         actions.getStyleClass().add("page-actions");
         VBox cards = new VBox(takings, labels, new OutcomeCard(model));
         cards.getStyleClass().add("bench-left");
-        VBox left = new VBox(new Scrolled("the bench", cards), actions);
+        VBox left = new VBox(new Scrolled(cards), actions);
         left.getStyleClass().add("bench-left");
         HBox.setHgrow(left, Priority.ALWAYS);
         return left;
