@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.util.List;
 import java.util.stream.Stream;
 import org.moultwright.exchange.PlainBroodFolders;
@@ -18,7 +20,27 @@ final class DemoRoom {
 
     private DemoRoom() {}
 
-    /** Fills an empty store with what was known of the demo broods at an instant. */
+    /** Opens a demo store; one that is new, or was left before all broods were in it, is filled. */
+    static H2Store open(Path file, Instant today) {
+        H2Store store = H2Store.open(file);
+        try {
+            if (store.book().broods().size() < folders().size()) {
+                fill(store, today);
+            }
+            return store;
+        } catch (RuntimeException fault) {
+            store.close();
+            throw fault;
+        }
+    }
+
+    /** A clock that reads {@code today} now and runs on at this machine's pace. */
+    static InstantSource clock(Instant today) {
+        InstantSource machine = InstantSource.system();
+        return InstantSource.offset(machine, Duration.between(machine.instant(), today));
+    }
+
+    /** Fills a store with what was known of the demo broods at an instant. */
     static void fill(H2Store store, Instant today) {
         TakeInFolders takeIn = new TakeInFolders(new PlainBroodFolders(), store.book());
         for (Path folder : folders()) {

@@ -7,26 +7,58 @@ import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
+import org.moultwright.ui.theme.Appearance;
 
-/** Opens the toolkit, shows the desk in a window, and waits until it is closed. */
+/** Opens the toolkit, shows a window, and waits until it is closed. */
 final class Desktop {
-    private static final double WIDTH = 1280;
-    private static final double HEIGHT = 800;
+    static final String TITLE = "Moultwright";
+
+    private static final double REFUSAL_WIDTH = 640;
 
     private Desktop() {}
 
     /**
      * Shows a desk until its window is closed; the desk is closed with it.
      *
+     * @param title of the window
      * @param desk makes the desk, on the toolkit's thread
      * @param whenShown is given the window once it is on screen
      * @throws IllegalStateException if the desk cannot be made, with the reason as its cause
      */
-    static void show(Supplier<Workbench> desk, Consumer<Shown> whenShown) throws InterruptedException {
+    static void show(String title, Supplier<Workbench> desk, Consumer<Shown> whenShown) throws InterruptedException {
+        untilClosed(closed -> {
+            Workbench workbench = desk.get();
+            Stage stage = DeskWindow.show(workbench, title, closed);
+            whenShown.accept(new Shown(workbench, stage));
+        });
+    }
+
+    /** Says why the desk cannot be opened, until that is closed; says nothing where there is no display. */
+    static void refuse(RuntimeException fault) throws InterruptedException {
+        try {
+            untilClosed(closed -> refusal(RefusedOpening.of(fault), closed).show());
+        } catch (UnsupportedOperationException noDisplay) {
+            fault.addSuppressed(noDisplay);
+        }
+    }
+
+    /** A small window with a refusal. */
+    static Stage refusal(RefusedOpening refusal, Runnable whenClosed) {
+        Stage stage = new Stage();
+        Scene scene = new Scene(new RefusalView(refusal, stage::close));
+        new Appearance().dress(scene.getStylesheets());
+        stage.setTitle(TITLE);
+        stage.setScene(scene);
+        stage.setWidth(REFUSAL_WIDTH);
+        stage.setOnHidden(event -> whenClosed.run());
+        return stage;
+    }
+
+    private static void untilClosed(Consumer<Runnable> open) throws InterruptedException {
         CompletableFuture<Boolean> closed = new CompletableFuture<>();
         Platform.startup(() -> {
             try {
-                open(desk.get(), whenShown, closed);
+                open.accept(() -> closed.complete(true));
             } catch (RuntimeException fault) {
                 closed.completeExceptionally(fault);
             }
@@ -38,23 +70,6 @@ final class Desktop {
         } finally {
             Platform.exit();
         }
-    }
-
-    private static void open(Workbench workbench, Consumer<Shown> whenShown, CompletableFuture<Boolean> closed) {
-        Scene scene = new Scene(workbench.view(), WIDTH, HEIGHT);
-        workbench.appearance().dress(scene.getStylesheets());
-        Stage stage = new Stage();
-        stage.setTitle("Moultwright");
-        stage.setScene(scene);
-        stage.setMinWidth(1024);
-        stage.setMinHeight(640);
-        stage.setOnHidden(event -> {
-            workbench.close();
-            closed.complete(true);
-        });
-        stage.show();
-        workbench.readAgain();
-        whenShown.accept(new Shown(workbench, stage));
     }
 
     /** A desk in its window. */

@@ -2,6 +2,7 @@ package org.moultwright.boot;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import org.moultwright.boot.command.Commands;
 
 /**
@@ -12,9 +13,11 @@ public final class Launcher {
     private Launcher() {}
 
     public static void main(String[] arguments) {
+        // The desk speaks English, also where the toolkit writes for itself: months in calendars, menus of fields.
+        Locale.setDefault(Locale.UK);
         PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        int code = Commands.run(new OpenWorkbench(), out, err, arguments);
+        int code = Commands.run(new OpenWorkbench(Desktop::refuse), out, err, arguments);
         out.flush();
         System.exit(code);
     }

@@ -1,8 +1,7 @@
 package org.moultwright.boot;
 
-import java.nio.file.Files;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
@@ -12,6 +11,7 @@ import javafx.application.Platform;
 import org.moultwright.boot.machine.DataFolders;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
+import org.moultwright.store.StoreException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -40,31 +40,58 @@ final class OpenWorkbench implements Callable<Integer> {
             description = "leaves a picture of every screen of the demo room there, and ends")
     Optional<Path> firstLook = Optional.empty();
 
+    private final Refusals refusals;
+
+    OpenWorkbench(Refusals refusals) {
+        this.refusals = refusals;
+    }
+
     @Override
     public Integer call() throws InterruptedException {
         boolean inDemo = demo || firstLook.isPresent();
         Path file = store.orElseGet(this::usualStore);
-        boolean isNew = Files.notExists(file);
-        H2Store open = H2Store.open(file);
-        if (inDemo && isNew) {
-            DemoRoom.fill(open, today);
-        }
-        InstantSource clock = inDemo ? runningFrom(today) : InstantSource.system();
+        H2Store open = opened(file, inDemo);
+        InstantSource clock = inDemo ? DemoRoom.clock(today) : InstantSource.system();
+        SettingsFile settings = SettingsFile.atHome();
+        Optional<DemoDoor> demoDoor = inDemo ? Optional.empty() : Optional.of(demoDoor(settings));
         Consumer<Desktop.Shown> whenShown = shown -> firstLook.ifPresent(folder -> FirstLook.take(shown, folder));
-        Desktop.show(() -> new Workbench(open, clock, SettingsFile.atHome(), Platform::runLater), whenShown);
+        Desktop.show(
+                inDemo ? DemoDoor.TITLE : Desktop.TITLE,
+                () -> new Workbench(open, clock, settings, Platform::runLater, demoDoor),
+                whenShown);
         return 0;
     }
 
-    /** A clock that reads {@code start} now and runs on at this machine's pace. */
-    private static InstantSource runningFrom(Instant start) {
-        InstantSource machine = InstantSource.system();
-        return InstantSource.offset(machine, Duration.between(machine.instant(), start));
+    /** A keeper at the desk is told in a window why a store cannot be opened, and the command line as ever. */
+    private H2Store opened(Path file, boolean inDemo) throws InterruptedException {
+        try {
+            return inDemo ? DemoRoom.open(file, today) : H2Store.open(file);
+        } catch (StoreException | UncheckedIOException fault) {
+            if (firstLook.isEmpty()) {
+                refusals.tell(fault);
+            }
+            throw fault;
+        }
+    }
+
+    private DemoDoor demoDoor(SettingsFile settings) {
+        return new DemoDoor(demoStore(), today, settings, Platform::runLater);
+    }
+
+    private Path demoStore() {
+        return DataFolders.demoStore(today.toString().substring(0, 10));
     }
 
     private Path usualStore() {
         if (firstLook.isPresent()) {
             return firstLook.get().resolve("demo.store");
         }
-        return demo ? DataFolders.demoStore(today.toString().substring(0, 10)) : DataFolders.store();
+        return demo ? demoStore() : DataFolders.store();
+    }
+
+    /** Tells the keeper at the desk why it cannot be opened, and returns once that was read. */
+    @FunctionalInterface
+    interface Refusals {
+        void tell(RuntimeException fault) throws InterruptedException;
     }
 }

@@ -12,10 +12,12 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Parent;
+import javafx.stage.Window;
 import org.moultwright.boot.machine.SerialLines;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.domain.Brood;
+import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
@@ -25,6 +27,8 @@ import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.broods.BroodsDesk;
 import org.moultwright.ui.broods.BroodsScreen;
+import org.moultwright.ui.broods.FolderDialog;
+import org.moultwright.ui.broods.WaysIn;
 import org.moultwright.ui.climate.ClimateDesk;
 import org.moultwright.ui.climate.ClimateScreen;
 import org.moultwright.ui.control.Tone;
@@ -33,6 +37,7 @@ import org.moultwright.ui.forecast.ForecastScreen;
 import org.moultwright.ui.potting.PdfFileDialog;
 import org.moultwright.ui.potting.PottingDesk;
 import org.moultwright.ui.potting.PottingScreen;
+import org.moultwright.ui.potting.SystemPrinter;
 import org.moultwright.ui.round.RoundDesk;
 import org.moultwright.ui.round.RoundScreen;
 import org.moultwright.ui.settings.SettingsScreen;
@@ -45,16 +50,20 @@ import org.moultwright.ui.shell.TopLineReader;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.workflow.BroodBook;
+import org.moultwright.workflow.BroodFolders;
 import org.moultwright.workflow.CalibratedBook;
 import org.moultwright.workflow.OpenSac;
 import org.moultwright.workflow.PotSlings;
 import org.moultwright.workflow.RecordRound;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.TakeInFolders;
 import org.moultwright.workflow.UndoDeed;
 
 /** The whole desk over one store, put together by hand. Lives on the toolkit's thread. */
 final class Workbench implements AutoCloseable {
+    private static final Path HOME = Path.of(System.getProperty("user.home"));
+
     private final H2Store store;
     private final InstantSource clock;
     private final Room room;
@@ -65,7 +74,11 @@ final class Workbench implements AutoCloseable {
     /** What the keeper enters never waits behind a forecast. */
     private final BackgroundRunner keeper;
 
+    /** A brood folder of many readings takes a while; nothing waits behind it. */
+    private final BackgroundRunner intake;
+
     private final Executor toolkit;
+    private final Optional<DemoDoor> demoDoor;
     private final ShellViewModel shell;
     private final SettingsViewModel settings;
     private final DayWords days;
@@ -76,13 +89,16 @@ final class Workbench implements AutoCloseable {
      * @param store what it shows and keeps; closed with the desk
      * @param clock the keeper's now
      * @param toolkit runs something on the toolkit's thread
+     * @param demoDoor leads to the demo room, closed with the desk; empty where this is it
      */
-    Workbench(H2Store store, InstantSource clock, SettingsFile file, Executor toolkit) {
+    Workbench(H2Store store, InstantSource clock, SettingsFile file, Executor toolkit, Optional<DemoDoor> demoDoor) {
         this.store = store;
         this.clock = clock;
         this.toolkit = toolkit;
+        this.demoDoor = demoDoor;
         this.runner = new BackgroundRunner("desk work", toolkit);
         this.keeper = new BackgroundRunner("keeper's entries", toolkit);
+        this.intake = new BackgroundRunner("brood folders", toolkit);
         BroodBook book = new CalibratedBook(store.book(), store.climate());
         this.room = new Room(book, store.readings(), new Forecaster()::forecast);
         this.days = new DayWords(zoneOf(book.broods()));
@@ -127,8 +143,10 @@ final class Workbench implements AutoCloseable {
 
     @Override
     public void close() {
+        demoDoor.ifPresent(DemoDoor::close);
         runner.close();
         keeper.close();
+        intake.close();
         store.close();
     }
 
@@ -157,10 +175,10 @@ final class Workbench implements AutoCloseable {
         return List.of(
                 new RoundScreen(
                         new RoundDesk(roomView, this::readAgain, record, undo, keeper, shell, clock, days, words)),
-                new BroodsScreen(
-                        new BroodsDesk(roomView, this::readAgain, new OpenSac(book, ids), keeper, clock, days, words),
+                BroodsScreen.of(
+                        new BroodsDesk(roomView, this::readAgain, waysIn(book, ids), keeper, clock, days, words),
                         palette),
-                new ClimateScreen(
+                ClimateScreen.of(
                         new ClimateDesk(
                                 roomView,
                                 store.readings(),
@@ -171,20 +189,37 @@ final class Workbench implements AutoCloseable {
                                 clock,
                                 days),
                         palette),
-                new ForecastScreen(new ForecastDesk(roomView, days, words), palette),
+                ForecastScreen.of(new ForecastDesk(roomView, days, words), palette),
                 new PottingScreen(new PottingDesk(
                         roomView,
                         this::readAgain,
                         potSlings,
                         undo,
                         new PdfLabelPrinter(),
-                        new PdfFileDialog(
-                                () -> view().getScene().getWindow(), Path.of(System.getProperty("user.home"))),
+                        new PdfFileDialog(this::window, HOME),
+                        new SystemPrinter(this::window),
                         keeper,
                         shell,
                         clock,
                         days,
                         words)));
+    }
+
+    private WaysIn waysIn(BroodBook book, Supplier<UUID> ids) {
+        BroodFolders folders = new PlainBroodFolders();
+        return new WaysIn(
+                new OpenSac(book, ids),
+                new FolderDialog(this::window, HOME),
+                (folder, progress) -> new TakeInFolders(new WatchedFolders(folders, progress), book).takeIn(folder),
+                intake,
+                demoDoor.map(door -> () -> door.open(
+                        intake,
+                        fault -> tell(
+                                Tone.BAD, "The demo room cannot be opened.", String.valueOf(fault.getMessage())))));
+    }
+
+    private Window window() {
+        return view.getScene().getWindow();
     }
 
     private void dress(Settings chosen) {

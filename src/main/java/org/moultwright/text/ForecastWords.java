@@ -54,9 +54,14 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
     public List<String> windows(MoultForecast moult, Instant now) {
         String stages = plural(moult);
         return List.of(
-                window("first " + stages, moult.first(), now),
+                hasBegun(moult) ? "first " + stages + ": there already" : window("first " + stages, moult.first(), now),
                 window("half are " + stages, moult.half(), now),
                 window("95 % are " + stages, moult.most(), now));
+    }
+
+    /** Whether the first animal is known to have entered the stage: then no day is foretold for it. */
+    public static boolean hasBegun(MoultForecast moult) {
+        return Math.round(moult.passed()) >= 1;
     }
 
     /** "103 to 106", or one number where both ends round to it. */
@@ -70,7 +75,7 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
     public Optional<String> separation(TrayForecast tray, Instant now) {
         return last(tray)
                 .filter(moult -> !isPast(moult.most(), now))
-                .map(moult -> isPast(moult.first(), now)
+                .map(moult -> hasBegun(moult) || isPast(moult.first(), now)
                         ? "%s: first %s are there. Separate within about a week of them."
                                 .formatted(tray.tray(), plural(moult))
                         : "%s: first %s %s. Separate within about a week of them."

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.InstantSource;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import javafx.application.Platform;
 import org.moultwright.boot.command.Commands;
@@ -43,7 +44,8 @@ public final class TimedWorkbench implements Callable<Integer> {
         InstantSource clock =
                 InstantSource.offset(machine, Duration.between(machine.instant(), DemoRoom.USUAL_EVENING));
         Desktop.show(
-                () -> new Workbench(open, clock, SettingsFile.atHome(), Platform::runLater),
+                "Moultwright",
+                () -> new Workbench(open, clock, SettingsFile.atHome(), Platform::runLater, Optional.empty()),
                 shown -> shown.workbench()
                         .roomProperty()
                         .addListener((observed, before, now) -> FirstFrame.say(USABLE)));

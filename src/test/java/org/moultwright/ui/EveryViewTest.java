@@ -2,69 +2,119 @@ package org.moultwright.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Background;
 import javafx.scene.layout.BackgroundFill;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.moultwright.boot.DeskRoom;
+import org.moultwright.boot.OpenDesk;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.round.RoundPictures;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Contrast;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
 
-/** What holds of every view, in both themes. A new view is one more line in {@link #views()}. */
+/** What holds of every screen in every room, in both themes. A view in a state of its own is one more line. */
 @ExtendWith(ApplicationExtension.class)
 class EveryViewTest {
     /** WCAG 2.1, success criterion 1.4.3. */
     private static final double ENOUGH_FOR_TEXT = 4.5;
 
-    static Stream<Arguments> views() {
-        return Stream.of(
-                view("round, counting", RoundPictures::counting),
-                view("round, mould and dead", RoundPictures::mouldAndDead),
-                view("round, a question", RoundPictures::unbalanced),
-                view("round, asking why", RoundPictures::asking),
-                view("round, empty", RoundPictures::empty),
-                view("settings", RoundPictures::settings));
+    static final List<String> SCREENS = List.of("round", "broods", "climate", "forecast", "potting", "settings");
+    private static final Map<DeskRoom, OpenDesk> DESKS = new EnumMap<>(DeskRoom.class);
+
+    @TempDir
+    private static Path folder;
+
+    private Stage stage;
+
+    @Start
+    void start(Stage primary) {
+        stage = primary;
     }
 
-    private static Arguments view(String name, Supplier<Parent> view) {
-        return Arguments.of(name, view);
+    @AfterAll
+    static void close() {
+        DESKS.values().forEach(OpenDesk::close);
+    }
+
+    static Stream<View> views() {
+        return Stream.concat(
+                Stream.of(
+                        alone("round, counting", RoundPictures::counting),
+                        alone("round, mould and dead", RoundPictures::mouldAndDead),
+                        alone("round, a question", RoundPictures::unbalanced),
+                        alone("round, asking why", RoundPictures::asking)),
+                Stream.of(DeskRoom.values()).flatMap(room -> SCREENS.stream().map(screen -> ofDesk(room, screen))));
+    }
+
+    private static View alone(String name, Supplier<Parent> content) {
+        return new View(name, () -> new Worn(content.get(), new Appearance()));
+    }
+
+    private static View ofDesk(DeskRoom room, String screen) {
+        return new View(screen + ", " + room.key(), () -> {
+            OpenDesk desk = DESKS.computeIfAbsent(room, closed -> closed.open(folder));
+            return new Worn(desk.show(screen), desk.appearance());
+        });
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("views")
-    void everyControlTheKeyboardReachesHasAName(String name, Supplier<Parent> view, FxRobot robot) {
-        robot.interact(() -> assertThat(nodes(dressed(view, Theme.LIGHT)))
-                .filteredOn(Node::isFocusTraversable)
-                .filteredOn(node -> !(node instanceof ScrollPane))
+    void everyControlTheKeyboardReachesHasAName(View view, FxRobot robot) {
+        Scene scene = shown(view, Theme.LIGHT, robot);
+        robot.interact(() -> assertThat(focusable(scene.getRoot()))
                 .allSatisfy(
                         node -> assertThat(nameOf(node)).as("name of %s", node).isNotBlank()));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("views")
-    void everyWordStandsOutFromItsGround(String name, Supplier<Parent> view, FxRobot robot) {
-        robot.interact(() -> Stream.of(Theme.values())
-                .forEach(theme -> assertThat(nodes(dressed(view, theme)))
-                        .filteredOn(node -> node instanceof Text text && isSeen(text))
-                        .isNotEmpty()
-                        .allSatisfy(node -> standsOut((Text) node, theme))));
+    void tabReachesEverythingOnceAndReadsDownThePage(View view, FxRobot robot) {
+        Scene scene = shown(view, Theme.LIGHT, robot);
+        robot.interact(() -> {
+            FocusWalk.expected(scene.getRoot()).get(0).requestFocus();
+            List<Node> stops = FocusWalk.stops(scene);
+            assertThat(stops).containsExactlyInAnyOrderElementsOf(FocusWalk.expected(scene.getRoot()));
+            for (int i = 1; i < stops.size(); i++) {
+                assertThat(FocusWalk.goesBack(stops.get(i - 1), stops.get(i)))
+                        .as("Tab leads back up from %s to %s", stops.get(i - 1), stops.get(i))
+                        .isFalse();
+            }
+        });
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("views")
+    void everyWordStandsOutFromItsGround(View view, FxRobot robot) {
+        for (Theme theme : Theme.values()) {
+            Scene scene = shown(view, theme, robot);
+            robot.interact(() -> assertThat(nodes(scene.getRoot()))
+                    .filteredOn(node -> node instanceof Text text && isSeen(text))
+                    .isNotEmpty()
+                    .allSatisfy(node -> standsOut((Text) node, theme)));
+        }
     }
 
     private static void standsOut(Text text, Theme theme) {
@@ -73,14 +123,22 @@ class EveryViewTest {
                 .isGreaterThanOrEqualTo(ENOUGH_FOR_TEXT);
     }
 
-    private static Parent dressed(Supplier<Parent> view, Theme theme) {
-        Appearance appearance = new Appearance();
-        appearance.themeProperty().set(theme);
-        Scene scene = new Scene(view.get(), 1280, 800);
-        appearance.dress(scene.getStylesheets());
-        scene.getRoot().applyCss();
-        scene.getRoot().layout();
-        return scene.getRoot();
+    private Scene shown(View view, Theme theme, FxRobot robot) {
+        Worn worn = view.content().get();
+        robot.interact(() -> {
+            worn.appearance().themeProperty().set(theme);
+            Scene before = worn.content().getScene();
+            if (before != null) {
+                before.setRoot(new Group());
+            }
+            Scene scene = new Scene(worn.content(), 1280, 800);
+            worn.appearance().dress(scene.getStylesheets());
+            stage.setScene(scene);
+            stage.show();
+            scene.getRoot().applyCss();
+            scene.getRoot().layout();
+        });
+        return stage.getScene();
     }
 
     private static String nameOf(Node node) {
@@ -100,6 +158,10 @@ class EveryViewTest {
             }
         });
         return all;
+    }
+
+    private static List<Node> focusable(Parent root) {
+        return nodes(root).stream().filter(Node::isFocusTraversable).toList();
     }
 
     private static boolean isSeen(Text text) {
@@ -123,5 +185,16 @@ class EveryViewTest {
             }
         }
         throw new AssertionError("nothing opaque lies behind " + node);
+    }
+
+    /** A view with its look. */
+    private record Worn(Parent content, Appearance appearance) {}
+
+    /** A view by name; its content is asked for on the test's thread. */
+    private record View(String name, Supplier<Worn> content) {
+        @Override
+        public String toString() {
+            return name;
+        }
     }
 }

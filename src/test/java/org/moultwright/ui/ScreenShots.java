@@ -5,13 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.Function;
-import java.util.function.Supplier;
-import javafx.application.Platform;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -40,7 +34,7 @@ public final class ScreenShots {
 
     public static void of(String name, int widthPixels, int heightPixels, Function<Appearance, ? extends Parent> view) {
         for (Theme theme : Theme.values()) {
-            WritableImage picture = onToolkitThread(() -> render(theme, widthPixels, heightPixels, view));
+            WritableImage picture = ToolkitThread.ask(() -> render(theme, widthPixels, heightPixels, view));
             write(picture, FOLDER.resolve(name + "-" + theme.name().toLowerCase(Locale.ROOT) + ".png"));
         }
     }
@@ -54,26 +48,7 @@ public final class ScreenShots {
         return scene.snapshot(null);
     }
 
-    private static <T> T onToolkitThread(Supplier<T> work) {
-        CompletableFuture<T> done = new CompletableFuture<>();
-        Platform.runLater(() -> {
-            try {
-                done.complete(work.get());
-            } catch (RuntimeException e) {
-                done.completeExceptionally(e);
-            }
-        });
-        try {
-            return done.get(60, TimeUnit.SECONDS);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException(e);
-        } catch (ExecutionException | TimeoutException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
-    private static void write(WritableImage picture, Path file) {
+    static void write(WritableImage picture, Path file) {
         try {
             Files.createDirectories(file.getParent());
             ImageIO.write(SwingFXUtils.fromFXImage(picture, null), "png", file.toFile());

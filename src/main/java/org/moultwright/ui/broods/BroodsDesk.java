@@ -5,7 +5,6 @@ import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
-import org.moultwright.workflow.OpenSac;
 import org.moultwright.workflow.RoomView;
 
 /**
@@ -13,8 +12,8 @@ import org.moultwright.workflow.RoomView;
  *
  * @param room the room as last read
  * @param readAgain asks for the room to be read anew; it need not be done when this returns
- * @param openSac takes in a new sac
- * @param runner runs it aside
+ * @param waysIn how broods come to the desk
+ * @param runner keeps a new sac aside
  * @param clock says when a sac was opened
  * @param days the keeper's days
  * @param vocabulary the names of the stages
@@ -22,7 +21,7 @@ import org.moultwright.workflow.RoomView;
 public record BroodsDesk(
         ObservableObjectValue<RoomView> room,
         Runnable readAgain,
-        OpenSac openSac,
+        WaysIn waysIn,
         Runner runner,
         InstantSource clock,
         DayWords days,

@@ -3,71 +3,89 @@ package org.moultwright.ui.broods;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListView;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignE;
 import org.moultwright.domain.Stage;
+import org.moultwright.ui.chart.CalendarList;
 import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.LedgerBars;
-import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Card;
-import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.StageChip;
 import org.moultwright.ui.control.Swatch;
+import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.theme.Palette;
 
 /** Lays out the broods screen: the ribbons, and beneath them the chosen brood's story and ledger. */
 final class BroodsView extends StackPane {
-    private static final double LOWEST_ROW_PIXELS = 112;
-    private static final double HIGHEST_ROW_PIXELS = 190;
+    private static final CalendarList.Rows ROWS = new CalendarList.Rows(112, 240);
     private static final int DAYS_IN_A_LEAP = 7;
 
     private final BroodsViewModel model;
-    private final ListView<BroodLine> list;
+    private final CalendarList<BroodLine> ribbons;
+    private final WaysInBar ways;
+    private final Node page;
 
     BroodsView(BroodsViewModel model, ObservableObjectValue<Palette> palette) {
         this.model = model;
-        this.list = new ListView<>(model.lines());
-        Node page = page(palette);
+        this.ribbons = new CalendarList<>(
+                "broods", model.lines(), model.chosenProperty(), ROWS, () -> new BroodCell(model, palette));
+        this.ways = new WaysInBar(model);
+        this.page = page(palette);
         getChildren().add(page);
-        model.openingProperty().addListener((observed, before, now) -> {
-            getChildren().setAll(now.<Node>map(OpenSacView::new).orElse(page));
-            if (now.isEmpty()) {
-                takeFocus();
-            }
-        });
+        model.openingProperty().addListener((observed, before, now) -> show());
+        model.takeIn().stateProperty().addListener((observed, before, now) -> show());
+        page.addEventFilter(KeyEvent.KEY_PRESSED, ways::pressed);
     }
 
     void takeFocus() {
-        list.requestFocus();
+        if (model.lines().isEmpty()) {
+            ways.takeFocus();
+        } else {
+            ribbons.list().requestFocus();
+        }
+    }
+
+    /** The page, or over it the form for a sac or the folder on its way in. */
+    private void show() {
+        boolean takesIn = !(model.takeIn().stateProperty().get() instanceof TakeInViewModel.Idle);
+        Node shown = takesIn
+                ? new TakeInView(model.takeIn())
+                : model.openingProperty().get().<Node>map(OpenSacView::new).orElse(page);
+        getChildren().setAll(shown);
+        if (shown == page) {
+            takeFocus();
+        }
     }
 
     private Node page(ObservableObjectValue<Palette> palette) {
-        PageHeader header = new PageHeader("Broods", Buttons.primary("Open a sac", model::openSac));
+        HBox actions = ways.buttons();
+        actions.getStyleClass().add("page-actions");
+        show(actions, true);
+        PageHeader header = new PageHeader("Broods", actions);
         header.subtitleProperty().bind(model.subtitleProperty());
-        Node ribbons = ribbons(palette);
+        Banner news = new Banner(Tone.OK);
+        news.sentenceProperty().bind(model.takeIn().newsProperty());
+        layRibbons(palette);
         HBox below = new HBox(story(), ledger(palette));
         below.getStyleClass().add("card-row");
         below.setMinHeight(218);
         below.setPrefHeight(218);
         VBox.setVgrow(ribbons, Priority.ALWAYS);
-        Button open = Buttons.primary("Open a sac", model::openSac);
-        Card empty = new Card(new EmptyState(
-                MaterialDesignE.EGG_OUTLINE, "No broods yet. Open a sac, or look around in the demo room.", open));
-        VBox page = new VBox(header, ribbons, below, empty);
+        VBox.setVgrow(below, Priority.ALWAYS);
+        Card empty = new Card(ways.emptyState());
+        VBox.setVgrow(empty, Priority.ALWAYS);
+        VBox page = new VBox(header, news, ribbons, below, empty);
         page.getStyleClass().add("page");
         show(empty, false);
         show(ribbons, true);
@@ -81,40 +99,11 @@ final class BroodsView extends StackPane {
         part.managedProperty().bind(part.visibleProperty());
     }
 
-    private Node ribbons(ObservableObjectValue<Palette> palette) {
+    private void layRibbons(ObservableObjectValue<Palette> palette) {
         CalendarStrip strip = new CalendarStrip(palette, model::nowWord, 0);
         strip.calendarProperty().bind(model.calendarProperty());
-        HBox.setHgrow(strip, Priority.ALWAYS);
-        HBox head = new HBox(spacer("brood-facts"), strip, spacer("brood-outcome"));
-        head.getStyleClass().addAll("chart-row", "chart-head");
-        list.getStyleClass().addAll("bare", "chart-list");
-        list.setAccessibleText("broods");
-        list.setCellFactory(shown -> new BroodCell(model, palette));
-        list.fixedCellSizeProperty()
-                .bind(Bindings.createDoubleBinding(this::rowHeight, list.heightProperty(), model.lines()));
-        list.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
-        list.getSelectionModel()
-                .selectedItemProperty()
-                .addListener((observed, before, now) -> model.chosenProperty().set(Optional.ofNullable(now)));
-        model.chosenProperty().addListener((observed, before, now) -> now.ifPresent(this::select));
-        model.chosenProperty().get().ifPresent(this::select);
-        VBox.setVgrow(list, Priority.ALWAYS);
-        VBox card = new VBox(head, list, foot());
-        card.getStyleClass().addAll("card", "chart-card");
-        return card;
-    }
-
-    private void select(BroodLine line) {
-        if (!line.equals(list.getSelectionModel().getSelectedItem())) {
-            list.getSelectionModel().select(line);
-        }
-    }
-
-    /** Few broods share the room there is; many scroll. */
-    private double rowHeight() {
-        double share =
-                Math.floor((list.getHeight() - 2) / Math.max(1, model.lines().size()));
-        return Math.max(LOWEST_ROW_PIXELS, Math.min(HIGHEST_ROW_PIXELS, share));
+        ribbons.lay(spacer("brood-facts"), strip, spacer("brood-outcome"), foot());
+        ribbons.list().addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     }
 
     private void pressed(KeyEvent event) {

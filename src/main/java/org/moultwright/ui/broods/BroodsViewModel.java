@@ -44,10 +44,12 @@ final class BroodsViewModel {
     private final ReadOnlyStringWrapper ledgerNote = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<OpenSacViewModel>> opening =
             new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final TakeInViewModel takeIn;
     private double fullScaleAnimals = 1;
 
     BroodsViewModel(BroodsDesk desk) {
         this.desk = desk;
+        this.takeIn = new TakeInViewModel(desk.waysIn(), desk.readAgain());
         desk.room().addListener((observed, before, now) -> read());
         desk.vocabulary().addListener((observed, before, now) -> read());
         chosen.addListener((observed, before, now) -> showChosen());
@@ -107,6 +109,16 @@ final class BroodsViewModel {
     /** The form for a new sac while it is open. */
     ReadOnlyObjectProperty<Optional<OpenSacViewModel>> openingProperty() {
         return opening.getReadOnlyProperty();
+    }
+
+    /** The brood folder on its way in. */
+    TakeInViewModel takeIn() {
+        return takeIn;
+    }
+
+    /** Opens the demo room; empty where this is it. */
+    Optional<Runnable> demoRoom() {
+        return desk.waysIn().demoRoom();
     }
 
     /** The word beside the line of now. */
@@ -180,6 +192,9 @@ final class BroodsViewModel {
 
     private static String subtitle(RoomView room) {
         int count = room.broods().size();
+        if (count == 0) {
+            return "";
+        }
         int alive = room.broods().stream()
                 .mapToInt(brood -> brood.record().ledger().aliveInTrays())
                 .sum();

@@ -1,20 +1,18 @@
 package org.moultwright.ui.broods;
 
-import java.time.LocalDate;
 import java.util.OptionalInt;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
-import javafx.scene.control.DatePicker;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.Stage;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.NumberField;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.StageChip;
@@ -48,10 +46,13 @@ final class OpenSacView extends VBox {
         grid.addRow(
                 2,
                 Words.plain("Laid"),
-                date("laid, first day", model.laidFromProperty()),
+                new DayPicker("laid, first day", model.laidFromProperty()),
                 Words.muted("to"),
-                date("laid, last day", model.laidToProperty()));
-        grid.addRow(3, Words.plain("Taken from the mother"), date("taken from the mother", model.pulledProperty()));
+                new DayPicker("laid, last day", model.laidToProperty()));
+        grid.addRow(
+                3,
+                Words.plain("Taken from the mother"),
+                new DayPicker("taken from the mother", model.pulledProperty()));
         NumberField infertile = new NumberField("infertile eggs");
         infertile.valueProperty().bindBidirectional(model.infertileProperty());
         infertile.setMaxWidth(110);
@@ -99,14 +100,6 @@ final class OpenSacView extends VBox {
         field.textProperty().bindBidirectional(value);
         field.setPrefColumnCount(22);
         return field;
-    }
-
-    private static DatePicker date(String name, ObjectProperty<@Nullable LocalDate> value) {
-        DatePicker picker = new DatePicker();
-        picker.setAccessibleText(name);
-        picker.valueProperty().bindBidirectional(value);
-        picker.setPrefWidth(160);
-        return picker;
     }
 
     private static GridPane grid() {

@@ -104,7 +104,9 @@ final class OpenSacViewModel {
 
     /** Keeps the sac unless its code is taken. */
     private Optional<BroodRecord> keep(OpenSac.Sac sac) {
-        return desk.openSac().isFree(sac.code()) ? Optional.of(desk.openSac().open(sac)) : Optional.empty();
+        return desk.waysIn().openSac().isFree(sac.code())
+                ? Optional.of(desk.waysIn().openSac().open(sac))
+                : Optional.empty();
     }
 
     private void kept(Outcome<Optional<BroodRecord>> outcome) {

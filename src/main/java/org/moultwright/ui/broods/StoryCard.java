@@ -84,9 +84,11 @@ final class StoryCard extends VBox {
 
     private static final class StoryCell extends ListCell<BroodStory.StoryLine> {
         private final Label day = Words.styled("", "muted", "story-day");
-        private final Label words = Words.plain("");
+        private final Label words = Words.wrapped(Words.plain(""));
 
         StoryCell() {
+            setPrefWidth(0);
+            HBox.setHgrow(words, Priority.ALWAYS);
             getStyleClass().add("story-cell");
         }
 

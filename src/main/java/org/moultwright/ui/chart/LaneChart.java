@@ -67,7 +67,7 @@ public final class LaneChart extends ChartCanvas {
     private static void window(Pen pen, CalendarAxis axis, Lane.Window window, double middle) {
         Color colour = pen.palette().stage(window.into());
         double x = axis.x(window.middle());
-        if (x < axis.left() - SQUARE_PIXELS / 2) {
+        if (x < axis.left()) {
             return;
         }
         if (window.isPast()) {

@@ -9,8 +9,6 @@ import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
-import javafx.scene.control.Toggle;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -21,6 +19,7 @@ import org.moultwright.ui.chart.TraceChart;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.ChoiceGroup;
 import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.ToggleChip;
@@ -51,7 +50,10 @@ final class ClimateView extends VBox {
                 ageing.play();
             }
         });
-        PageHeader header = new PageHeader("Climate", spans(), Buttons.secondary("Connect a probe", this::connect));
+        HBox actions = new HBox(spans(), Buttons.secondary("Connect a probe", this::connect));
+        actions.getStyleClass().add("page-actions");
+        show(actions, true);
+        PageHeader header = new PageHeader("Climate", actions);
         header.subtitleProperty().bind(model.subtitleProperty());
         Banner problem = new Banner(Tone.WARN);
         problem.sentenceProperty().bind(model.problemProperty());
@@ -63,12 +65,14 @@ final class ClimateView extends VBox {
                 Buttons.primary("Connect a probe", this::connect)));
         show(trace, true);
         show(empty, false);
+        setVgrow(empty, Priority.ALWAYS);
         HBox below = new HBox(list, side);
         below.getStyleClass().add("card-row");
         HBox.setHgrow(list, Priority.ALWAYS);
         side.managedProperty().bind(Bindings.isNotEmpty(side.getChildren()));
         show(list, true);
         setVgrow(trace, Priority.ALWAYS);
+        below.managedProperty().bind(list.visibleProperty().or(side.managedProperty()));
         below.setMinHeight(214);
         below.setPrefHeight(214);
         getStyleClass().add("page");
@@ -88,24 +92,12 @@ final class ClimateView extends VBox {
     private Node spans() {
         HBox chips = new HBox();
         chips.getStyleClass().add("span-chips");
-        ToggleGroup group = new ToggleGroup();
+        ChoiceGroup<TimeSpan> group = new ChoiceGroup<>(model.spanProperty(), model.spanProperty()::set);
         for (TimeSpan span : TimeSpan.values()) {
             ToggleChip chip = new ToggleChip(span.word());
-            chip.setToggleGroup(group);
-            chip.setUserData(span);
-            chip.setOnAction(event -> {
-                model.spanProperty().set(span);
-                chip.setSelected(true);
-            });
+            group.add(chip, span);
             chips.getChildren().add(chip);
         }
-        Runnable mark = () -> {
-            for (Toggle toggle : group.getToggles()) {
-                toggle.setSelected(toggle.getUserData() == model.spanProperty().get());
-            }
-        };
-        model.spanProperty().addListener((observed, before, now) -> mark.run());
-        mark.run();
         return chips;
     }
 
@@ -115,7 +107,8 @@ final class ClimateView extends VBox {
                 .addListener((observed, before, now) -> chart.readingProperty().set(now));
         chart.readingProperty()
                 .addListener((observed, before, now) -> model.readingProperty().set(now));
-        chart.accessibleTextProperty().bind(model.readingWordsProperty());
+        chart.accessibleTextProperty()
+                .bind(model.readingWordsProperty().map(words -> words.isEmpty() ? "temperature over time" : words));
         Label words = Words.caption("");
         words.textProperty().bind(model.readingWordsProperty());
         VBox plot = new VBox(chart, words);

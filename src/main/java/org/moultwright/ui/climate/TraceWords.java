@@ -1,13 +1,24 @@
 package org.moultwright.ui.climate;
 
+import java.time.Instant;
 import java.util.Locale;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.text.DayWords;
 import org.moultwright.ui.chart.Trace;
+import org.moultwright.ui.chart.TraceChart;
 
 /** A whole trace in words. */
 final class TraceWords {
     private TraceWords() {}
+
+    /** "Sunday 3 May, 18:20: 27.1 °C". */
+    static String at(Trace trace, Instant instant, DayWords days) {
+        String value = TraceChart.nearest(trace, instant)
+                .map(i -> String.format(Locale.ROOT, "%.1f °C", trace.readings().temperatureCelsius(i)))
+                .orElse("no reading");
+        return days.longDay(instant) + ", " + days.clock(instant) + ": " + value;
+    }
 
     static String whole(Trace trace) {
         ReadingSeries readings = trace.readings();

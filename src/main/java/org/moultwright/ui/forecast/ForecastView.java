@@ -1,46 +1,44 @@
 package org.moultwright.ui.forecast;
 
-import java.time.LocalDate;
-import java.util.Optional;
 import javafx.beans.binding.Bindings;
-import javafx.beans.property.ObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 import javafx.scene.Node;
-import javafx.scene.control.DatePicker;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListView;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
+import org.moultwright.ui.chart.CalendarList;
 import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.LaneChart;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.theme.Palette;
 
 /** Lays out the forecast screen: the lanes, and beneath them the same in words. */
 final class ForecastView extends VBox {
-    private static final double ROW_PIXELS = 82;
+    private static final CalendarList.Rows ROWS = new CalendarList.Rows(82, 120);
 
     private final ForecastViewModel model;
-    private final ListView<LaneLine> list;
+    private final CalendarList<LaneLine> lanes;
 
     ForecastView(ForecastViewModel model, ObservableObjectValue<Palette> palette) {
         this.model = model;
-        this.list = new ListView<>(model.lanes());
-        PageHeader header = new PageHeader("Forecast", away());
+        this.lanes = new CalendarList<>(
+                "trays", model.lanes(), model.chosenProperty(), ROWS, () -> new LaneCell(model, palette));
+        Node away = away();
+        PageHeader header = new PageHeader("Forecast", away);
         header.subtitleProperty().bind(model.subtitleProperty());
-        Node lanes = lanes(palette);
+        layLanes(palette);
         HBox below = new HBox(chosen(), yields(), lines("To do", model.toDo(), "todo-card"));
         below.getStyleClass().add("card-row");
         below.setMinHeight(226);
@@ -49,15 +47,18 @@ final class ForecastView extends VBox {
                 MaterialDesignC.CHART_TIMELINE_VARIANT,
                 "Nothing to foresee yet. Once a sac is opened and its trays are counted, their moults stand here."));
         setVgrow(lanes, Priority.ALWAYS);
+        setVgrow(below, Priority.ALWAYS);
         getStyleClass().add("page");
         getChildren().addAll(header, lanes, below, empty);
+        setVgrow(empty, Priority.ALWAYS);
+        show(away, true);
         show(lanes, true);
         show(below, true);
         show(empty, false);
     }
 
     void takeFocus() {
-        list.requestFocus();
+        lanes.list().requestFocus();
     }
 
     private void show(Node part, boolean withLanes) {
@@ -68,51 +69,22 @@ final class ForecastView extends VBox {
     private Node away() {
         HBox row = new HBox(
                 Words.muted("away from"),
-                day("first day away", model.awayFromProperty()),
+                new DayPicker("first day away", model.awayFromProperty()),
                 Words.muted("to"),
-                day("last day away", model.awayToProperty()));
+                new DayPicker("last day away", model.awayToProperty()));
         row.getStyleClass().add("page-actions");
         return row;
     }
 
-    private static DatePicker day(String name, ObjectProperty<@Nullable LocalDate> value) {
-        DatePicker picker = new DatePicker();
-        picker.setAccessibleText(name);
-        picker.setPrefWidth(150);
-        picker.valueProperty().bindBidirectional(value);
-        return picker;
-    }
-
-    private Node lanes(ObservableObjectValue<Palette> palette) {
+    private void layLanes(ObservableObjectValue<Palette> palette) {
         CalendarStrip strip = new CalendarStrip(palette, model::nowWord, LaneChart.CALENDAR_LEFT_PIXELS);
         strip.calendarProperty().bind(model.calendarProperty());
-        HBox.setHgrow(strip, Priority.ALWAYS);
         Region spacer = new Region();
         spacer.getStyleClass().addAll("row-facts", "lane-facts");
-        HBox head = new HBox(spacer, strip);
-        head.getStyleClass().addAll("chart-row", "chart-head");
-        list.getStyleClass().addAll("bare", "chart-list");
-        list.setAccessibleText("trays");
-        list.setFixedCellSize(ROW_PIXELS);
-        list.setCellFactory(shown -> new LaneCell(model, palette));
-        list.getSelectionModel()
-                .selectedItemProperty()
-                .addListener((observed, before, now) -> model.chosenProperty().set(Optional.ofNullable(now)));
-        model.chosenProperty().addListener((observed, before, now) -> now.ifPresent(this::select));
-        model.chosenProperty().get().ifPresent(this::select);
-        VBox.setVgrow(list, Priority.ALWAYS);
         HBox foot = new HBox(Words.caption(
                 "bar = 80 % window · mark = its middle · square = has been · colour = the stage entered"));
         foot.getStyleClass().add("chart-foot");
-        VBox card = new VBox(head, list, foot);
-        card.getStyleClass().addAll("card", "chart-card");
-        return card;
-    }
-
-    private void select(LaneLine line) {
-        if (!line.equals(list.getSelectionModel().getSelectedItem())) {
-            list.getSelectionModel().select(line);
-        }
+        lanes.lay(spacer, strip, new Region(), foot);
     }
 
     private Node chosen() {
@@ -124,7 +96,7 @@ final class ForecastView extends VBox {
             lines.getChildren().clear();
             model.chosenProperty()
                     .get()
-                    .ifPresent(line -> line.windows()
+                    .ifPresent(line -> line.latestFirst()
                             .forEach(windows -> lines.getChildren()
                                     .addAll(windows.lines().stream()
                                             .map(words -> row(Swatch.of(windows.into()), words))
@@ -132,7 +104,7 @@ final class ForecastView extends VBox {
         };
         model.chosenProperty().addListener((observed, before, now) -> show.run());
         show.run();
-        return grow(new Card(title, scrolled(lines)));
+        return grow(new Card(title, new Scrolled("windows of the chosen tray", lines)));
     }
 
     private static Node row(Node mark, String words) {
@@ -156,7 +128,7 @@ final class ForecastView extends VBox {
         };
         model.yields().addListener((ListChangeListener<ForecastViewModel.YieldLine>) change -> show.run());
         show.run();
-        return grow(Card.titled("Yield", scrolled(grid), Words.caption("80 % interval")));
+        return grow(Card.titled("Yield", new Scrolled("yield of each brood", grid), Words.caption("80 % interval")));
     }
 
     private Node lines(String title, ObservableList<String> sentences, String styleClass) {
@@ -173,7 +145,7 @@ final class ForecastView extends VBox {
         show.run();
         Card card = Card.titled(
                 title,
-                scrolled(lines),
+                new Scrolled(title, lines),
                 Words.wrapped(Words.caption("Slings left together eat each other: separating within a week is common"
                         + " practice, not a measured limit.")));
         card.getStyleClass().add(styleClass);
@@ -186,13 +158,6 @@ final class ForecastView extends VBox {
 
     private static Node note(String words) {
         return Words.wrapped(Words.caption(words));
-    }
-
-    private static ScrollPane scrolled(Node content) {
-        ScrollPane pane = new ScrollPane(content);
-        pane.setFitToWidth(true);
-        VBox.setVgrow(pane, Priority.ALWAYS);
-        return pane;
     }
 
     /** Three cards of one width. */

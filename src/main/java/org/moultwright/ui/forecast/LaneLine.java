@@ -2,7 +2,9 @@ package org.moultwright.ui.forecast;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.TrayForecast;
@@ -38,16 +40,29 @@ record LaneLine(
                 words.sentence(forecast, now),
                 inWords,
                 new Lane(forecast.moults().stream()
-                        .flatMap(moult -> windows(moult, now).stream())
+                        .flatMap(moult ->
+                                windows(moult, FirstSeen.in(brood.record(), tray.tray(), moult.into()), now).stream())
                         .toList()));
     }
 
-    private static List<Lane.Window> windows(MoultForecast moult, Instant now) {
+    /** What has begun stands on the day it was first seen, wherever the forecast would have put it. */
+    private static List<Lane.Window> windows(MoultForecast moult, Optional<Instant> seen, Instant now) {
         List<Lane.Window> windows = new ArrayList<>();
-        windows.add(window(Lane.Row.FIRST, moult, moult.first(), now));
+        if (ForecastWords.hasBegun(moult)) {
+            seen.ifPresent(at -> windows.add(new Lane.Window(Lane.Row.FIRST, moult.into(), at, at, at, true)));
+        } else {
+            windows.add(window(Lane.Row.FIRST, moult, moult.first(), now));
+        }
         windows.add(window(Lane.Row.HALF, moult, moult.half(), now));
         windows.add(window(Lane.Row.MOST, moult, moult.most(), now));
         return windows;
+    }
+
+    /** The stage a keeper waits for leads; what is long past comes last. */
+    List<Windows> latestFirst() {
+        List<Windows> reversed = new ArrayList<>(windows);
+        Collections.reverse(reversed);
+        return reversed;
     }
 
     private static Lane.Window window(Lane.Row row, MoultForecast moult, InstantInterval interval, Instant now) {

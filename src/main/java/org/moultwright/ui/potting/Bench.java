@@ -4,12 +4,11 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.code.PotCode;
 import org.moultwright.domain.code.PotPrefix;
-import org.moultwright.text.DayWords;
-import org.moultwright.text.Vocabulary;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.PotLabel;
 import org.moultwright.workflow.PotSlings.Outcome;
@@ -37,6 +36,17 @@ record Bench(BroodView brood, List<Taking> takings) {
         return brood.record().brood().lastStage();
     }
 
+    boolean isOf(String broodCode) {
+        return brood.code().equals(broodCode);
+    }
+
+    /** Whether any animal is taken, and none that is not there. */
+    boolean takesWhatIsThere() {
+        return taken() > 0
+                && takings.stream()
+                        .allMatch(taking -> taking.problemProperty().get().isEmpty());
+    }
+
     int ready() {
         return takings.stream().mapToInt(Taking::ready).sum();
     }
@@ -58,12 +68,12 @@ record Bench(BroodView brood, List<Taking> takings) {
     }
 
     /** One label for each animal taken, tray by tray. */
-    Labels labels(PotPrefix prefix, List<Pot> existing, Vocabulary names, DayWords days, Instant now) {
+    Labels labels(PotPrefix prefix, List<Pot> existing, Function<Taking, String> lineOf) {
         List<PotCode> codes = prefix.next(taken(), existing);
         List<List<PotLabel>> byTray = new ArrayList<>();
         int next = 0;
         for (Taking taking : takings) {
-            String line = PottingWords.labelLine(names, stage(), days, seen(taking, now));
+            String line = lineOf.apply(taking);
             byTray.add(codes.subList(next, next + taking.taken()).stream()
                     .map(code ->
                             new PotLabel(code.text(), brood.record().brood().taxon(), line))
@@ -97,7 +107,7 @@ record Bench(BroodView brood, List<Taking> takings) {
     }
 
     /** The day the animals were last seen in their stage; where they never were, today. */
-    private Instant seen(Taking taking, Instant now) {
+    Instant seen(Taking taking, Instant now) {
         Optional<Instant> look = taking.ready() > 0 ? taking.tray().lastLook() : Optional.empty();
         return look.orElse(now);
     }

@@ -19,6 +19,7 @@ import org.moultwright.ui.control.Words;
 /** The codes given, and the sheet they go on. */
 final class LabelCard extends VBox {
     private static final Pattern PREFIX = Pattern.compile("[0-9A-Za-z]{0,5}");
+    private static final Pattern POT_SIZE = Pattern.compile(".{0,16}");
     private static final Pattern MILLIMETRES = Pattern.compile("[-−]?[0-9]?[.,]?[0-9]?");
 
     private final PottingViewModel model;
@@ -26,12 +27,17 @@ final class LabelCard extends VBox {
     LabelCard(PottingViewModel model) {
         this.model = model;
         getStyleClass().add("card");
-        getChildren().addAll(Words.cardTitle("Codes and labels"), codeRow(), sheetRow());
+        getChildren()
+                .addAll(
+                        Words.cardTitle("Codes and labels"),
+                        codeRow(),
+                        sheetRow(),
+                        new OwnSheetPane(model.form().own()));
     }
 
     private Node codeRow() {
         LabelForm form = model.form();
-        EntryField prefix = quiet(new EntryField("codes begin with", PREFIX), "short-field");
+        EntryField prefix = FormFields.quiet(new EntryField("codes begin with", PREFIX), "short-field");
         prefix.textProperty().bindBidirectional(form.prefixProperty());
         prefix.problemProperty().bind(form.prefixProblemProperty());
         Label codes = Words.plain("");
@@ -40,11 +46,13 @@ final class LabelCard extends VBox {
                         .jobProperty()
                         .map(job -> job.map(PottingWords::codes).orElse("–")));
         codes.getStyleClass().add("form-figure");
-        return row(
-                field("codes begin with", prefix),
-                grows(field("codes, each with its check character", codes)),
-                shift("shift right, mm", form.shiftRightProperty(), form.shiftProblemProperty()),
-                shift("shift down, mm", form.shiftDownProperty(), form.shiftProblemProperty()));
+        EntryField potSize = FormFields.quiet(new EntryField("pot size, on the label", POT_SIZE), "short-field");
+        potSize.textProperty().bindBidirectional(form.potSizeProperty());
+        potSize.input().setPromptText("30 ml");
+        return FormFields.row(
+                FormFields.field("pot size", potSize),
+                FormFields.field("codes begin with", prefix),
+                grows(FormFields.field("codes, each with its check character", codes)));
     }
 
     private Node sheetRow() {
@@ -55,7 +63,7 @@ final class LabelCard extends VBox {
         sheet.valueProperty().bindBidirectional(form.sheetProperty());
         sheet.setAccessibleText("sheet");
         sheet.setMaxWidth(Double.MAX_VALUE);
-        NumberField first = quiet(new NumberField("first free label"), "short-field");
+        NumberField first = FormFields.quiet(new NumberField("first free label"), "number-field");
         first.valueProperty().bindBidirectional(form.firstCellProperty());
         first.problemProperty().bind(form.firstCellProblemProperty());
         Label needed = Words.plain("");
@@ -65,38 +73,25 @@ final class LabelCard extends VBox {
                         .map(job ->
                                 job.map(made -> Integer.toString(made.sheets())).orElse("–")));
         needed.getStyleClass().add("form-figure");
-        return row(grows(field("sheet", sheet)), field("first free label", first), field("sheets needed", needed));
+        needed.getStyleClass().add("number-field");
+        return FormFields.row(
+                grows(FormFields.field("sheet", sheet)),
+                FormFields.field("first free label", first),
+                FormFields.field("sheets needed", needed),
+                shift("shift right, mm", form.shiftRightProperty(), form.shiftProblemProperty()),
+                shift("shift down, mm", form.shiftDownProperty(), form.shiftProblemProperty()));
     }
 
     private VBox shift(String caption, StringProperty text, ObservableValue<String> problem) {
-        EntryField millimetres = quiet(new EntryField("print " + caption, MILLIMETRES), "short-field");
+        EntryField millimetres = FormFields.quiet(new EntryField("print " + caption, MILLIMETRES), "number-field");
         millimetres.textProperty().bindBidirectional(text);
         millimetres.problemProperty().bind(problem);
-        return field(caption, millimetres);
-    }
-
-    /** The field in the size of body text. */
-    private static <F extends EntryField> F quiet(F field, String width) {
-        field.getStyleClass().remove("big-entry");
-        field.getStyleClass().add(width);
-        return field;
-    }
-
-    private static VBox field(String caption, Node field) {
-        VBox named = new VBox(Words.caption(caption), field);
-        named.getStyleClass().add("named-field");
-        return named;
+        return FormFields.field(caption, millimetres);
     }
 
     private static Node grows(Node node) {
         HBox.setHgrow(node, Priority.ALWAYS);
         return node;
-    }
-
-    private static HBox row(Node... fields) {
-        HBox row = new HBox(fields);
-        row.getStyleClass().add("form-row");
-        return row;
     }
 
     /** Sheets are shown by their dimensions and only ever chosen. */

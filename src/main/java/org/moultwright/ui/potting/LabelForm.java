@@ -1,5 +1,6 @@
 package org.moultwright.ui.potting;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -14,11 +15,15 @@ import org.moultwright.domain.code.PotPrefix;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.domain.label.PrintShift;
+import org.moultwright.workflow.LabelJob;
+import org.moultwright.workflow.PotLabel;
 
 /** The codes and the sheet, as the keeper fills them in. */
 final class LabelForm {
     private final StringProperty prefix = new SimpleStringProperty("");
     private final ReadOnlyStringWrapper prefixProblem = new ReadOnlyStringWrapper("");
+    private final StringProperty potSize = new SimpleStringProperty("");
+    private final OwnSheet own = new OwnSheet();
     private final ObjectProperty<LabelSheet> sheet = new SimpleObjectProperty<>(LabelSheets.A4_3X8);
     private final ObjectProperty<OptionalInt> firstCell = new SimpleObjectProperty<>(OptionalInt.of(1));
     private final ReadOnlyStringWrapper firstCellProblem = new ReadOnlyStringWrapper("");
@@ -27,13 +32,17 @@ final class LabelForm {
     private final ReadOnlyStringWrapper shiftProblem = new ReadOnlyStringWrapper("");
 
     LabelForm() {
+        sheet.addListener((observed, before, now) -> own.show(now));
+        own.show(sheet.get());
         whenChanged(this::check);
     }
 
     /** Calls back at every change, after the problems are up to date. */
     void whenChanged(Runnable action) {
         InvalidationListener listener = changed -> action.run();
-        List.of(prefix, shiftRight, shiftDown).forEach(text -> text.addListener((o, before, now) -> action.run()));
+        own.whenChanged(action);
+        List.of(prefix, potSize, shiftRight, shiftDown)
+                .forEach(text -> text.addListener((o, before, now) -> action.run()));
         sheet.addListener(listener);
         firstCell.addListener(listener);
     }
@@ -46,6 +55,31 @@ final class LabelForm {
         return prefixProblem.getReadOnlyProperty();
     }
 
+    /** The size of the pots, as it is to stand on their labels; possibly empty. */
+    StringProperty potSizeProperty() {
+        return potSize;
+    }
+
+    /** The dimensions of a sheet of the keeper's own. */
+    OwnSheet own() {
+        return own;
+    }
+
+    /** The sheet as it lies there: the keeper's own, as it last held together, or the one chosen. */
+    LabelSheet laidSheet() {
+        return own.isUsed() ? own.lastSound() : sheet.get();
+    }
+
+    /** These labels on that sheet, if all that is filled in holds together. */
+    Optional<LabelJob> job(List<PotLabel> labels, Instant madeAt) {
+        OptionalInt cell = firstCell();
+        if (cell.isEmpty() || (own.isUsed() && !own.isSound())) {
+            return Optional.empty();
+        }
+        return shift().map(shift -> new LabelJob(laidSheet(), cell.getAsInt(), shift, labels, madeAt));
+    }
+
+    /** One of the known sheets. */
     ObjectProperty<LabelSheet> sheetProperty() {
         return sheet;
     }
@@ -79,7 +113,7 @@ final class LabelForm {
         OptionalInt cell = firstCell.get();
         boolean exists = cell.isPresent()
                 && cell.getAsInt() >= 1
-                && cell.getAsInt() <= sheet.get().cells();
+                && cell.getAsInt() <= laidSheet().cells();
         return exists ? cell : OptionalInt.empty();
     }
 
@@ -93,7 +127,7 @@ final class LabelForm {
         firstCellProblem.set(
                 firstCell().isPresent()
                         ? ""
-                        : "1 to %d on this sheet.".formatted(sheet.get().cells()));
+                        : "1 to %d on this sheet.".formatted(laidSheet().cells()));
         shiftProblem.set(shift().isPresent() ? "" : "At most %.0f mm.".formatted(PrintShift.MOST_MILLIMETRES));
     }
 

@@ -20,6 +20,7 @@ import org.moultwright.workflow.UndoDeed;
  * @param undo takes the last deed back
  * @param printer makes the labels
  * @param pdfChooser asks where the labels go
+ * @param sheetPrinter puts them on paper
  * @param runner runs all of this aside
  * @param saveLine is told what was saved
  * @param clock says when the animals went in
@@ -33,6 +34,7 @@ public record PottingDesk(
         UndoDeed undo,
         LabelPrinter printer,
         PdfChooser pdfChooser,
+        SheetPrinter sheetPrinter,
         Runner runner,
         SaveLine saveLine,
         InstantSource clock,

@@ -45,6 +45,7 @@ public final class PottingScreen implements Screen {
         return List.of(
                 new KeyHint("Tab", "next field"),
                 new KeyHint("Ctrl + S", "save labels as PDF"),
+                new KeyHint("Ctrl + P", "print labels"),
                 new KeyHint("Page Down", "next sheet"),
                 new KeyHint("Page Up", "sheet before"),
                 new KeyHint("Ctrl + Enter", "done, the animals are in their pots"));

@@ -1,5 +1,6 @@
 package org.moultwright.ui.potting;
 
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
@@ -19,12 +20,14 @@ import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 
 /** Lays out the potting bench: taking, labels and outcome at the left, the sheet at the right. */
 final class PottingView extends VBox {
     static final KeyCombination SAVE = new KeyCodeCombination(KeyCode.S, KeyCombination.CONTROL_DOWN);
+    static final KeyCombination PRINT = new KeyCodeCombination(KeyCode.P, KeyCombination.CONTROL_DOWN);
     static final KeyCombination DONE = new KeyCodeCombination(KeyCode.ENTER, KeyCombination.CONTROL_DOWN);
 
     private final PottingViewModel model;
@@ -42,8 +45,8 @@ final class PottingView extends VBox {
         getChildren()
                 .addAll(
                         header,
-                        banner(Tone.OK, model.newsProperty()),
-                        banner(Tone.BAD, model.problemProperty()),
+                        banner(Tone.OK, model.news().doneProperty()),
+                        banner(Tone.BAD, model.news().problemProperty()),
                         empty(),
                         bench);
         bench.managedProperty().bind(model.benchProperty().map(open -> open.isPresent()));
@@ -59,15 +62,20 @@ final class PottingView extends VBox {
     private VBox left() {
         LabelCard labels = new LabelCard(model);
         Button save = Buttons.secondary("Save labels as PDF", model::saveLabels);
-        save.disableProperty().bind(model.preview().jobProperty().map(job -> job.isEmpty()));
+        Button print = Buttons.secondary("Print", model::printLabels);
+        List.of(save, print)
+                .forEach(button -> button.disableProperty()
+                        .bind(model.preview().jobProperty().map(job -> job.isEmpty())));
         Button done = Buttons.primary("", model::done);
         done.textProperty().bind(model.sumsProperty().map(sums -> PottingWords.done(sums.potted())));
         done.disableProperty().bind(model.sumsProperty().map(sums -> !sums.canBeDone()));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox actions = new HBox(save, gap, done);
+        HBox actions = new HBox(save, print, gap, done);
         actions.getStyleClass().add("page-actions");
-        VBox left = new VBox(takings, labels, new OutcomeCard(model), actions);
+        VBox cards = new VBox(takings, labels, new OutcomeCard(model));
+        cards.getStyleClass().add("bench-left");
+        VBox left = new VBox(new Scrolled(cards), actions);
         left.getStyleClass().add("bench-left");
         HBox.setHgrow(left, Priority.ALWAYS);
         return left;
@@ -113,6 +121,7 @@ final class PottingView extends VBox {
                         MaterialDesignP.POT_OUTLINE, model.emptyProperty().get()));
         model.emptyProperty().addListener((observed, before, now) -> show.run());
         show.run();
+        setVgrow(card, Priority.ALWAYS);
         card.managedProperty().bind(model.emptyProperty().isNotEmpty());
         card.visibleProperty().bind(card.managedProperty());
         return card;
@@ -127,6 +136,8 @@ final class PottingView extends VBox {
     private void pressed(KeyEvent event) {
         if (SAVE.match(event)) {
             model.saveLabels();
+        } else if (PRINT.match(event)) {
+            model.printLabels();
         } else if (DONE.match(event)) {
             model.done();
         } else if (event.getCode() == KeyCode.PAGE_DOWN) {

@@ -12,6 +12,7 @@ import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.TrayForecast;
 import org.moultwright.domain.Stage;
 import org.moultwright.text.DayWords;
+import org.moultwright.text.ForecastWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.LabelJob;
@@ -21,6 +22,8 @@ import org.moultwright.workflow.TrayView;
 /** The sentences of the potting bench. */
 final class PottingWords {
     static final String PREFIX_RULE = "Like 26A, without I, L, O, U.";
+    static final String NO_PRINTER =
+            "No printer is set up on this machine. Set one up, or save the labels as PDF and print them elsewhere.";
     static final String UNDONE = "Taken back: the animals are in their trays again.";
 
     private PottingWords() {}
@@ -90,11 +93,28 @@ final class PottingWords {
         return potted == 1 ? "Done, 1 in a pot" : "Done, " + potted + " in pots";
     }
 
-    /** What stands under the name on a label: "sling 5 May 26". */
-    static String labelLine(Vocabulary names, Stage stage, DayWords days, Instant seen) {
-        return "%s %s %02d"
+    /** What stands under the name on a label: "sling 5 May 26", or "sling 5 May 26, 30 ml" with the size of the pot. */
+    static String labelLine(Vocabulary names, Stage stage, DayWords days, Instant seen, String potSize) {
+        String line = "%s %s %02d"
                 .formatted(
                         one(names, stage), days.shortDay(seen), days.date(seen).getYear() % 100);
+        return potSize.isBlank() ? line : line + ", " + potSize.strip();
+    }
+
+    /** The sheet that was begun goes on where it was left. */
+    static int nextFreeCell(LabelJob job) {
+        return (job.firstCell() - 1 + job.labels().size()) % job.sheet().cells() + 1;
+    }
+
+    /** "2 sheets sent to the printer. Check that they came out at full size." */
+    static String printed(LabelJob job) {
+        return (job.sheets() == 1 ? "1 sheet" : job.sheets() + " sheets")
+                + " sent to the printer. Check that a label came out at its full size.";
+    }
+
+    static String notPrinted(int sheet) {
+        return "Sheet %d was not printed: the printer did not take it. See to the printer, then print again."
+                .formatted(sheet);
     }
 
     /** Why there is nothing to pot, and when there will be. */
@@ -163,7 +183,7 @@ final class PottingWords {
     private static Optional<InstantInterval> firstInto(TrayView tray, Stage stage) {
         return tray.forecast().map(TrayForecast::moults).stream()
                 .flatMap(List::stream)
-                .filter(moult -> moult.into() == stage)
+                .filter(moult -> moult.into() == stage && !ForecastWords.hasBegun(moult))
                 .map(MoultForecast::first)
                 .findFirst();
     }

@@ -7,10 +7,7 @@ import java.util.OptionalInt;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import javafx.scene.layout.Region;
 import org.moultwright.domain.label.Box;
 import org.moultwright.domain.label.LabelSheet;
@@ -63,7 +60,7 @@ final class SheetPreview extends Region {
     }
 
     private LabelSheet sheet() {
-        return model.form().sheetProperty().get();
+        return model.form().laidSheet();
     }
 
     private void showCells() {
@@ -96,22 +93,7 @@ final class SheetPreview extends Region {
     }
 
     private void showPicture(Optional<PagePicture> picture) {
-        print.setImage(picture.map(SheetPreview::image).orElse(null));
+        print.setImage(picture.map(Pictures::image).orElse(null));
         requestLayout();
-    }
-
-    private static Image image(PagePicture picture) {
-        WritableImage image = new WritableImage(picture.widthPixels(), picture.heightPixels());
-        image.getPixelWriter()
-                .setPixels(
-                        0,
-                        0,
-                        picture.widthPixels(),
-                        picture.heightPixels(),
-                        PixelFormat.getIntArgbInstance(),
-                        picture.argb(),
-                        0,
-                        picture.widthPixels());
-        return image;
     }
 }

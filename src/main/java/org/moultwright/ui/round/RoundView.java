@@ -5,7 +5,6 @@ import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
-import javafx.scene.control.TextArea;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -17,6 +16,7 @@ import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.KeyCap;
+import org.moultwright.ui.control.NoteArea;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
@@ -26,7 +26,7 @@ final class RoundView extends VBox {
     private final RoundViewModel model;
     private final StackPane middle = new StackPane();
     private final VBox side = new VBox();
-    private final TextArea note = new TextArea();
+    private final NoteArea note = new NoteArea("note", "Anything else worth knowing.");
     private final Button done;
     private Optional<SheetView> shown = Optional.empty();
 
@@ -37,9 +37,6 @@ final class RoundView extends VBox {
         done.setMaxWidth(Double.MAX_VALUE);
         done.setGraphic(Words.plain("Enter"));
         done.setContentDisplay(ContentDisplay.RIGHT);
-        note.setAccessibleText("note");
-        note.setPromptText("Anything else worth knowing.");
-        note.setWrapText(true);
         build();
         new RoundKeys(model, this);
         model.openProperty().addListener((observed, before, now) -> {

@@ -1,10 +1,7 @@
 package org.moultwright.ui.round;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -17,11 +14,9 @@ import org.moultwright.task.Outcome;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.workflow.Balance;
-import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.RoundSheet;
-import org.moultwright.workflow.TrayView;
 
 /** The round: the trays in shelf order, one sheet open, saved one after another. */
 final class RoundViewModel {
@@ -37,10 +32,8 @@ final class RoundViewModel {
     private final ReadOnlyObjectWrapper<FocusRequest> focus =
             new ReadOnlyObjectWrapper<>(new FocusRequest(0, new FocusRequest.Done()));
     private final ReadOnlyStringWrapper finished = new ReadOnlyStringWrapper("");
-    private final List<OpenSheet> order = new ArrayList<>();
-    private final Map<String, Instant> savedAt = new HashMap<>();
-    private final List<Instant> saves = new ArrayList<>();
-    private boolean saving;
+    private final TraySheets sheets = new TraySheets(this::focus);
+    private final RoundProgress progress = new RoundProgress();
 
     public RoundViewModel(RoundDesk desk) {
         this.desk = desk;
@@ -91,14 +84,14 @@ final class RoundViewModel {
 
     /** Opens the sheet of the tray at a place of the list. */
     void open(int position) {
-        show(Optional.of(order.get(position)));
+        show(Optional.of(sheets.all().get(position)));
         focusFirstRow();
     }
 
     /** Opens the tray before or after the open one. */
     void step(int by) {
-        int position = open.get().map(sheet -> order.indexOf(sheet) + by).orElse(-1);
-        if (position >= 0 && position < order.size()) {
+        int position = open.get().map(sheet -> sheets.all().indexOf(sheet) + by).orElse(-1);
+        if (position >= 0 && position < sheets.all().size()) {
             open(position);
         }
     }
@@ -116,12 +109,12 @@ final class RoundViewModel {
 
     /** Ends the open sheet: saves it, or says what it still needs. */
     void done() {
-        open.get().filter(sheet -> !saving).ifPresent(this::done);
+        open.get().ifPresent(this::done);
     }
 
     /** Ends the open sheet with what explains its balance. */
     void explain(Balance.Answer answer) {
-        open.get().filter(sheet -> !saving).ifPresent(sheet -> save(sheet, Optional.of(answer)));
+        open.get().ifPresent(sheet -> save(sheet, Optional.of(answer)));
     }
 
     /** Goes back to counting. */
@@ -132,7 +125,7 @@ final class RoundViewModel {
 
     private void done(OpenSheet sheet) {
         SheetViewModel fields = sheet.fields();
-        problem.set(RoundWords.obstacle(fields));
+        problem.set(progress.isSaving(sheet) ? RoundWords.STILL_SAVING : RoundWords.obstacle(fields));
         if (!problem.get().isEmpty()) {
             return;
         }
@@ -143,39 +136,64 @@ final class RoundViewModel {
         }
     }
 
+    /** The next tray is laid open at once: whatever is typed from here on is written there, and stays. */
     private void save(OpenSheet sheet, Optional<Balance.Answer> answer) {
         RoundSheet filled = sheet.fields().sheet(desk.clock().instant());
-        saving = true;
-        desk.runner().<Deed.Summary>run(progress -> desk.record().save(filled, answer), ended -> saved(sheet, ended));
+        sheet.keys().close();
+        progress.begin(sheet);
+        show(Optional.of(sheets.next(sheets.renew(sheet), progress::isOutOfHand)));
+        focusFirstRow();
+        desk.runner().<Deed.Summary>run(work -> desk.record().save(filled, answer), ended -> saved(sheet, ended));
     }
 
     private void saved(OpenSheet sheet, Outcome<Deed.Summary> outcome) {
-        saving = false;
         if (outcome instanceof Outcome.Done<Deed.Summary> done) {
             Instant at = done.value().doneAt();
-            sheet.keys().close();
-            savedAt.put(sheet.key(), at);
-            saves.add(at);
-            OpenSheet fresh = newSheet(sheet.fields().factsProperty().get());
-            order.replaceAll(other -> other.key().equals(fresh.key()) ? fresh : other);
+            progress.saved(sheet, at);
             desk.saveLine().saved(at, () -> takeBack(sheet));
-            show(next(fresh));
-            focusFirstRow();
+            list();
             desk.readAgain().run();
         } else if (outcome instanceof Outcome.Failed<Deed.Summary> failed) {
-            problem.set(RoundWords.notSaved(failed.fault()));
+            progress.notSaved(sheet);
+            notSaved(sheet, failed.fault());
         }
+    }
+
+    /** The sheet is opened again, unless the keeper is in the midst of another. */
+    private void notSaved(OpenSheet sheet, RuntimeException fault) {
+        boolean isElsewhere = open.get()
+                .filter(other ->
+                        !other.key().equals(sheet.key()) && !other.fields().isBlank())
+                .isPresent();
+        layBack(sheet);
+        if (isElsewhere) {
+            list();
+            problem.set(RoundWords.notSavedElsewhere(sheet.facts().tray(), fault));
+        } else {
+            show(Optional.of(sheet));
+            focusFirstRow();
+            problem.set(RoundWords.notSaved(fault));
+        }
+    }
+
+    /** Lays a sheet back in its place, with what was written on the one that lay there. */
+    private void layBack(OpenSheet sheet) {
+        sheets.find(sheet.key()).ifPresent(laid -> {
+            sheet.fields().show(laid.facts());
+            new LaterSheet(laid.fields(), desk.vocabulary().get()).writeInto(sheet.fields());
+        });
+        sheets.replace(sheet);
     }
 
     /** Takes the last deed back and lays the sheet it came from open again, filled in as it was. */
     private void takeBack(OpenSheet sheet) {
-        desk.runner().<Optional<Deed.Summary>>run(progress -> desk.undo().undo(), outcome -> {
+        desk.runner().<Optional<Deed.Summary>>run(work -> desk.undo().undo(), outcome -> {
             if (outcome instanceof Outcome.Failed<Optional<Deed.Summary>> failed) {
                 problem.set(RoundWords.notUndone(failed.fault()));
                 return;
             }
-            savedAt.remove(sheet.key());
-            order.replaceAll(other -> other.key().equals(sheet.key()) ? sheet : other);
+            progress.takenBack(sheet);
+            layBack(sheet);
             show(Optional.of(sheet));
             focusFirstRow();
             desk.readAgain().run();
@@ -183,43 +201,19 @@ final class RoundViewModel {
     }
 
     private void read(RoomView room) {
-        savedAt.values().removeIf(at -> !room.now().isBefore(at));
-        List<OpenSheet> trays = new ArrayList<>();
-        for (BroodView brood : room.broods()) {
-            brood.trays().stream()
-                    .filter(tray -> tray.alive() > 0)
-                    .forEach(tray -> trays.add(sheet(TrayFacts.of(room.now(), brood, tray))));
+        progress.read(room.now());
+        sheets.read(room);
+        Optional<OpenSheet> before = open.get();
+        Optional<OpenSheet> now = before.filter(sheets.all()::contains)
+                .or(() -> sheets.all().stream()
+                        .filter(sheet -> !progress.isOutOfHand(sheet))
+                        .findFirst())
+                .or(() -> sheets.all().stream().findFirst());
+        if (now.equals(before)) {
+            list();
+        } else {
+            show(now);
         }
-        order.clear();
-        order.addAll(trays);
-        show(open.get()
-                .filter(order::contains)
-                .or(() -> order.stream().filter(sheet -> !isDone(sheet)).findFirst())
-                .or(() -> order.stream().findFirst()));
-    }
-
-    /** The sheet of a tray as it was left, with what is newly known. */
-    private OpenSheet sheet(TrayFacts facts) {
-        Optional<OpenSheet> known =
-                order.stream().filter(sheet -> sheet.key().equals(facts.key())).findFirst();
-        known.ifPresent(sheet -> sheet.fields().show(facts));
-        return known.orElseGet(() -> newSheet(facts));
-    }
-
-    private OpenSheet newSheet(TrayFacts facts) {
-        SheetViewModel fields = new SheetViewModel(facts);
-        return new OpenSheet(fields, new SheetKeys(fields, this::focus));
-    }
-
-    private Optional<OpenSheet> next(OpenSheet after) {
-        int position = Math.max(0, order.indexOf(after));
-        List<OpenSheet> inTurn = new ArrayList<>(order.subList(position, order.size()));
-        inTurn.addAll(order.subList(0, position));
-        return inTurn.stream().filter(sheet -> !isDone(sheet)).findFirst().or(() -> Optional.of(after));
-    }
-
-    private boolean isDone(OpenSheet sheet) {
-        return savedAt.containsKey(sheet.key()) || sheet.facts().view().due() == TrayView.Due.DONE;
     }
 
     private void show(Optional<OpenSheet> sheet) {
@@ -229,17 +223,21 @@ final class RoundViewModel {
     }
 
     private void list() {
-        lines.setAll(order.stream().map(this::line).toList());
-        int left = (int) order.stream().filter(sheet -> !isDone(sheet)).count();
+        List<OpenSheet> all = sheets.all();
+        lines.setAll(all.stream().map(this::line).toList());
+        int left =
+                (int) all.stream().filter(sheet -> !progress.isOutOfHand(sheet)).count();
+        boolean isFinished = !all.isEmpty() && all.stream().allMatch(progress::isDone);
         Instant now = desk.room().get().now();
-        subtitle.set(order.isEmpty() ? "" : RoundWords.subtitle(desk.days(), now, left));
-        finished.set(left == 0 && !order.isEmpty() ? RoundWords.finished(order.size()) : "");
-        pace.set(RoundWords.pace(saves, left));
+        subtitle.set(all.isEmpty() ? "" : RoundWords.subtitle(desk.days(), now, left));
+        finished.set(isFinished ? RoundWords.finished(all.size()) : "");
+        pace.set(RoundWords.pace(progress.saves(), left));
     }
 
     private TrayLine line(OpenSheet sheet) {
         boolean isOpen = open.get().filter(sheet::equals).isPresent();
-        return RoundWords.line(
-                sheet.facts(), isDone(sheet), isOpen, desk.vocabulary().get());
+        TrayLine line = RoundWords.line(
+                sheet.facts(), progress.isDone(sheet), isOpen, desk.vocabulary().get());
+        return progress.isSaving(sheet) ? line.saving() : line;
     }
 }

@@ -13,6 +13,8 @@ import org.moultwright.workflow.TrayView;
 
 /** The sentences of the round. */
 final class RoundWords {
+    static final String STILL_SAVING = "This tray's sheet before is still being saved. Press Done again in a moment.";
+
     private RoundWords() {}
 
     /** "CC-26-B · box 2, top · day 60 · 56.1 warm-days". */
@@ -132,6 +134,11 @@ final class RoundWords {
 
     static String notSaved(RuntimeException fault) {
         return "Not saved: " + fault.getMessage();
+    }
+
+    static String notSavedElsewhere(String tray, RuntimeException fault) {
+        return "%s was not saved: %s Its sheet is as you left it; open it and press Done again."
+                .formatted(tray, fault.getMessage());
     }
 
     static String notUndone(RuntimeException fault) {

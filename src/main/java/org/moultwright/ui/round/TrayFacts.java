@@ -15,6 +15,7 @@ import org.moultwright.compute.forecast.TrayForecast;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.Stage;
+import org.moultwright.text.ForecastWords;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.TrayView;
 
@@ -86,7 +87,8 @@ record TrayFacts(Instant now, TrayView view, BroodRecord record) {
     Optional<Map.Entry<Stage, InstantInterval>> nextFirst() {
         return view.forecast().stream()
                 .flatMap(forecast -> forecast.moults().stream())
-                .filter(moult -> moult.first().p50().isAfter(now))
+                .filter(moult ->
+                        !ForecastWords.hasBegun(moult) && moult.first().p50().isAfter(now))
                 .min(Comparator.comparing(moult -> moult.first().p50()))
                 .map(moult -> Map.entry(moult.into(), moult.first()));
     }

@@ -7,9 +7,14 @@ import org.moultwright.ui.control.Tone;
  *
  * @param tray its code
  * @param place where it stands
- * @param state done, now, due or late, in a word
+ * @param state done, saving, now, due or late, in a word
  * @param stateTone how that is meant
  * @param detail what is in it
  * @param isOpen whether its sheet is the one shown
  */
-record TrayLine(String tray, String place, String state, Tone stateTone, String detail, boolean isOpen) {}
+record TrayLine(String tray, String place, String state, Tone stateTone, String detail, boolean isOpen) {
+    /** The same tray while its sheet is on its way to the disk. */
+    TrayLine saving() {
+        return new TrayLine(tray, place, "saving", Tone.MUTED, detail, isOpen);
+    }
+}

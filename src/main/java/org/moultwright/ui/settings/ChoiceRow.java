@@ -5,21 +5,17 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.layout.FlowPane;
+import org.moultwright.ui.control.ChoiceGroup;
 import org.moultwright.ui.control.ToggleChip;
 
 /** A few words of which exactly one is chosen. */
 final class ChoiceRow<T> extends FlowPane {
     ChoiceRow(List<T> all, Function<T, String> word, ObservableValue<T> chosen, Consumer<T> choose) {
         getStyleClass().add("chips");
+        ChoiceGroup<T> group = new ChoiceGroup<>(chosen, choose);
         for (T option : all) {
             ToggleChip chip = new ToggleChip(word.apply(option));
-            Runnable show = () -> chip.setSelected(option.equals(chosen.getValue()));
-            chip.setOnAction(event -> {
-                choose.accept(option);
-                show.run();
-            });
-            chosen.addListener((observed, before, now) -> show.run());
-            show.run();
+            group.add(chip, option);
             getChildren().add(chip);
         }
     }

@@ -8,6 +8,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.ui.control.Banner;
@@ -51,7 +52,8 @@ public final class ShellView extends BorderPane {
         StackPane layers = new StackPane(host, keySheet);
         keySheet.setVisible(false);
         setLeft(new RailView(model, inRail, foot));
-        setCenter(new BorderPane(layers, new VBox(new TopLineView(model), noticeBar()), null, null, null));
+        VBox.setVgrow(layers, Priority.ALWAYS);
+        setCenter(new VBox(new TopLineView(model), noticeBar(), layers));
         getStyleClass().add("shell");
     }
 

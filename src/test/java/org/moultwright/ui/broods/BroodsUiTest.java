@@ -3,6 +3,7 @@ package org.moultwright.ui.broods;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.InstantSource;
+import java.util.Optional;
 import java.util.UUID;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -129,7 +130,14 @@ class BroodsUiTest {
         return new BroodsDesk(
                 room,
                 () -> {},
-                new OpenSac(book, UUID::randomUUID),
+                new WaysIn(
+                        new OpenSac(book, UUID::randomUUID),
+                        Optional::empty,
+                        (folder, progress) -> {
+                            throw new AssertionError("no folder was chosen");
+                        },
+                        new InlineRunner(),
+                        Optional.of(() -> {})),
                 new InlineRunner(),
                 InstantSource.fixed(RoomFixture.NOW),
                 new DayWords(RoomFixture.ZONE),

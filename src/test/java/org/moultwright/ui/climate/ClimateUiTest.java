@@ -87,6 +87,16 @@ class ClimateUiTest {
     }
 
     @Test
+    void readingsThatCannotBeFetchedAreSaid(FxRobot robot) {
+        log.broken = true;
+        robot.interact(() -> model.spanProperty().set(TimeSpan.MONTH));
+        assertThat(model.problemProperty().get()).isEqualTo("The readings cannot be shown: the disk is gone.");
+        log.broken = false;
+        robot.interact(() -> model.spanProperty().set(TimeSpan.DAY));
+        assertThat(model.problemProperty().get()).isEmpty();
+    }
+
+    @Test
     void everyStateIsPictured(FxRobot robot) {
         ScreenShots.of("climate", 1188, 752, this::pictured);
         ScreenShots.of("climate-large", 1828, 1032, this::pictured);
@@ -131,6 +141,7 @@ class ClimateUiTest {
     private static final class MemoryLog implements ReadingLog {
         private final Map<String, ReadingSeries.Builder> appended = new TreeMap<>();
         private final ReadingSeries recorded = RoomFixture.readings();
+        private boolean broken;
 
         @Override
         public List<Logged> append(String probe, List<Logged> readings) {
@@ -141,6 +152,9 @@ class ClimateUiTest {
 
         @Override
         public ReadingSeries series(String probe, Instant from, Instant to) {
+            if (broken) {
+                throw new IllegalStateException("the disk is gone");
+            }
             ReadingSeries.Builder live = appended.get(probe);
             return (live == null ? recorded : live.build()).between(from, to);
         }

@@ -1,11 +1,14 @@
 package org.moultwright.ui.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.moultwright.domain.Stage.INSTAR2;
 
 import java.time.LocalDate;
 import java.util.List;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -15,11 +18,15 @@ import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.chart.CalendarStrip;
+import org.moultwright.ui.chart.Lane;
+import org.moultwright.ui.chart.LaneChart;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.RoomView;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
 
 @ExtendWith(ApplicationExtension.class)
 class ForecastUiTest {
@@ -54,6 +61,32 @@ class ForecastUiTest {
                         "half are slings: 25 to 29 May",
                         "95 % are slings: 28 May to 2 June");
         assertThat(model.toDo()).anyMatch(words -> words.startsWith("B1: first slings 7 to 9 May. Separate"));
+    }
+
+    /** A1 was seen with slings on the third of May, by its look. */
+    @Test
+    void whatHasBegunIsNotForetold() {
+        LaneLine tray = model.lanes().get(0);
+        assertThat(tray.windows().get(1).lines()).first().isEqualTo("first slings: there already");
+        assertThat(tray.lane().windows())
+                .filteredOn(window -> window.row() == Lane.Row.FIRST && window.into() == INSTAR2)
+                .singleElement()
+                .satisfies(window -> assertThat(window.middle()).isEqualTo(RoomFixture.evening("2026-05-03")));
+        assertThat(model.toDo()).contains("A1: first slings are there. Separate within about a week of them.");
+    }
+
+    @Test
+    void theCalendarStandsOverTheChartsBesideAScrollBarToo(FxRobot robot) {
+        assertThat(edges(robot, CalendarStrip.class)).isEqualTo(edges(robot, LaneChart.class));
+        robot.interact(() -> room.set(RoomFixture.crowded(60)));
+        assertThat(edges(robot, CalendarStrip.class)).isEqualTo(edges(robot, LaneChart.class));
+    }
+
+    private static List<Double> edges(FxRobot robot, Class<? extends Node> part) {
+        WaitForAsyncUtils.waitForFxEvents();
+        Node node = robot.lookup((Node found) -> part.isInstance(found)).query();
+        Bounds bounds = node.localToScene(node.getLayoutBounds());
+        return List.of(bounds.getMinX(), bounds.getMaxX());
     }
 
     @Test

@@ -27,28 +27,30 @@ import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.shell.SaveLine;
+import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.LabelPrinter;
-import org.moultwright.workflow.MemoryBroodBook;
 import org.moultwright.workflow.PotSlings;
 import org.moultwright.workflow.ReadingSource;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.TrayView;
 import org.moultwright.workflow.UndoDeed;
 
-/** An invented brood of two trays, in memory, some of its animals slings. */
+/** An invented brood of two trays, some of its animals slings, in a book that does not know it yet. */
 final class InventedTrays implements SaveLine {
     static final String BROOD = "CC-26-A";
     static final Instant NOW = Instant.parse("2026-05-05T20:41:00Z");
 
-    final MemoryBroodBook book = new MemoryBroodBook();
+    final DrawnSheets paperPrinter = new DrawnSheets();
+    private final BroodBook book;
     final List<Runnable> undos = new ArrayList<>();
     private final ReadOnlyObjectWrapper<RoomView> room = new ReadOnlyObjectWrapper<>(RoomView.EMPTY);
     private final InstantSource clock = InstantSource.fixed(NOW);
 
     /** So many animals of A1 and of A2 are slings by the last look. */
-    InventedTrays(int slingsOfA1, int slingsOfA2) {
+    InventedTrays(BroodBook book, int slingsOfA1, int slingsOfA2) {
+        this.book = book;
         Brood brood = new Brood(
                 BROOD,
                 "Chromatopelma cyaneopubescens",
@@ -73,6 +75,7 @@ final class InventedTrays implements SaveLine {
                 new UndoDeed(book, clock, UUID::randomUUID),
                 printer,
                 proposedName -> Optional.of(pdf),
+                paperPrinter,
                 new InlineRunner(),
                 this,
                 clock,

@@ -4,24 +4,31 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.OptionalInt;
+import java.util.UUID;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.domain.Account;
+import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.code.PotCode;
 import org.moultwright.domain.code.PotPrefix;
+import org.moultwright.domain.label.Paper;
+import org.moultwright.store.H2Store;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.theme.Appearance;
+import org.moultwright.workflow.MemoryBroodBook;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -33,7 +40,9 @@ class PottingUiTest {
     @TempDir
     private static Path folder;
 
-    private final InventedTrays trays = new InventedTrays(22, 11);
+    private final Path file = folder.resolve(UUID.randomUUID() + ".store");
+    private final H2Store store = H2Store.open(file);
+    private final InventedTrays trays = new InventedTrays(store.book(), 22, 11);
     private final DrawnLabels printer = new DrawnLabels();
     private final Path pdf = folder.resolve("labels.pdf");
     private PottingScreen screen;
@@ -48,6 +57,12 @@ class PottingUiTest {
         screen.shown();
     }
 
+    @AfterEach
+    void close() {
+        store.close();
+    }
+
+    /** On a store on disk: what was acknowledged is there when it is opened again. */
     @Test
     void animalsGoIntoPotsByKeyboardAloneAndComeBackByUndo(FxRobot robot) {
         write(robot, "taken from A1", "20");
@@ -73,10 +88,77 @@ class PottingUiTest {
         assertThat(field(robot, "taken from A1").getText()).isEqualTo("2");
         assertThat(field(robot, "first free label").getText()).isEqualTo("8");
 
+        Path asItWas = folder.resolve(UUID.randomUUID() + ".backup");
+        store.backup(asItWas);
+        try (H2Store reopened = H2Store.open(asItWas)) {
+            assertThat(reopened.book().find(InventedTrays.BROOD).orElseThrow().pots())
+                    .hasSize(30);
+        }
+
         robot.interact(trays.undos.get(0));
         assertThat(trays.balance(Account.POTTED)).isZero();
         assertThat(trays.record().pots()).isEmpty();
         assertThat(field(robot, "taken from A1").getText()).isEqualTo("22");
+        store.close();
+        try (H2Store reopened = H2Store.open(file)) {
+            BroodRecord record = reopened.book().find(InventedTrays.BROOD).orElseThrow();
+            assertThat(record.pots()).isEmpty();
+            assertThat(record.ledger().aliveInTrays()).isEqualTo(106);
+        }
+    }
+
+    @Test
+    void labelsArePrintedSheetBySheet(FxRobot robot) {
+        robot.press(KeyCode.CONTROL).type(KeyCode.P).release(KeyCode.CONTROL);
+        assertThat(trays.paperPrinter.sheets)
+                .hasSize(2)
+                .allMatch(sheet -> sheet.widthPixels() == Math.round(Paper.A4.widthMillimetres() / 25.4 * 300));
+        assertThat(trays.paperPrinter.ended).isEqualTo(1);
+        assertThat(says(robot, "2 sheets sent to the printer. Check that a label came out at its full size."))
+                .isTrue();
+        assertThat(trays.balance(Account.POTTED)).isZero();
+    }
+
+    @Test
+    void aPrinterThatIsNotThereOrTakesNoMoreIsSaid(FxRobot robot) {
+        trays.paperPrinter.paperLeft = 1;
+        robot.clickOn("Print");
+        assertThat(says(
+                        robot,
+                        "Sheet 2 was not printed: the printer did not take it."
+                                + " See to the printer, then print again."))
+                .isTrue();
+        trays.paperPrinter.unplugged = true;
+        robot.clickOn("Print");
+        assertThat(says(robot, PottingWords.NO_PRINTER)).isTrue();
+    }
+
+    @Test
+    void thePotSizeStandsOnTheLabelAndInTheBook(FxRobot robot) {
+        write(robot, "pot size, on the label", "30 ml");
+        robot.press(KeyCode.CONTROL).type(KeyCode.ENTER).release(KeyCode.CONTROL);
+        assertThat(trays.record().pots())
+                .hasSize(33)
+                .allMatch(pot -> pot.label().equals("sling 5 May 26, 30 ml"));
+    }
+
+    @Test
+    void aSheetOfOnesOwnIsLaidByItsDimensions(FxRobot robot) {
+        robot.interact(
+                () -> robot.lookup("Own dimensions").<ToggleButton>query().fire());
+        assertThat(field(robot, "label width, mm").getText()).isEqualTo("70");
+        write(robot, "columns", "2");
+        write(robot, "rows", "5");
+        write(robot, "label width, mm", "99,1");
+        write(robot, "column to column, mm", "101.6");
+        assertThat(robot.lookup(".label-cell").queryAll()).hasSize(10);
+        assertThat(says(robot, "Sheet 1 of 4")).isTrue();
+        write(robot, "row to row, mm", "20");
+        assertThat(says(robot, "Labels overlap downwards: a label measures 37 mm and the next begins after 20 mm."))
+                .isTrue();
+        assertThat(button(robot, "Print").isDisabled()).isTrue();
+        write(robot, "row to row, mm", "");
+        assertThat(button(robot, "Save labels as PDF").isDisabled()).isTrue();
     }
 
     @Test
@@ -127,7 +209,8 @@ class PottingUiTest {
     void looksAsItShould() {
         PdfLabelPrinter real = new PdfLabelPrinter();
         ScreenShots.of("potting", look -> {
-            PottingViewModel model = new PottingViewModel(new InventedTrays(22, 11).desk(real, pdf));
+            PottingViewModel model =
+                    new PottingViewModel(new InventedTrays(new MemoryBroodBook(), 22, 11).desk(real, pdf));
             model.form().firstCellProperty().set(OptionalInt.of(5));
             model.benchProperty()
                     .get()
@@ -139,9 +222,10 @@ class PottingUiTest {
             return new PottingView(model);
         });
         ScreenShots.of("potting-empty", look ->
-                (Parent) new PottingScreen(new InventedTrays(0, 0).desk(real, pdf)).node());
+                (Parent) new PottingScreen(new InventedTrays(new MemoryBroodBook(), 0, 0).desk(real, pdf)).node());
         ScreenShots.of("potting-wrong", look -> {
-            PottingViewModel model = new PottingViewModel(new InventedTrays(22, 11).desk(real, pdf));
+            PottingViewModel model =
+                    new PottingViewModel(new InventedTrays(new MemoryBroodBook(), 22, 11).desk(real, pdf));
             model.form().prefixProperty().set("26L");
             model.benchProperty()
                     .get()
@@ -150,6 +234,14 @@ class PottingUiTest {
                     .get(0)
                     .pottedProperty()
                     .set(OptionalInt.of(19));
+            return new PottingView(model);
+        });
+        ScreenShots.of("potting-own-sheet", 1188, 752, look -> {
+            PottingViewModel model =
+                    new PottingViewModel(new InventedTrays(new MemoryBroodBook(), 22, 11).desk(real, pdf));
+            model.form().own().usedProperty().set(true);
+            model.form().own().textProperty(SheetDimension.COLUMNS).set("2");
+            model.form().potSizeProperty().set("30 ml");
             return new PottingView(model);
         });
         assertThat(Path.of("target", "screenshots", "potting-dark.png")).isNotEmptyFile();

@@ -1,5 +1,6 @@
 package org.moultwright.ui.round;
 
+import java.lang.reflect.Proxy;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -28,6 +29,7 @@ import org.moultwright.domain.Look;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.TrayContents;
 import org.moultwright.task.InlineRunner;
+import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.shell.SaveLine;
@@ -62,12 +64,16 @@ public final class InventedRoom implements SaveLine {
 
     /** The desk over this room; sheets go into {@code book}. */
     RoundDesk desk(BroodBook book) {
+        return desk(book, new InlineRunner());
+    }
+
+    RoundDesk desk(BroodBook book, Runner runner) {
         return new RoundDesk(
                 room.getReadOnlyProperty(),
                 this::readAgain,
                 new RecordRound(book, clock, UUID::randomUUID),
                 new UndoDeed(book, clock, UUID::randomUUID),
-                new InlineRunner(),
+                runner,
                 this,
                 clock,
                 new DayWords(ZoneOffset.UTC),
@@ -76,6 +82,17 @@ public final class InventedRoom implements SaveLine {
 
     RoundDesk desk() {
         return desk(memory);
+    }
+
+    /** This room's book on a disk that takes nothing more. */
+    BroodBook fullDisk() {
+        return (BroodBook) Proxy.newProxyInstance(
+                BroodBook.class.getClassLoader(), new Class<?>[] {BroodBook.class}, (book, method, arguments) -> {
+                    if (method.getName().equals("keep")) {
+                        throw new IllegalStateException("the disk is full.");
+                    }
+                    return method.invoke(memory, arguments);
+                });
     }
 
     BroodRecord record(String code) {

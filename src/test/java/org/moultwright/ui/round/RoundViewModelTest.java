@@ -2,7 +2,6 @@ package org.moultwright.ui.round;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.lang.reflect.Proxy;
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -11,7 +10,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Look;
 import org.moultwright.domain.Stage;
-import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.RoundSheet;
 
 class RoundViewModelTest {
@@ -19,14 +17,7 @@ class RoundViewModelTest {
 
     @Test
     void aSheetThatCannotBeSavedStaysAsItWas() {
-        BroodBook full = (BroodBook) Proxy.newProxyInstance(
-                BroodBook.class.getClassLoader(), new Class<?>[] {BroodBook.class}, (book, method, arguments) -> {
-                    if (method.getName().equals("keep")) {
-                        throw new IllegalStateException("the disk is full.");
-                    }
-                    return method.invoke(room.memory, arguments);
-                });
-        RoundViewModel model = new RoundViewModel(room.desk(full));
+        RoundViewModel model = new RoundViewModel(room.desk(room.fullDisk()));
         OpenSheet sheet = open(model);
         sheet.keys().typed('=');
         model.done();

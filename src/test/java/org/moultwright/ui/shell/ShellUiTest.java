@@ -64,6 +64,14 @@ class ShellUiTest {
     }
 
     @Test
+    void anArrowKeyInTheRailOpensTheScreenItComesTo(FxRobot robot) {
+        robot.interact(() -> robot.lookup(".rail-button").query().requestFocus());
+        robot.type(KeyCode.DOWN);
+        assertThat(model.currentProperty().get()).isEqualTo("two");
+        assertThat(robot.lookup("#two").tryQuery()).isPresent();
+    }
+
+    @Test
     void theQuestionMarkShowsTheKeysOfTheScreen(FxRobot robot) {
         robot.clickOn("#digits").write("?");
         assertThat(robot.lookup("one, keys").tryQuery()).isPresent();

@@ -1,0 +1,74 @@
+package org.moultwright.ui.broods;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignE;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.EmptyState;
+
+/** The ways broods come to the desk, as buttons and as keys: a sac, a brood folder, the demo room. */
+final class WaysInBar {
+    private static final KeyCombination OPEN_SAC = new KeyCodeCombination(KeyCode.N, KeyCombination.SHORTCUT_DOWN);
+    private static final KeyCombination TAKE_IN = new KeyCodeCombination(KeyCode.O, KeyCombination.SHORTCUT_DOWN);
+    private static final KeyCombination DEMO = new KeyCodeCombination(KeyCode.D, KeyCombination.SHORTCUT_DOWN);
+
+    private final BroodsViewModel model;
+    private final Button first;
+
+    WaysInBar(BroodsViewModel model) {
+        this.model = model;
+        this.first = openSac();
+    }
+
+    /** A row for the head of the page, the usual way last, where the hand expects it. */
+    HBox buttons() {
+        List<Button> buttons = others();
+        buttons.add(openSac());
+        return new HBox(buttons.toArray(Button[]::new));
+    }
+
+    EmptyState emptyState() {
+        List<Button> buttons = others();
+        buttons.add(first);
+        Collections.reverse(buttons);
+        String sentence = model.demoRoom().isPresent()
+                ? "No broods yet. Open a sac, take in a brood folder, or look around in the demo room."
+                : "No broods yet. Open a sac, or take in a brood folder.";
+        return new EmptyState(MaterialDesignE.EGG_OUTLINE, sentence, buttons.toArray(Button[]::new));
+    }
+
+    void takeFocus() {
+        first.requestFocus();
+    }
+
+    void pressed(KeyEvent event) {
+        if (OPEN_SAC.match(event)) {
+            model.openSac();
+        } else if (TAKE_IN.match(event)) {
+            model.takeIn().choose();
+        } else if (DEMO.match(event)) {
+            model.demoRoom().ifPresent(Runnable::run);
+        } else {
+            return;
+        }
+        event.consume();
+    }
+
+    private Button openSac() {
+        return Buttons.primary("Open a sac", model::openSac);
+    }
+
+    private List<Button> others() {
+        List<Button> buttons = new ArrayList<>();
+        model.demoRoom().ifPresent(open -> buttons.add(Buttons.secondary("Demo room", open)));
+        buttons.add(Buttons.secondary("Take in a folder", () -> model.takeIn().choose()));
+        return buttons;
+    }
+}

@@ -1,0 +1,30 @@
+package org.moultwright.ui.control;
+
+import javafx.beans.binding.Bindings;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** Content that may be higher than its room. */
+public final class Scrolled extends ScrollPane {
+    /** Fields, which Tab walks and brings into sight. */
+    public Scrolled(Region fields) {
+        super(fields);
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        getStyleClass().add("scrolled");
+        VBox.setVgrow(this, Priority.ALWAYS);
+    }
+
+    /** Words: while they are higher than their room the keyboard reaches them and arrow keys move them. */
+    public Scrolled(String name, Region words) {
+        this(words);
+        setAccessibleText(name);
+        focusTraversableProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> words.getHeight() > getViewportBounds().getHeight() + 1,
+                        words.heightProperty(),
+                        viewportBoundsProperty()));
+    }
+}

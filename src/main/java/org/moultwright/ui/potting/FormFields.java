@@ -1,0 +1,31 @@
+package org.moultwright.ui.potting;
+
+import javafx.scene.Node;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.Words;
+
+/** Fields of the bench's forms: a small word over each, several in a row. */
+final class FormFields {
+    private FormFields() {}
+
+    /** The field in the size of body text. */
+    static <F extends EntryField> F quiet(F field, String width) {
+        field.getStyleClass().remove("big-entry");
+        field.getStyleClass().add(width);
+        return field;
+    }
+
+    static VBox field(String caption, Node field) {
+        VBox named = new VBox(Words.caption(caption), field);
+        named.getStyleClass().add("named-field");
+        return named;
+    }
+
+    static HBox row(Node... fields) {
+        HBox row = new HBox(fields);
+        row.getStyleClass().add("form-row");
+        return row;
+    }
+}

@@ -1,0 +1,70 @@
+package org.moultwright.ui.round;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import org.moultwright.workflow.BroodView;
+import org.moultwright.workflow.RoomView;
+
+/** One sheet for each tray with animals, in shelf order. A sheet keeps what is written on it from reading to reading. */
+final class TraySheets {
+    private final List<OpenSheet> sheets = new ArrayList<>();
+    private final Consumer<FocusRequest.Target> lead;
+
+    /** @param lead puts the keeper's hands elsewhere */
+    TraySheets(Consumer<FocusRequest.Target> lead) {
+        this.lead = lead;
+    }
+
+    List<OpenSheet> all() {
+        return sheets;
+    }
+
+    void read(RoomView room) {
+        List<OpenSheet> read = new ArrayList<>();
+        for (BroodView brood : room.broods()) {
+            brood.trays().stream()
+                    .filter(tray -> tray.alive() > 0)
+                    .forEach(tray -> read.add(withFacts(TrayFacts.of(room.now(), brood, tray))));
+        }
+        sheets.clear();
+        sheets.addAll(read);
+    }
+
+    Optional<OpenSheet> find(String key) {
+        return sheets.stream().filter(sheet -> sheet.key().equals(key)).findFirst();
+    }
+
+    /** Lays a new sheet in the place of one. */
+    OpenSheet renew(OpenSheet sheet) {
+        OpenSheet fresh = newSheet(sheet.facts());
+        replace(fresh);
+        return fresh;
+    }
+
+    /** Lays a sheet in the place of its tray's. */
+    void replace(OpenSheet sheet) {
+        sheets.replaceAll(other -> other.key().equals(sheet.key()) ? sheet : other);
+    }
+
+    /** The next one on the shelf that still is to be done, beginning anew at the end; the same if there is none. */
+    OpenSheet next(OpenSheet after, Predicate<OpenSheet> isDone) {
+        int position = Math.max(0, sheets.indexOf(after));
+        List<OpenSheet> inTurn = new ArrayList<>(sheets.subList(position, sheets.size()));
+        inTurn.addAll(sheets.subList(0, position));
+        return inTurn.stream().filter(isDone.negate()).findFirst().orElse(after);
+    }
+
+    private OpenSheet withFacts(TrayFacts facts) {
+        Optional<OpenSheet> known = find(facts.key());
+        known.ifPresent(sheet -> sheet.fields().show(facts));
+        return known.orElseGet(() -> newSheet(facts));
+    }
+
+    private OpenSheet newSheet(TrayFacts facts) {
+        SheetViewModel fields = new SheetViewModel(facts);
+        return new OpenSheet(fields, new SheetKeys(fields, lead));
+    }
+}

@@ -1,0 +1,50 @@
+package org.moultwright.boot;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import javafx.application.Platform;
+import org.moultwright.settings.SettingsFile;
+import org.moultwright.store.H2Store;
+import org.moultwright.ui.ToolkitThread;
+
+/** The rooms every screen is looked at in: nothing yet, the demo's three broods, 600 animals in one. */
+public enum DeskRoom {
+    EMPTY,
+    DEMO,
+    SIX_HUNDRED;
+
+    /** The whole desk over a store of this room made in {@code folder}, once it has read the room. */
+    public OpenDesk open(Path folder) {
+        Instant now = DemoRoom.USUAL_EVENING;
+        H2Store store = H2Store.open(folder.resolve(key() + ".store"));
+        fill(store, now);
+        SettingsFile settings = new SettingsFile(folder.resolve(key() + "-settings.txt"));
+        CompletableFuture<Boolean> read = new CompletableFuture<>();
+        Workbench workbench = ToolkitThread.ask(() -> {
+            Workbench made =
+                    new Workbench(store, InstantSource.fixed(now), settings, Platform::runLater, Optional.empty());
+            made.roomProperty().addListener((observed, before, after) -> read.complete(true));
+            made.readAgain();
+            return made;
+        });
+        ToolkitThread.await(read);
+        return new OpenDesk(workbench);
+    }
+
+    /** The room's name in file names. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private void fill(H2Store store, Instant now) {
+        switch (this) {
+            case EMPTY -> {}
+            case DEMO -> DemoRoom.fill(store, now);
+            case SIX_HUNDRED -> LargeRoom.fill(store, now);
+        }
+    }
+}
