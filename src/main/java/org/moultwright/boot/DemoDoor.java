@@ -33,14 +33,24 @@ final class DemoDoor implements AutoCloseable {
      * Opens the demo room, or brings it to the front.
      *
      * @param runner makes its store aside
+     * @param opened is told once it stands open
      * @param refused is told why it cannot be opened
      */
-    void open(Runner runner, Consumer<RuntimeException> refused) {
+    void open(Runner runner, Runnable opened, Consumer<RuntimeException> refused) {
         if (window.isPresent()) {
             window.get().toFront();
+            opened.run();
         } else if (!opening) {
             opening = true;
-            runner.<H2Store>run(progress -> DemoRoom.open(file, evening), outcome -> opened(outcome, refused));
+            runner.<H2Store>run(progress -> DemoRoom.open(file, evening), outcome -> {
+                opening = false;
+                if (outcome instanceof Outcome.Done<H2Store> done) {
+                    show(done.value());
+                    opened.run();
+                } else if (outcome instanceof Outcome.Failed<H2Store> failed) {
+                    refused.accept(failed.fault());
+                }
+            });
         }
     }
 
@@ -49,13 +59,8 @@ final class DemoDoor implements AutoCloseable {
         window.ifPresent(Stage::close);
     }
 
-    private void opened(Outcome<H2Store> outcome, Consumer<RuntimeException> refused) {
-        opening = false;
-        if (outcome instanceof Outcome.Done<H2Store> done) {
-            Workbench demo = new Workbench(done.value(), DemoRoom.clock(evening), settings, toolkit, Optional.empty());
-            window = Optional.of(DeskWindow.show(demo, TITLE, () -> window = Optional.empty()));
-        } else if (outcome instanceof Outcome.Failed<H2Store> failed) {
-            refused.accept(failed.fault());
-        }
+    private void show(H2Store store) {
+        Workbench demo = new Workbench(store, DemoRoom.clock(evening), settings, toolkit, Optional.empty());
+        window = Optional.of(DeskWindow.show(demo, TITLE, () -> window = Optional.empty()));
     }
 }

@@ -62,6 +62,9 @@ import org.moultwright.workflow.UndoDeed;
 
 /** The whole desk over one store, put together by hand. Lives on the toolkit's thread. */
 final class Workbench implements AutoCloseable {
+    /** Where a desk without broods opens: all ways to one are there. */
+    private static final String WHERE_BROODS_COME_IN = "broods";
+
     private static final Path HOME = Path.of(System.getProperty("user.home"));
 
     private final H2Store store;
@@ -101,7 +104,8 @@ final class Workbench implements AutoCloseable {
         this.intake = new BackgroundRunner("brood folders", toolkit);
         BroodBook book = new CalibratedBook(store.book(), store.climate());
         this.room = new Room(book, store.readings(), new Forecaster()::forecast);
-        this.days = new DayWords(zoneOf(book.broods()));
+        List<Brood> broods = book.broods();
+        this.days = new DayWords(zoneOf(broods));
         this.shell = new ShellViewModel(days);
         SettingsFile.Loaded loaded = file.load();
         this.settings = new SettingsViewModel(loaded.settings(), file::save, runner);
@@ -114,6 +118,9 @@ final class Workbench implements AutoCloseable {
                         "They are kept in " + aside + "."));
         this.screens = screens(book);
         this.view = new ShellView(shell, screens, new SettingsScreen(settings));
+        if (broods.isEmpty()) {
+            open(WHERE_BROODS_COME_IN);
+        }
     }
 
     Parent view() {
@@ -212,10 +219,15 @@ final class Workbench implements AutoCloseable {
                 new FolderDialog(this::window, HOME),
                 (folder, progress) -> new TakeInFolders(new WatchedFolders(folders, progress), book).takeIn(folder),
                 intake,
-                demoDoor.map(door -> () -> door.open(
-                        intake,
-                        fault -> tell(
-                                Tone.BAD, "The demo room cannot be opened.", String.valueOf(fault.getMessage())))));
+                demoDoor.map(door -> () -> enter(door)));
+    }
+
+    private void enter(DemoDoor door) {
+        tell(Tone.ACCENT, "The demo room is being made ready. It opens in a window of its own.", "");
+        door.open(
+                intake,
+                () -> shell.noticeProperty().set(Optional.empty()),
+                fault -> tell(Tone.BAD, "The demo room cannot be opened.", String.valueOf(fault.getMessage())));
     }
 
     private Window window() {
