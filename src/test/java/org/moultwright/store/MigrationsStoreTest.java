@@ -21,11 +21,12 @@ import org.moultwright.store.StoreException.Reason;
 import org.moultwright.workflow.BroodFolders.FolderContent;
 
 /**
- * A store of every version there ever was comes to the present one with all it holds, after a verified backup.
- * Where no second version exists yet, steps that exist for tests only stand in.
+ * A store of every version there ever was comes to the present one with all it holds, after a verified backup,
+ * and on to a next one whose steps exist for tests only.
  */
 class MigrationsStoreTest {
     private static final String MIGRATIONS = "/org/moultwright/store/migration/V1__broods_and_readings.sql";
+    private static final int WITH_INSTRUMENTS = 2;
     private static final Migrations WITH_A_NEXT = withA("next");
     private static final Migrations WITH_A_BROKEN_NEXT = withA("broken");
 
@@ -63,6 +64,9 @@ class MigrationsStoreTest {
         try (H2Store store = H2Store.open(file)) {
             assertThat(store.check().problems()).isEmpty();
             requireSameBroods(store, past);
+            int instruments = past.version() >= WITH_INSTRUMENTS ? 1 : 0;
+            assertThat(store.climate().displays()).hasSize(instruments);
+            assertThat(store.alarms().of("A1")).hasSize(instruments);
         }
         if (past.version() < Migrations.OURS.latest()) {
             assertThat(backup(past.version())).hasBinaryContent(before);

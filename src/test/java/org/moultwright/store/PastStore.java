@@ -13,6 +13,9 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
+import org.moultwright.domain.AlarmEntry;
+import org.moultwright.domain.AlarmKind;
+import org.moultwright.domain.AlarmTurn;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.InventedBrood;
@@ -23,6 +26,7 @@ import org.moultwright.domain.Span;
 import org.moultwright.domain.Stay;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.workflow.Deed;
+import org.moultwright.workflow.NoteDisplay;
 import org.moultwright.workflow.ReadingLog.Logged;
 import org.moultwright.workflow.ReadingSource;
 import org.moultwright.workflow.UndoDeed;
@@ -31,8 +35,9 @@ import org.moultwright.workflow.UndoDeed;
  * A store as the program of one past version left it, packed, and beside it what it holds, as brood folders.
  *
  * <p>Run as a program it makes those of the present version, in the folder given, before a migration is added;
- * DEVELOPERS.md gives the command. All that a store can hold is in it: broods taken in, deeds kept and undone,
- * readings packed and in rows, with and without raw lines.
+ * DEVELOPERS.md gives the command. All that a store can hold is to be in it: broods taken in, deeds kept and
+ * undone, readings packed and in rows, with and without raw lines, a display read and an alarm. What a version adds is
+ * added here before its store is made.
  *
  * @param version the version of its tables
  * @param folder where all past stores are
@@ -95,6 +100,11 @@ record PastStore(int version, Path folder) {
         store.book().keep(deed(brood, 30));
         store.book().keep(deed(brood, 7));
         new UndoDeed(store.book(), () -> EVENING, UUID::randomUUID).undo();
+        new NoteDisplay(store.book(), store.readings(), () -> EVENING, UUID::randomUUID)
+                .save("A1", 26.5, 0.1, "read with a torch");
+        store.alarms()
+                .append(List.of(new AlarmEntry(
+                        UUID.randomUUID(), EVENING, "A1", AlarmKind.HIGH, AlarmTurn.RAISED, 29.5, Optional.empty())));
         for (int minute = 0; minute < 150; minute++) {
             Reading reading = new Reading(EVENING.plusSeconds(60L * minute), 26 + minute / 100.0, 71.5, Quality.GOOD);
             store.readings().append("P-1", List.of(new Logged(reading, "T=" + reading.temperatureCelsius())));

@@ -1,16 +1,16 @@
 package org.moultwright.compute.climate;
 
-import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
-import org.moultwright.compute.mould.MouldClimate;
+import java.util.stream.IntStream;
+import org.moultwright.compute.mould.MouldExposure;
 import org.moultwright.compute.mould.MouldIndex;
 import org.moultwright.compute.psychro.MoistAir;
 import org.moultwright.compute.rate.BelievedRate;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Correction;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
@@ -18,7 +18,7 @@ import org.moultwright.domain.ReadingSeries;
 /**
  * What the climate of one container was, from the origin of its brood's age up to an instant.
  *
- * <p>The ranges are those of the good readings that told of it, offsets taken off, each counted once; the
+ * <p>The ranges are those of the good readings that told of it, corrected, each counted once; the
  * warm-days are of all the time, what was not measured filled as {@link LivedTemperature} says.
  *
  * @param container its code
@@ -40,83 +40,63 @@ public record ClimateSummary(
         Optional<Range> dewPointCelsius,
         MouldIndex mould) {
 
-    /** Between two readings further apart than this nothing is known of the air. */
-    private static final Duration LONGEST_BRIDGE = Duration.ofMillis(MeasuredTrack.LONGEST_BRIDGE_MILLIS);
-
-    private static final double MILLIS_A_DAY = Duration.ofDays(1).toMillis();
+    private static final Correction NONE = Correction.constant(0, 0);
 
     /** The summary of any container, from what was written of a brood up to an instant. */
     public static ClimateSummary of(BroodRecord record, String container, Instant until) {
         LivedTemperature lived = LivedTemperature.of(record, container, until);
-        List<Reading> told = told(record, lived);
-        List<Reading> humid = told.stream().filter(ClimateSummary::hasHumidity).toList();
+        ReadingSeries air = air(record, lived);
+        int[] all = IntStream.range(0, air.size()).toArray();
+        int[] humid = Arrays.stream(all).filter(i -> air.humidityPercent(i) > 0).toArray();
         return new ClimateSummary(
                 container,
                 lived,
                 WarmDays.of(lived, BelievedRate.of(record.brood())).total(),
-                told.size(),
-                Range.of(told.stream().mapToDouble(Reading::temperatureCelsius)),
-                Range.of(humid.stream().mapToDouble(Reading::humidityPercent)),
-                Range.of(humid.stream().mapToDouble(ClimateSummary::dewPointCelsius)),
-                mould(humid));
+                air.size(),
+                Range.of(Arrays.stream(all).mapToDouble(air::temperatureCelsius)),
+                Range.of(Arrays.stream(humid).mapToDouble(air::humidityPercent)),
+                Range.of(Arrays.stream(humid).mapToDouble(i -> dewPointCelsius(air, i))),
+                MouldExposure.over(air, lived.from(), lived.until(), NONE, NONE, 0)
+                        .likely());
     }
 
-    /** The good readings of each span's own probe, in order of time, less its offset. */
-    private static List<Reading> told(BroodRecord record, LivedTemperature lived) {
-        List<Reading> told = new ArrayList<>();
+    /** The good readings of each span's own probe, corrected, in order of time. */
+    private static ReadingSeries air(BroodRecord record, LivedTemperature lived) {
+        ReadingSeries.Builder air = new ReadingSeries.Builder();
         for (LivedSpan span : lived.spans()) {
             if (span.source() instanceof TemperatureSource.Probe probe) {
-                ReadingSeries series = record.readings().getOrDefault(probe.probe(), ReadingSeries.EMPTY);
-                series.between(span.from(), span.to()).forEach(reading -> {
-                    if (reading.quality() == Quality.GOOD) {
-                        told.add(corrected(record, probe, reading));
+                ReadingSeries told = record.readings()
+                        .getOrDefault(probe.probe(), ReadingSeries.EMPTY)
+                        .between(span.from(), span.to());
+                for (int i = 0; i < told.size(); i++) {
+                    if (told.quality(i) == Quality.GOOD) {
+                        air.add(
+                                told.epochMillis(i),
+                                celsius(record, probe, told, i),
+                                told.humidityPercent(i),
+                                Quality.GOOD);
                     }
-                });
+                }
             }
         }
-        return told;
+        return air.build();
     }
 
-    private static Reading corrected(BroodRecord record, TemperatureSource.Probe probe, Reading reading) {
-        double offsetCelsius = record.probeStays().stream()
+    private static double celsius(BroodRecord record, TemperatureSource.Probe probe, ReadingSeries told, int i) {
+        Instant takenAt = Instant.ofEpochMilli(told.epochMillis(i));
+        double indicated = told.temperatureCelsius(i);
+        return record.probeStays().stream()
                 .filter(stay -> stay.probe().equals(probe.probe())
                         && stay.container().equals(probe.container())
-                        && stay.span().contains(reading.takenAt()))
+                        && stay.span().contains(takenAt))
                 .findFirst()
-                .map(stay -> stay.offsetCelsius())
-                .orElse(0.0);
-        return new Reading(
-                reading.takenAt(),
-                reading.temperatureCelsius() - offsetCelsius,
-                reading.humidityPercent(),
-                Quality.SUSPECT);
+                .map(stay -> stay.airCelsius(indicated))
+                .orElse(indicated);
     }
 
-    private static boolean hasHumidity(Reading reading) {
-        return reading.humidityPercent() > 0
-                && reading.temperatureCelsius() >= Reading.LOWEST_CELSIUS
-                && reading.temperatureCelsius() <= Reading.HIGHEST_CELSIUS;
-    }
-
-    private static double dewPointCelsius(Reading reading) {
-        return MoistAir.of(reading.temperatureCelsius(), reading.humidityPercent())
-                .dewPointCelsius();
-    }
-
-    /** Each reading stands for the time up to the next, if that is near; no air outside the model's range counts. */
-    private static MouldIndex mould(List<Reading> humid) {
-        MouldIndex index = MouldIndex.NONE;
-        for (int i = 0; i + 1 < humid.size(); i++) {
-            Reading reading = humid.get(i);
-            Duration time = Duration.between(reading.takenAt(), humid.get(i + 1).takenAt());
-            boolean within = reading.temperatureCelsius() > 0 && reading.temperatureCelsius() <= 50;
-            if (within && time.compareTo(LONGEST_BRIDGE) <= 0) {
-                index = index.after(
-                        new MouldClimate(reading.temperatureCelsius(), reading.humidityPercent()),
-                        time.toMillis() / MILLIS_A_DAY);
-            }
-        }
-        return index;
+    private static double dewPointCelsius(ReadingSeries air, int i) {
+        double celsius = Math.min(Math.max(air.temperatureCelsius(i), Reading.LOWEST_CELSIUS), Reading.HIGHEST_CELSIUS);
+        return MoistAir.of(celsius, air.humidityPercent(i)).dewPointCelsius();
     }
 
     /** How far a figure went. */
