@@ -52,6 +52,7 @@ import org.moultwright.ui.theme.Palette;
 import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.BroodFolders;
 import org.moultwright.workflow.CalibratedBook;
+import org.moultwright.workflow.KeptForecasts;
 import org.moultwright.workflow.OpenSac;
 import org.moultwright.workflow.PotSlings;
 import org.moultwright.workflow.RecordRound;
@@ -103,7 +104,7 @@ final class Workbench implements AutoCloseable {
         this.keeper = new BackgroundRunner("keeper's entries", toolkit);
         this.intake = new BackgroundRunner("brood folders", toolkit);
         BroodBook book = new CalibratedBook(store.book(), store.climate());
-        this.room = new Room(book, store.readings(), new Forecaster()::forecast);
+        this.room = new Room(book, store.readings(), new KeptForecasts(new Forecaster()::forecast, store.forecasts()));
         List<Brood> broods = book.broods();
         this.days = new DayWords(zoneOf(broods));
         this.shell = new ShellViewModel(days);

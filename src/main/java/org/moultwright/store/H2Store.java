@@ -7,11 +7,13 @@ import org.moultwright.store.climate.H2AlarmJournal;
 import org.moultwright.store.climate.H2ClimateBook;
 import org.moultwright.store.file.DiskRoom;
 import org.moultwright.store.file.OwnerNote;
+import org.moultwright.store.forecast.H2ForecastArchive;
 import org.moultwright.store.reading.Arrivals;
 import org.moultwright.store.reading.H2ReadingLog;
 import org.moultwright.workflow.AlarmJournal;
 import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.ClimateBook;
+import org.moultwright.workflow.ForecastArchive;
 import org.moultwright.workflow.ReadingLog;
 
 /**
@@ -71,6 +73,10 @@ public final class H2Store implements AutoCloseable {
 
     public AlarmJournal alarms() {
         return new H2AlarmJournal(transactions);
+    }
+
+    public ForecastArchive forecasts() {
+        return new H2ForecastArchive(transactions);
     }
 
     /** Reads the whole store and says what in it does not hold. */

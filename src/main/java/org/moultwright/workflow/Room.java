@@ -24,7 +24,7 @@ import org.moultwright.domain.Shelf;
  * Reads the whole room at an instant: every brood as written, as it stands, and as it is expected to go on.
  *
  * <p>Forecasts are kept while their brood's writing is the same, nothing was added to the measured past they
- * rest on, and they are younger than {@link #FORECAST_LIFE}: a sheet saved for one brood does not cost the
+ * rest on, the same completed broods teach them, and they are younger than {@link #FORECAST_LIFE}: a sheet saved for one brood does not cost the
  * others' forecasts. Each probe's history is read once, then only what is new. Safe to share.
  */
 public final class Room {
@@ -40,6 +40,7 @@ public final class Room {
     private final ProbeHistories histories;
     private final Function<ForecastQuestion, BroodForecast> forecaster;
     private final Map<String, Known> known = new HashMap<>();
+    private final Teachers teachers = new Teachers();
 
     public Room(BroodBook book, ReadingLog readings, Function<ForecastQuestion, BroodForecast> forecaster) {
         this.book = book;
@@ -50,10 +51,19 @@ public final class Room {
 
     /** The room at an instant; what was written or measured later is not in it. */
     public synchronized RoomView at(Instant now) {
+        List<BroodRecord> written = new ArrayList<>();
+        book.broods().forEach(brood -> book.find(brood.code()).ifPresent(record -> written.add(record.until(now))));
+        List<BroodRecord> whole = written.stream()
+                .map(record -> record.withReadings(histories.of(record, now)))
+                .toList();
         List<BroodView> broods = new ArrayList<>();
-        book.broods()
-                .forEach(brood ->
-                        book.find(brood.code()).ifPresent(record -> broods.add(view(record.until(now), now))));
+        List<PastBroods> taught = new ArrayList<>();
+        for (int i = 0; i < written.size(); i++) {
+            PastBroods past = teachers.of(whole.get(i), whole);
+            taught.add(past);
+            broods.add(view(written.get(i), whole.get(i), past, now));
+        }
+        teachers.forgetAllBut(taught);
         return new RoomView(
                 now,
                 broods,
@@ -61,23 +71,23 @@ public final class Room {
                 book.latestDeeds(NEWEST).stream().findFirst());
     }
 
-    private BroodView view(BroodRecord written, Instant now) {
+    private BroodView view(BroodRecord written, BroodRecord whole, PastBroods past, Instant now) {
         Known before = known.get(written.brood().code());
-        BroodRecord whole = written.withReadings(histories.of(written, now));
-        Known current = before != null && before.standsFor(written, whole, now) ? before : ask(written, whole, now);
+        Known current =
+                before != null && before.standsFor(written, whole, past, now) ? before : ask(written, whole, past, now);
         known.put(written.brood().code(), current);
         return new BroodView(whole, trays(whole, current.forecast(), now), current.forecast());
     }
 
-    private Known ask(BroodRecord written, BroodRecord whole, Instant now) {
+    private Known ask(BroodRecord written, BroodRecord whole, PastBroods past, Instant now) {
         if (written.ledger().opened() == 0 && written.checks().isEmpty()) {
-            return new Known(written, now, whole.readings(), Optional.empty());
+            return new Known(written, now, whole.readings(), past, Optional.empty());
         }
         List<Instant> days = IntStream.rangeClosed(0, DAYS_AHEAD)
                 .mapToObj(day -> now.plus(Duration.ofDays(day)))
                 .toList();
-        ForecastQuestion question = new ForecastQuestion(whole, now, PastBroods.NONE, SEED, days);
-        return new Known(written, now, whole.readings(), Optional.of(forecaster.apply(question)));
+        ForecastQuestion question = new ForecastQuestion(whole, now, past, SEED, days);
+        return new Known(written, now, whole.readings(), past, Optional.of(forecaster.apply(question)));
     }
 
     /** A reading from before the clock was set back lies ahead of now; what was read since is then the latest. */
@@ -105,11 +115,16 @@ public final class Room {
                 .toList();
     }
 
-    /** A brood as it was written and measured when its forecast was made. */
+    /** A brood as it was written and measured, and what others had taught, when its forecast was made. */
     private record Known(
-            BroodRecord written, Instant asOf, Map<String, ReadingSeries> readings, Optional<BroodForecast> forecast) {
-        boolean standsFor(BroodRecord other, BroodRecord whole, Instant now) {
+            BroodRecord written,
+            Instant asOf,
+            Map<String, ReadingSeries> readings,
+            PastBroods past,
+            Optional<BroodForecast> forecast) {
+        boolean standsFor(BroodRecord other, BroodRecord whole, PastBroods teaching, Instant now) {
             return written.equals(other)
+                    && past == teaching
                     && Duration.between(asOf, now).abs().compareTo(FORECAST_LIFE) < 0
                     && readings.entrySet().stream()
                             .allMatch(probe -> whole.readings()

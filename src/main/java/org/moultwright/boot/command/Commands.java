@@ -33,6 +33,7 @@ public final class Commands {
                 .addSubcommand(new ExportCommand())
                 .addSubcommand(new LogCommand())
                 .addSubcommand(new ReadingsCommand())
+                .addSubcommand(new AccuracyCommand())
                 .addSubcommand(new CheckStoreCommand())
                 .addSubcommand(new BackupCommand())
                 .addSubcommand(new RestoreCommand())

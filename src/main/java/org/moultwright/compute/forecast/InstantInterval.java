@@ -27,6 +27,11 @@ public record InstantInterval(List<Instant> percentiles) {
         this(throughThree(p10, p50, p90));
     }
 
+    /** One known by some of its percentiles, evenly apart from 0 to 100 %: straight between them. */
+    public static InstantInterval through(List<Instant> evenly) {
+        return of(evenly.stream().mapToDouble(Instant::toEpochMilli).toArray());
+    }
+
     /** Of draws, in milliseconds of the epoch. */
     static InstantInterval of(double[] epochMillis) {
         Quantiles quantiles = Quantiles.of(epochMillis);

@@ -12,4 +12,14 @@ import org.moultwright.domain.Stage;
  * @param most when 95 % of those that ever will have done so
  */
 public record MoultForecast(
-        Stage into, double passed, InstantInterval first, InstantInterval half, InstantInterval most) {}
+        Stage into, double passed, InstantInterval first, InstantInterval half, InstantInterval most) {
+
+    /** When a milestone is reached. */
+    public InstantInterval at(Milestone milestone) {
+        return switch (milestone) {
+            case FIRST -> first;
+            case HALF -> half;
+            case MOST -> most;
+        };
+    }
+}

@@ -1,0 +1,82 @@
+package org.moultwright.workflow;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.compute.forecast.ForecastQuestion;
+import org.moultwright.compute.forecast.InstantInterval;
+import org.moultwright.compute.forecast.Milestone;
+import org.moultwright.compute.forecast.PastBroods;
+import org.moultwright.compute.scoring.Outcome;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Check;
+
+/**
+ * Holds the forecasts made of completed broods against what happened: the instant at which a milestone was
+ * passed, as the looks on either side bracket it once the whole brood is known.
+ */
+public final class ScoreForecasts {
+    private static final long SEED = 20_260_101;
+
+    private final BroodBook book;
+    private final ReadingLog readings;
+    private final ForecastArchive archive;
+    private final Function<ForecastQuestion, BroodForecast> forecaster;
+
+    public ScoreForecasts(
+            BroodBook book,
+            ReadingLog readings,
+            ForecastArchive archive,
+            Function<ForecastQuestion, BroodForecast> forecaster) {
+        this.book = book;
+        this.readings = readings;
+        this.archive = archive;
+        this.forecaster = forecaster;
+    }
+
+    /** What became of every event forecast before it happened, by milestone; milestones without any are left out. */
+    public Map<Milestone, List<Outcome>> outcomes() {
+        Map<Milestone, List<Outcome>> outcomes = new EnumMap<>(Milestone.class);
+        book.broods()
+                .forEach(brood -> book.find(brood.code())
+                        .filter(Teachers::isCompleted)
+                        .ifPresent(record -> score(record, outcomes)));
+        return outcomes;
+    }
+
+    private void score(BroodRecord written, Map<Milestone, List<Outcome>> into) {
+        List<MadeForecast> made = archive.of(written.brood().code());
+        Optional<Instant> last = written.checks().stream().map(Check::at).max(Instant::compareTo);
+        if (made.isEmpty() || last.isEmpty()) {
+            return;
+        }
+        BroodRecord whole = written.withReadings(readings.of(written, last.get().plusMillis(1)));
+        BroodForecast truth =
+                forecaster.apply(new ForecastQuestion(whole, last.get(), PastBroods.NONE, SEED, List.of()));
+        for (MadeForecast forecast : made) {
+            for (MadeForecast.Event event : forecast.events()) {
+                Milestone.fromKey(event.milestone())
+                        .ifPresent(milestone -> happened(truth, event, milestone)
+                                .filter(at -> at.isAfter(forecast.asOf()))
+                                .ifPresent(at -> into.computeIfAbsent(milestone, unseen -> new ArrayList<>())
+                                        .add(new Outcome(
+                                                forecast.asOf(), InstantInterval.through(event.twentieths()), at))));
+            }
+        }
+    }
+
+    private static Optional<Instant> happened(BroodForecast truth, MadeForecast.Event event, Milestone milestone) {
+        return truth.tray(event.tray()).stream()
+                .flatMap(tray -> tray.moults().stream())
+                .filter(moult -> moult.into() == event.into())
+                .map(moult -> moult.at(milestone))
+                .filter(interval -> !interval.p90().isAfter(truth.asOf()))
+                .map(InstantInterval::p50)
+                .findFirst();
+    }
+}
