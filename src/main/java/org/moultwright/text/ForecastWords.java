@@ -105,6 +105,8 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
             case CHECKS_BEFORE_LAYING ->
                 "%d %s before laying passed over.".formatted(count, count == 1 ? "check" : "checks");
             case NONE_ALIVE -> about(subject) + "nobody is left alive.";
+            case COUNTS_BEYOND_MODEL ->
+                about(subject) + "its counts scatter more than the model can explain; do not rely on its dates.";
             case COARSE_POSTERIOR -> "Computed the slower, coarser way: intervals are rough.";
         };
     }

@@ -29,6 +29,8 @@ public record ForecastNote(Kind kind, String subject, double value) {
         CHECKS_BEFORE_LAYING,
         /** Nobody is left alive in this tray. */
         NONE_ALIVE,
+        /** The counts of this tray scatter as the model hardly can: its dates are not to be trusted. */
+        COUNTS_BEYOND_MODEL,
         /** The sampler fell back to a slower, coarser way. */
         COARSE_POSTERIOR
     }

@@ -5,11 +5,15 @@ import java.util.List;
 import java.util.Set;
 import org.moultwright.compute.climate.LivedSpan;
 import org.moultwright.compute.climate.TemperatureSource;
+import org.moultwright.compute.stage.Chance;
+import org.moultwright.compute.stage.PosteriorDraws;
+import org.moultwright.compute.stage.PredictiveCheck;
 import org.moultwright.compute.stage.TrayHistory;
 
 /** Gathers what a reader of a forecast must know, each once. Not safe to share. */
 final class ForecastNotes {
     private static final double WORTH_SAYING_PERCENT = 1;
+    private static final double HARDLY_POSSIBLE = 0.005;
 
     private final Set<ForecastNote> notes = new LinkedHashSet<>();
 
@@ -37,6 +41,18 @@ final class ForecastNotes {
     void posterior(boolean isCoarse) {
         if (isCoarse) {
             add(ForecastNote.Kind.COARSE_POSTERIOR, "", Double.NaN);
+        }
+    }
+
+    /** Says of which trays the counts contradict the model. */
+    void contradictions(BroodSight sight, PosteriorDraws posterior, Chance chance) {
+        List<Integer> usable = sight.usableTrays();
+        for (int fitted = 0; fitted < usable.size(); fitted++) {
+            TrayHistory tray = sight.trays().get(usable.get(fitted));
+            double asFar = PredictiveCheck.chance(tray, fitted, posterior, chance);
+            if (asFar < HARDLY_POSSIBLE) {
+                add(ForecastNote.Kind.COUNTS_BEYOND_MODEL, tray.tray(), asFar);
+            }
         }
     }
 

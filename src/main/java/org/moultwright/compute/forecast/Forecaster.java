@@ -48,6 +48,7 @@ public final class Forecaster {
         if (!sight.usableTrays().isEmpty()) {
             Outlook found = outlook(question, sight, belief, lessons);
             notes.posterior(found.posterior().isCoarse());
+            notes.contradictions(sight, found.posterior(), new Chance(question.seed() + 2));
             outlook = Optional.of(found);
         }
         return new PreparedForecast(question, sight, source, lessons.fits().size(), outlook, notes.all());

@@ -67,6 +67,24 @@ public final class BoundaryEvidence {
         return laterGlimpses.isEmpty() ? sum : sum + glimpsesAfterLast(law);
     }
 
+    /** How far the newly passed of all steps lie from those a law expects: Pearson's χ², parts of animals rounded. */
+    double scatter(PassingLaw law) {
+        return steps.stream()
+                .mapToDouble(step -> step.scatter(Math.rint(step.passed()), step.chance(law)))
+                .sum();
+    }
+
+    /** The same of newly passed drawn from the law. */
+    double replicatedScatter(PassingLaw law, Chance chance) {
+        return steps.stream()
+                .mapToDouble(step -> {
+                    double passing = step.chance(law);
+                    int passed = chance.betaBinomial((int) Math.rint(step.waiting()), passing, CORRELATION);
+                    return step.scatter(passed, passing);
+                })
+                .sum();
+    }
+
     /** Of those that passed within the step, some had by each glimpse. */
     private static double glimpsesBetween(List<Glimpse> glimpses, PassingLaw law, double before, double after) {
         double passing = before - after;

@@ -11,4 +11,16 @@ import java.util.List;
  * @param passed those that did, within [0, waiting]
  * @param glimpses what partial looks in between said, in order
  */
-record PassingStep(double fromAge, double toAge, double waiting, double passed, List<Glimpse> glimpses) {}
+record PassingStep(double fromAge, double toAge, double waiting, double passed, List<Glimpse> glimpses) {
+    /** The chance of an animal waiting at the earlier look to be read as passed at the later. */
+    double chance(PassingLaw law) {
+        return law.readAsPassed(law.survival(fromAge), law.survival(toAge));
+    }
+
+    /** (observed − expected)² over the variance, for so many passed of those waiting. */
+    double scatter(double passedNow, double chance) {
+        double animals = Math.rint(waiting);
+        double expected = animals * chance;
+        return animals > 0 ? (passedNow - expected) * (passedNow - expected) / (expected * (1 - chance)) : 0;
+    }
+}

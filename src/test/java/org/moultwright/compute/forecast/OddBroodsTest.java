@@ -161,6 +161,27 @@ class OddBroodsTest {
         assertThat(dark.first().p50()).isBefore(unseen.p50()).isBefore(day(58.5));
     }
 
+    /** Half pass at once, then for weeks none, then the rest: two broods in one tray, or a moult written wrongly. */
+    @Test
+    void countsNoLawCanMakeAreSaidToBeSo() {
+        enter(20, Account.SAC, A, Stage.EGG, 60);
+        for (int day = 22; day < 60; day += 2) {
+            int passed = day < 24 ? 0 : day < 50 ? 30 : 60;
+            check(day, Map.of(Stage.EGG, new Look.Full(60 - passed), Stage.POSTEMBRYO, new Look.Full(passed)));
+        }
+        assertThat(kinds(forecast(60))).contains(ForecastNote.Kind.COUNTS_BEYOND_MODEL);
+    }
+
+    @Test
+    void usualCountsAreNot() {
+        enter(20, Account.SAC, A, Stage.EGG, 60);
+        int[] passed = {1, 6, 18, 38, 52, 58, 60};
+        for (int i = 0; i < passed.length; i++) {
+            check(22 + i, Map.of(Stage.EGG, new Look.Full(60 - passed[i]), Stage.POSTEMBRYO, new Look.Full(passed[i])));
+        }
+        assertThat(kinds(forecast(30))).doesNotContain(ForecastNote.Kind.COUNTS_BEYOND_MODEL);
+    }
+
     @Test
     void sameQuestionSameBits() {
         enter(25, Account.SAC, A, Stage.POSTEMBRYO, 40);
