@@ -101,6 +101,8 @@ final class MoultAges {
         }
         double from = Math.max(last.age(), parameters.medianAge(boundary - 1));
         double livesOn = outlook.survival(draw, from, Math.max(from, median));
-        return passing + chance.betaBinomial(coming[boundary - 1][draw], (1 - stuck) * livesOn, FATE_CORRELATION);
+        int following = chance.betaBinomial(coming[boundary - 1][draw], (1 - stuck) * livesOn, FATE_CORRELATION);
+        // The boundary before may have been counted earlier, when some were still waiting there that have passed both.
+        return Math.min((int) Math.round(last.waiting()), passing + following);
     }
 }

@@ -159,6 +159,16 @@ class OddBroodsTest {
         MoultForecast dark = forecast(60).trays().get(0).moults().get(2);
         assertThat(dark.into()).isEqualTo(Stage.DARKENED);
         assertThat(dark.first().p50()).isBefore(unseen.p50()).isBefore(day(58.5));
+        check(
+                61,
+                Map.of(
+                        Stage.INSTAR1,
+                        new Look.Full(37),
+                        Stage.DARKENED,
+                        new Look.Seen(),
+                        Stage.INSTAR2,
+                        new Look.Full(3)));
+        assertThat(forecast(61).yield().orElseThrow().p90()).isLessThanOrEqualTo(40);
     }
 
     /** Half pass at once, then for weeks none, then the rest: two broods in one tray, or a moult written wrongly. */
