@@ -8,6 +8,7 @@ import org.moultwright.compute.learning.KindLearner;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.compute.stage.PosteriorDraws;
 import org.moultwright.compute.stage.StagePrior;
+import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Stage;
 
@@ -69,15 +70,16 @@ public final class Forecaster {
     }
 
     private static BroodForecast nothingKnown(ForecastQuestion question) {
+        Brood brood = question.record().brood();
         return new BroodForecast(
-                question.record().brood().code(),
+                brood.code(),
                 question.asOf(),
                 0,
                 0,
-                PriorSource.GENERAL,
+                Belief.of(brood, Boundaries.of(question.record())).source(),
                 0,
                 List.of(),
-                question.record().brood().lastStage(),
+                brood.lastStage(),
                 Optional.empty(),
                 List.of(new ForecastNote(ForecastNote.Kind.TOO_LITTLE_TO_GO_ON, "", Double.NaN)));
     }

@@ -1,7 +1,9 @@
 package org.moultwright.ui.potting;
 
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Words;
@@ -18,7 +20,9 @@ final class FormFields {
     }
 
     static VBox field(String caption, Node field) {
-        VBox named = new VBox(Words.caption(caption), field);
+        Label word = Words.caption(caption);
+        word.setMinWidth(Region.USE_PREF_SIZE);
+        VBox named = new VBox(word, field);
         named.getStyleClass().add("named-field");
         return named;
     }
