@@ -166,7 +166,7 @@ final class PottingWords {
     }
 
     static String fault(RuntimeException fault, String what) {
-        return fault instanceof DocumentException document ? document.advice() : what + ": " + message(fault);
+        return fault instanceof DocumentException ? message(fault) : what + ": " + message(fault);
     }
 
     /** The label inside a sentence; one such as L1 keeps its capital. */
