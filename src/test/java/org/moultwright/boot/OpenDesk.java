@@ -1,7 +1,9 @@
 package org.moultwright.boot;
 
+import java.util.List;
 import javafx.scene.Parent;
 import org.moultwright.ui.ToolkitThread;
+import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.theme.Appearance;
 
 /** A desk as the program puts it together, for tests that look at all of it. Called from any thread but the toolkit's. */
@@ -22,6 +24,14 @@ public final class OpenDesk implements AutoCloseable {
 
     public Appearance appearance() {
         return workbench.appearance();
+    }
+
+    /** The keys of a screen of the rail; the settings have none of their own. */
+    List<KeyHint> keys(String screenId) {
+        return workbench.screens().stream()
+                .filter(screen -> screen.id().equals(screenId))
+                .flatMap(screen -> screen.keys().stream())
+                .toList();
     }
 
     @Override
