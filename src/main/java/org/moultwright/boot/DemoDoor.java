@@ -60,7 +60,7 @@ final class DemoDoor implements AutoCloseable {
     }
 
     private void show(H2Store store) {
-        Workbench demo = new Workbench(store, DemoRoom.clock(evening), settings, toolkit, Optional.empty());
+        Workbench demo = new Workbench(store, DemoRoom.clock(evening), settings, toolkit, Optional.empty(), () -> {});
         window = Optional.of(DeskWindow.show(demo, TITLE, () -> window = Optional.empty()));
     }
 }

@@ -1,5 +1,6 @@
 package org.moultwright.boot;
 
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -13,6 +14,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Parent;
 import javafx.stage.Window;
+import org.moultwright.boot.machine.AlarmCommand;
 import org.moultwright.boot.machine.SerialLines;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.document.PdfLabelPrinter;
@@ -86,6 +88,7 @@ final class Workbench implements AutoCloseable {
     private final ShellViewModel shell;
     private final SettingsViewModel settings;
     private final DayWords days;
+    private final DeskWatch watch;
     private final List<Screen> screens;
     private final ShellView view;
 
@@ -94,8 +97,15 @@ final class Workbench implements AutoCloseable {
      * @param clock the keeper's now
      * @param toolkit runs something on the toolkit's thread
      * @param demoDoor leads to the demo room, closed with the desk; empty where this is it
+     * @param sound plays the tone of alarms once and returns at once
      */
-    Workbench(H2Store store, InstantSource clock, SettingsFile file, Executor toolkit, Optional<DemoDoor> demoDoor) {
+    Workbench(
+            H2Store store,
+            InstantSource clock,
+            SettingsFile file,
+            Executor toolkit,
+            Optional<DemoDoor> demoDoor,
+            Runnable sound) {
         this.store = store;
         this.clock = clock;
         this.toolkit = toolkit;
@@ -117,8 +127,14 @@ final class Workbench implements AutoCloseable {
                         Tone.WARN,
                         "The settings were not understood, so the usual ones hold.",
                         "They are kept in " + aside + "."));
+        this.watch = new DeskWatch(
+                store, clock, days, settings.settingsProperty(), keeper, toolkit, sound, this::commandFailed);
         this.screens = screens(book);
-        this.view = new ShellView(shell, screens, new SettingsScreen(settings));
+        this.view = new ShellView(
+                shell,
+                watch.model(),
+                screens,
+                new SettingsScreen(settings, command -> new AlarmCommand(command).tryOut()));
         if (broods.isEmpty()) {
             open(WHERE_BROODS_COME_IN);
         }
@@ -146,12 +162,19 @@ final class Workbench implements AutoCloseable {
 
     /** Asks for the room to be read anew, aside; every screen shows it once it is there. */
     void readAgain() {
-        runner.run(progress -> room.at(clock.instant()), this::show);
+        runner.run(
+                progress -> {
+                    RoomView read = room.at(clock.instant());
+                    watch.follow(read);
+                    return read;
+                },
+                this::show);
     }
 
     @Override
     public void close() {
         demoDoor.ifPresent(DemoDoor::close);
+        watch.close();
         runner.close();
         keeper.close();
         intake.close();
@@ -190,6 +213,9 @@ final class Workbench implements AutoCloseable {
                         new ClimateDesk(
                                 roomView,
                                 store.readings(),
+                                watch.watch(),
+                                store.alarms(),
+                                watch.model().lastTurnProperty(),
                                 SerialLines.links(),
                                 runner,
                                 () -> new BackgroundRunner("probe log", toolkit),
@@ -242,6 +268,10 @@ final class Workbench implements AutoCloseable {
 
     private void tell(Tone tone, String sentence, String remedy) {
         shell.noticeProperty().set(Optional.of(new Notice(tone, sentence, remedy)));
+    }
+
+    private void commandFailed(UncheckedIOException fault) {
+        tell(Tone.BAD, "The command for alarms could not be run.", String.valueOf(fault.getMessage()));
     }
 
     /** The zone of the keeper's broods; that of this machine before there is any. */

@@ -13,9 +13,12 @@ import org.moultwright.domain.Stage;
  * @param textSize how large text is
  * @param vocabulary the key of the way stages are named
  * @param labels the keeper's own names for stages, where they differ from that vocabulary
+ * @param alarms how the keeper wants to be woken
  */
-public record Settings(Theme theme, TextSize textSize, String vocabulary, Map<Stage, String> labels) {
-    public static final Settings DEFAULT = new Settings(Theme.LIGHT, TextSize.NORMAL, "english-hobby", Map.of());
+public record Settings(
+        Theme theme, TextSize textSize, String vocabulary, Map<Stage, String> labels, AlarmSettings alarms) {
+    public static final Settings DEFAULT =
+            new Settings(Theme.LIGHT, TextSize.NORMAL, "english-hobby", Map.of(), AlarmSettings.DEFAULT);
 
     public Settings {
         Require.text("vocabulary", vocabulary);
@@ -25,19 +28,23 @@ public record Settings(Theme theme, TextSize textSize, String vocabulary, Map<St
     }
 
     public Settings withTheme(Theme other) {
-        return new Settings(other, textSize, vocabulary, labels);
+        return new Settings(other, textSize, vocabulary, labels, alarms);
     }
 
     public Settings withTextSize(TextSize other) {
-        return new Settings(theme, other, vocabulary, labels);
+        return new Settings(theme, other, vocabulary, labels, alarms);
     }
 
     /** Another way of naming, and with it no names of the keeper's own. */
     public Settings withVocabulary(String other) {
-        return new Settings(theme, textSize, other, Map.of());
+        return new Settings(theme, textSize, other, Map.of(), alarms);
     }
 
     public Settings withLabels(Map<Stage, String> others) {
-        return new Settings(theme, textSize, vocabulary, others);
+        return new Settings(theme, textSize, vocabulary, others, alarms);
+    }
+
+    public Settings withAlarms(AlarmSettings others) {
+        return new Settings(theme, textSize, vocabulary, labels, others);
     }
 }

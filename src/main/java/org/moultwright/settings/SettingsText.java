@@ -15,10 +15,14 @@ final class SettingsText {
     private SettingsText() {}
 
     static List<String> print(Settings settings) {
+        AlarmSettings alarms = settings.alarms();
         List<String> lines = new ArrayList<>(List.of(
                 line("theme", word(settings.theme())),
                 line("text-size", word(settings.textSize())),
-                line("vocabulary", settings.vocabulary())));
+                line("vocabulary", settings.vocabulary()),
+                line(AlarmSettingsText.LIMITS, AlarmSettingsText.limits(alarms.limits())),
+                line(AlarmSettingsText.SOUND, AlarmSettingsText.sound(alarms.isHeard())),
+                line(AlarmSettingsText.COMMAND, alarms.command())));
         settings.labels().forEach((stage, label) -> lines.add(line(LABEL_PREFIX + stage.key(), label)));
         return lines;
     }
@@ -55,6 +59,12 @@ final class SettingsText {
             case "theme" -> settings.withTheme(constant(Theme.values(), value, line));
             case "text-size" -> settings.withTextSize(constant(TextSize.values(), value, line));
             case "vocabulary" -> settings.withVocabulary(value);
+            case AlarmSettingsText.LIMITS ->
+                settings.withAlarms(settings.alarms().withLimits(AlarmSettingsText.limits(value)));
+            case AlarmSettingsText.SOUND ->
+                settings.withAlarms(settings.alarms().heard(AlarmSettingsText.sound(value)));
+            case AlarmSettingsText.COMMAND ->
+                settings.withAlarms(settings.alarms().withCommand(value));
             default -> throw notUnderstood(line);
         };
     }

@@ -111,6 +111,16 @@ public final class LogReadings {
         }
 
         @Override
+        public void identified(ProbeIdentity identity) {
+            happenings.add(new Told(listener -> listener.identified(identity)));
+        }
+
+        @Override
+        public void alsoHeard(ProbeIdentity identity) {
+            happenings.add(new Told(listener -> listener.alsoHeard(identity)));
+        }
+
+        @Override
         public void clockStepped(Instant seenAt, Duration by) {
             happenings.add(new Told(listener -> listener.clockStepped(seenAt, by)));
         }

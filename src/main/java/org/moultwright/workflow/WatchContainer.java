@@ -3,9 +3,12 @@ package org.moultwright.workflow;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.moultwright.compute.alarm.AlarmState;
@@ -31,12 +34,15 @@ public final class WatchContainer {
     private final InstantSource clock;
     private final LongSupplier steadyNanos;
     private final Supplier<UUID> ids;
+    private final Consumer<AlarmEntry> whenWritten;
+    private final Map<AlarmKind, AlarmEntry> raised = new EnumMap<>(AlarmKind.class);
     private WatchSettings settings;
     private Watch watch;
     private long lastNanos;
 
     /**
      * @param steadyNanos the steady clock, such as {@link System#nanoTime}
+     * @param whenWritten is told of each line once it is in the journal
      */
     public WatchContainer(
             String container,
@@ -44,15 +50,33 @@ public final class WatchContainer {
             AlarmJournal journal,
             InstantSource clock,
             LongSupplier steadyNanos,
-            Supplier<UUID> ids) {
+            Supplier<UUID> ids,
+            Consumer<AlarmEntry> whenWritten) {
         this.container = container;
         this.settings = settings;
         this.journal = journal;
         this.clock = clock;
         this.steadyNanos = steadyNanos;
         this.ids = ids;
-        this.watch = Resumption.of(journal.of(container), clock.instant());
+        this.whenWritten = whenWritten;
+        List<AlarmEntry> written = journal.of(container);
+        written.forEach(this::noteRaised);
+        this.watch = Resumption.of(written, clock.instant());
         this.lastNanos = steadyNanos.getAsLong();
+    }
+
+    /**
+     * Goes on from readings of before the watch began, so that habit and rate need not be heard anew. No alarm
+     * comes of them.
+     *
+     * @param past in order of time, each with the time since the one before
+     */
+    public synchronized void remember(List<Observation> past) {
+        if (past.isEmpty()) {
+            return;
+        }
+        Duration pause = Duration.between(past.get(past.size() - 1).at(), clock.instant());
+        watch = watch.remembering(settings, past, Math.max(0, pause.toMillis()));
     }
 
     /** A good reading came. */
@@ -69,6 +93,11 @@ public final class WatchContainer {
         return watch.alarm(kind);
     }
 
+    /** The line that says when and at what an alarm was last raised, if it ever was. */
+    public synchronized Optional<AlarmEntry> raised(AlarmKind kind) {
+        return Optional.ofNullable(raised.get(kind));
+    }
+
     /** The keeper has seen an alarm; on disk when this returns. */
     public synchronized void acknowledge(AlarmKind kind) {
         take(watch.acknowledge(kind, clock.instant()), Optional.empty());
@@ -83,6 +112,13 @@ public final class WatchContainer {
     /** Watches by other rules from now on. */
     public synchronized void watchBy(WatchSettings others) {
         settings = others;
+    }
+
+    /** Watches no longer; alarms that stood are written down as out of service. */
+    public synchronized void end() {
+        settings = new WatchSettings(
+                Map.of(), settings.longestGap(), settings.settling(), settings.rateMinutes(), settings.drift());
+        tick();
     }
 
     /** Learns the incubator's habit anew: after a calibration, or when the keeper accepts what it does now. */
@@ -104,6 +140,14 @@ public final class WatchContainer {
             journal.append(entries);
         }
         watch = step.watch();
+        entries.forEach(this::noteRaised);
+        entries.forEach(whenWritten);
+    }
+
+    private void noteRaised(AlarmEntry entry) {
+        if (entry.turn() == AlarmTurn.RAISED) {
+            raised.put(entry.kind(), entry);
+        }
     }
 
     private AlarmEntry entry(Watch.Event event, Optional<Instant> quietUntil) {

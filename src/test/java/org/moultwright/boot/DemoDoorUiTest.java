@@ -33,7 +33,12 @@ class DemoDoorUiTest {
         CompletableFuture<Boolean> closed = new CompletableFuture<>();
         Stage desk = ToolkitThread.ask(() -> DeskWindow.show(
                 new Workbench(
-                        H2Store.open(own), InstantSource.system(), settings, Platform::runLater, Optional.of(door)),
+                        H2Store.open(own),
+                        InstantSource.system(),
+                        settings,
+                        Platform::runLater,
+                        Optional.of(door),
+                        () -> {}),
                 "desk",
                 () -> closed.complete(true)));
         try (BackgroundRunner runner = new BackgroundRunner("demo", Platform::runLater)) {

@@ -25,8 +25,8 @@ public enum DeskRoom {
         SettingsFile settings = new SettingsFile(folder.resolve(key() + "-settings.txt"));
         CompletableFuture<Boolean> read = new CompletableFuture<>();
         Workbench workbench = ToolkitThread.ask(() -> {
-            Workbench made =
-                    new Workbench(store, InstantSource.fixed(now), settings, Platform::runLater, Optional.empty());
+            Workbench made = new Workbench(
+                    store, InstantSource.fixed(now), settings, Platform::runLater, Optional.empty(), () -> {});
             made.roomProperty().addListener((observed, before, after) -> read.complete(true));
             made.readAgain();
             return made;

@@ -45,7 +45,7 @@ public final class TimedWorkbench implements Callable<Integer> {
                 InstantSource.offset(machine, Duration.between(machine.instant(), DemoRoom.USUAL_EVENING));
         Desktop.show(
                 "Moultwright",
-                () -> new Workbench(open, clock, SettingsFile.atHome(), Platform::runLater, Optional.empty()),
+                () -> new Workbench(open, clock, SettingsFile.atHome(), Platform::runLater, Optional.empty(), () -> {}),
                 shown -> shown.workbench()
                         .roomProperty()
                         .addListener((observed, before, now) -> FirstFrame.say(USABLE)));

@@ -28,6 +28,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.moultwright.boot.DeskRoom;
 import org.moultwright.boot.OpenDesk;
 import org.moultwright.settings.Theme;
+import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.round.RoundPictures;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Contrast;
@@ -65,7 +66,8 @@ class EveryViewTest {
                         alone("round, counting", RoundPictures::counting),
                         alone("round, mould and dead", RoundPictures::mouldAndDead),
                         alone("round, a question", RoundPictures::unbalanced),
-                        alone("round, asking why", RoundPictures::asking)),
+                        alone("round, asking why", RoundPictures::asking),
+                        alone("round, an alarm", () -> RoundPictures.under(new InventedWatch().tooWarm(true).model))),
                 Stream.of(DeskRoom.values()).flatMap(room -> SCREENS.stream().map(screen -> ofDesk(room, screen))));
     }
 

@@ -6,11 +6,11 @@ import java.util.List;
 import org.moultwright.domain.AlarmEntry;
 
 /** A journal in memory that can be told to fail. */
-final class MemoryAlarmJournal implements AlarmJournal {
+public final class MemoryAlarmJournal implements AlarmJournal {
     private final List<AlarmEntry> entries = new ArrayList<>();
     private boolean isFull;
 
-    void fill(boolean full) {
+    public void fill(boolean full) {
         isFull = full;
     }
 

@@ -126,7 +126,7 @@ class WatchContainerTest {
     }
 
     private WatchContainer begin() {
-        return new WatchContainer("box", USUAL, journal, () -> now, () -> nanos, UUID::randomUUID);
+        return new WatchContainer("box", USUAL, journal, () -> now, () -> nanos, UUID::randomUUID, entry -> {});
     }
 
     private void read(double celsius, Duration lasting) {

@@ -3,17 +3,28 @@ package org.moultwright.boot.command;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
+import org.moultwright.boot.machine.AlarmCommand;
 import org.moultwright.boot.machine.SerialLines;
+import org.moultwright.settings.AlarmSettings;
+import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
+import org.moultwright.task.Ticker;
 import org.moultwright.workflow.AdvisedException;
+import org.moultwright.workflow.CalibratedBook;
+import org.moultwright.workflow.KeepWatch;
 import org.moultwright.workflow.LinkState;
 import org.moultwright.workflow.LogListener;
 import org.moultwright.workflow.LogReadings;
 import org.moultwright.workflow.ProbeLine;
 import org.moultwright.workflow.ReadingLog;
+import org.moultwright.workflow.WatchPlaces;
+import org.moultwright.workflow.WatchedLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -52,19 +63,63 @@ final class LogCommand implements Runnable {
             description = "how long, such as PT10M, 10m or 30s (default: until told to stop)")
     Optional<Duration> lasting = Optional.empty();
 
+    @Option(
+            names = "--on-alarm",
+            paramLabel = "CMD",
+            description = "a command to run when an alarm begins, comes again or is seen by nobody; what happened is in"
+                    + " its environment as MOULTWRIGHT_WORDS, _CONTAINER, _ALARM, _TURN and _AT (default: that of the"
+                    + " settings, if any)")
+    Optional<String> onAlarm = Optional.empty();
+
     @Mixin
     Answer answer = new Answer();
+
+    private final LongSupplier steadyNanos;
+
+    LogCommand() {
+        this(System::nanoTime);
+    }
+
+    /** @param steadyNanos the clock alarms run by */
+    LogCommand(LongSupplier steadyNanos) {
+        this.steadyNanos = steadyNanos;
+    }
 
     @Override
     public void run() {
         CountDownLatch allOnDisk = new CountDownLatch(1);
+        AlarmSettings alarms = SettingsFile.atHome().load().settings().alarms();
         try (H2Store open = H2Store.open(store)) {
-            LogReadings log = new LogReadings(open.readings(), probe, new Acknowledgement(answer));
+            KeepWatch watch = watch(open, alarms);
+            LogReadings log =
+                    new LogReadings(open.readings(), probe, new WatchedLine(watch, probe, new Acknowledgement(answer)));
             Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(log, allOnDisk), "stop logging"));
-            log.run(SerialLines.links(), new ProbeLine(port, profile), lasting);
+            watch.begin(probe);
+            Ticker ticker = new Ticker("watch", KeepWatch.USUAL_TICK, watch::tick);
+            try {
+                log.run(SerialLines.links(), new ProbeLine(port, profile), lasting);
+            } finally {
+                ticker.close();
+            }
         } finally {
             allOnDisk.countDown();
         }
+    }
+
+    /** Nobody else can write into the store meanwhile, so that what is written of places is read once. */
+    private KeepWatch watch(H2Store open, AlarmSettings alarms) {
+        String command = onAlarm.orElse(alarms.command());
+        return new KeepWatch(
+                open.alarms(),
+                open.readings(),
+                InstantSource.system(),
+                steadyNanos,
+                UUID::randomUUID,
+                WatchPlaces.of(new CalibratedBook(open.book(), open.climate())),
+                alarms.limits(),
+                new AlarmLines(
+                        answer.err(),
+                        Optional.of(command).filter(words -> !words.isBlank()).map(AlarmCommand::new)));
     }
 
     /** A signal ends the program once this returns, so it waits until all that was heard is on disk. */

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.EnumMap;
 import java.util.Map;
 import org.moultwright.domain.AlarmKind;
+import org.moultwright.domain.AlarmLimits;
 import org.moultwright.domain.Require;
 
 /**
@@ -15,10 +16,6 @@ import org.moultwright.domain.Require;
  * cumulative sum in K quarter-hours; of condensation nothing, the wall's state decides.
  */
 public final class AlarmRules {
-    public static final double CAUTION_LOW_CELSIUS = 23;
-    public static final double CAUTION_HIGH_CELSIUS = 29;
-    public static final double HARD_LOW_CELSIUS = 20;
-    public static final double HARD_HIGH_CELSIUS = 31;
     public static final int RATE_MINUTES = 20;
 
     private static final double LEAST_DEADBAND_CELSIUS = 0.3;
@@ -44,6 +41,11 @@ public final class AlarmRules {
      * @param probeSdCelsius the probe's standard uncertainty
      */
     public static WatchSettings usual(Duration period, double probeSdCelsius) {
+        return within(AlarmLimits.USUAL, period, probeSdCelsius);
+    }
+
+    /** The usual settings within other limits of temperature; the rest as in {@link #usual}. */
+    public static WatchSettings within(AlarmLimits limits, Duration period, double probeSdCelsius) {
         Require.that(!period.isNegative() && !period.isZero(), "period is " + period + " but must be above 0");
         double deadband = Math.max(LEAST_DEADBAND_CELSIUS, DEADBAND_SDS * probeSdCelsius);
         Duration periods = period.multipliedBy(SILENT_PERIODS);
@@ -54,7 +56,7 @@ public final class AlarmRules {
                     kind,
                     new AlarmRule(
                             kind,
-                            limit(kind, gap),
+                            limit(kind, limits, gap),
                             deadband(kind, deadband),
                             onDelay(kind),
                             kind == AlarmKind.CONDENSATION ? SOON : offDelay(kind),
@@ -64,12 +66,12 @@ public final class AlarmRules {
         return new WatchSettings(rules, gap, SETTLING, RATE_MINUTES, DriftSettings.USUAL);
     }
 
-    private static double limit(AlarmKind kind, Duration silence) {
+    private static double limit(AlarmKind kind, AlarmLimits limits, Duration silence) {
         return switch (kind) {
-            case HIGH -> CAUTION_HIGH_CELSIUS;
-            case VERY_HIGH -> HARD_HIGH_CELSIUS;
-            case LOW -> CAUTION_LOW_CELSIUS;
-            case VERY_LOW -> HARD_LOW_CELSIUS;
+            case HIGH -> limits.highCelsius();
+            case VERY_HIGH -> limits.veryHighCelsius();
+            case LOW -> limits.lowCelsius();
+            case VERY_LOW -> limits.veryLowCelsius();
             case RATE -> RATE_CELSIUS;
             case SILENT -> silence.toSeconds();
             case STUCK -> STUCK_FOR.toSeconds();

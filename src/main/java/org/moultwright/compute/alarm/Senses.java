@@ -1,5 +1,6 @@
 package org.moultwright.compute.alarm;
 
+import java.util.List;
 import java.util.Optional;
 import org.moultwright.compute.psychro.WallState;
 import org.moultwright.domain.AlarmKind;
@@ -60,6 +61,30 @@ public record Senses(
         }
         Optional<WallState> wall = observed.sample().flatMap(Observation.Sample::wall);
         return wall.map(Senses::signOf).orElse(Sign.UNKNOWN);
+    }
+
+    /**
+     * What the senses know after readings of the past and then a pause in which nobody listened. Silence is
+     * counted from its end on.
+     *
+     * @param past in order of time, each with the time since the one before
+     * @param pauseMillis from the last of them until now
+     */
+    static Senses through(WatchSettings settings, List<Observation> past, long pauseMillis) {
+        Senses senses = START;
+        for (Observation observed : past) {
+            senses = senses.after(settings, observed);
+        }
+        long now = senses.steadyMillis + pauseMillis;
+        boolean isGap = pauseMillis > settings.longestGap().toMillis();
+        return new Senses(
+                now,
+                now,
+                senses.setPointCelsius,
+                senses.settledMillis,
+                isGap ? StuckSense.START : senses.stuck,
+                senses.rate,
+                senses.drift);
     }
 
     Senses relearningHabit() {

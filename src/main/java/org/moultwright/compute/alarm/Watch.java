@@ -51,6 +51,16 @@ public record Watch(Map<AlarmKind, AlarmState> alarms, Senses senses) {
         return new Step(new Watch(next, now), events);
     }
 
+    /**
+     * This watch with the memory of readings from before it began; no alarm comes of them.
+     *
+     * @param past in order of time, each with the time since the one before
+     * @param pauseMillis from the last of them until now
+     */
+    public Watch remembering(WatchSettings settings, List<Observation> past, long pauseMillis) {
+        return new Watch(alarms, Senses.through(settings, past, pauseMillis));
+    }
+
     /** The keeper has seen an alarm. */
     public Step acknowledge(AlarmKind kind, Instant at) {
         return with(kind, alarm(kind).acknowledge(), at);

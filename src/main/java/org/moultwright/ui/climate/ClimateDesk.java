@@ -1,11 +1,15 @@
 package org.moultwright.ui.climate;
 
 import java.time.InstantSource;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import javafx.beans.value.ObservableObjectValue;
+import org.moultwright.domain.AlarmEntry;
 import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
+import org.moultwright.workflow.AlarmJournal;
+import org.moultwright.workflow.KeepWatch;
 import org.moultwright.workflow.ProbeLinks;
 import org.moultwright.workflow.ReadingLog;
 import org.moultwright.workflow.RoomView;
@@ -15,6 +19,9 @@ import org.moultwright.workflow.RoomView;
  *
  * @param room the room as last read
  * @param log the readings of all probes
+ * @param watch hears what the probes on a wire say
+ * @param journal what alarms there were
+ * @param lastTurn changes with every line of the journal
  * @param links probes on a wire
  * @param runner fetches readings aside
  * @param lineRunner gives a runner of its own to each wire, since listening to one never ends
@@ -25,6 +32,9 @@ import org.moultwright.workflow.RoomView;
 public record ClimateDesk(
         ObservableObjectValue<RoomView> room,
         ReadingLog log,
+        KeepWatch watch,
+        AlarmJournal journal,
+        ObservableObjectValue<Optional<AlarmEntry>> lastTurn,
         ProbeLinks links,
         Runner runner,
         Supplier<Runner> lineRunner,

@@ -66,7 +66,10 @@ final class ClimateView extends VBox {
         show(trace, true);
         show(empty, false);
         setVgrow(empty, Priority.ALWAYS);
-        HBox below = new HBox(list, side);
+        Node journal = new JournalCard(model.journal());
+        HBox below = new HBox(list, journal, side);
+        journal.visibleProperty().bind(list.visibleProperty().and(Bindings.isEmpty(side.getChildren())));
+        journal.managedProperty().bind(journal.visibleProperty());
         below.getStyleClass().add("card-row");
         HBox.setHgrow(list, Priority.ALWAYS);
         side.managedProperty().bind(Bindings.isNotEmpty(side.getChildren()));

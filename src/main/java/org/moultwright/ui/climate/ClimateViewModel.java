@@ -20,6 +20,7 @@ final class ClimateViewModel {
     private final ProbeWires wires;
     private final ProbeBoard board;
     private final TraceModel trace;
+    private final JournalModel journal;
     private final StringBinding problem;
     private ProbePlaces places;
 
@@ -28,6 +29,7 @@ final class ClimateViewModel {
         this.places = new ProbePlaces(desk.room().get());
         this.wires = new ProbeWires(desk, this::heard);
         this.board = new ProbeBoard(desk, wires);
+        this.journal = new JournalModel(desk);
         this.trace = new TraceModel(desk, () -> places);
         this.problem = Bindings.createStringBinding(
                 () -> trace.faultProperty().get().isEmpty()
@@ -42,6 +44,11 @@ final class ClimateViewModel {
 
     ObservableList<ProbeRow> probes() {
         return board.rows();
+    }
+
+    /** What alarms there were lately, the newest first. */
+    ObservableList<JournalRow> journal() {
+        return journal.rows();
     }
 
     /** The code of the probe whose trace is shown; empty while there is none. */

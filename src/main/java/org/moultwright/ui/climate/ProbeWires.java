@@ -5,6 +5,8 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.moultwright.domain.Reading;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.DayWords;
@@ -14,12 +16,16 @@ import org.moultwright.workflow.LogListener;
 import org.moultwright.workflow.LogReadings;
 import org.moultwright.workflow.ProbeLine;
 import org.moultwright.workflow.ReadingLog;
+import org.moultwright.workflow.WatchedLine;
 
 /** The wires this screen listens to, what was heard last on each, and how each is doing. */
 final class ProbeWires {
     private final ClimateDesk desk;
     private final Runnable changed;
     private final Map<String, LogReadings> running = new LinkedHashMap<>();
+    /** Those the keeper wants to hear no longer; one that ends by itself is watched on, and found silent. */
+    private final Set<String> disconnected = ConcurrentHashMap.newKeySet();
+
     private final Map<String, String> states = new LinkedHashMap<>();
 
     /** Why readings cannot be kept now, by probe; it matters more than how the wire is doing. */
@@ -35,14 +41,18 @@ final class ProbeWires {
 
     /** Listens to a probe until it is stopped; what comes is kept as it comes. */
     void connect(String probe, ProbeLine line) {
-        LogReadings logging = new LogReadings(desk.log(), probe, new Ear(probe));
+        LogReadings logging = new LogReadings(desk.log(), probe, new WatchedLine(desk.watch(), probe, new Ear(probe)));
         running.put(probe, logging);
         states.put(probe, "connecting to " + line.port());
         desk.lineRunner()
                 .get()
                 .run(
                         progress -> {
+                            desk.watch().begin(probe);
                             logging.run(desk.links(), line, Optional.empty());
+                            if (disconnected.remove(probe)) {
+                                desk.watch().end(probe);
+                            }
                             return probe;
                         },
                         outcome -> ended(probe, outcome));
@@ -50,7 +60,10 @@ final class ProbeWires {
     }
 
     void stop(String probe) {
-        Optional.ofNullable(running.get(probe)).ifPresent(LogReadings::stop);
+        Optional.ofNullable(running.get(probe)).ifPresent(logging -> {
+            disconnected.add(probe);
+            logging.stop();
+        });
     }
 
     boolean isRunning(String probe) {

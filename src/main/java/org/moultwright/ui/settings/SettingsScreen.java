@@ -1,5 +1,6 @@
 package org.moultwright.ui.settings;
 
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import org.kordamp.ikonli.Ikon;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
@@ -9,8 +10,9 @@ import org.moultwright.ui.shell.Screen;
 public final class SettingsScreen implements Screen {
     private final SettingsView view;
 
-    public SettingsScreen(SettingsViewModel model) {
-        this.view = new SettingsView(model);
+    /** @param tryCommand runs the command for alarms once; may throw {@link java.io.UncheckedIOException} */
+    public SettingsScreen(SettingsViewModel model, Consumer<String> tryCommand) {
+        this.view = new SettingsView(model, tryCommand);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.moultwright.ui.settings;
 
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.scene.layout.VBox;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
@@ -13,7 +14,8 @@ import org.moultwright.ui.control.Words;
 
 /** Lays out the keeper's choices. Each takes effect and is kept as it is made. */
 public final class SettingsView extends VBox {
-    public SettingsView(SettingsViewModel model) {
+    /** @param tryCommand runs the command for alarms once; may throw {@link java.io.UncheckedIOException} */
+    public SettingsView(SettingsViewModel model, Consumer<String> tryCommand) {
         PageHeader header = new PageHeader("Settings");
         header.subtitleProperty().set("kept as you choose");
         Banner problem = new Banner(Tone.BAD);
@@ -34,6 +36,8 @@ public final class SettingsView extends VBox {
                         header,
                         problem,
                         Card.titled("Look", Words.caption("theme"), themes, Words.caption("text"), sizes),
+                        new AlarmsCard(model),
+                        new AlarmCommandCard(model, tryCommand),
                         new LabelsCard(model));
     }
 

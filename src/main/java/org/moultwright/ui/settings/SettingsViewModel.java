@@ -14,6 +14,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.domain.Stage;
+import org.moultwright.settings.AlarmSettings;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
 import org.moultwright.settings.Theme;
@@ -72,6 +73,10 @@ public final class SettingsViewModel {
 
     public void choose(Vocabulary chosen) {
         change(settings.get().withVocabulary(chosen.key()));
+    }
+
+    public void choose(AlarmSettings alarms) {
+        change(settings.get().withAlarms(alarms));
     }
 
     /** Names a stage as the keeper does; a blank name, or the vocabulary's own, takes the keeper's away. */

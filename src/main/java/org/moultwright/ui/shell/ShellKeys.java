@@ -18,6 +18,8 @@ final class ShellKeys {
             new KeyHint("?", "this sheet; F1 does the same"),
             new KeyHint("Ctrl + 1 … 9", "the screens of the rail, from the top"),
             new KeyHint(SETTINGS_NAME, "settings"),
+            new KeyHint("F6", "an alarm: I have seen it"),
+            new KeyHint("F7, F8", "an alarm: quiet for 15 or 60 minutes"),
             new KeyHint("Ctrl + Z", "undo what was saved last"),
             new KeyHint("Esc", "close what is open"));
 

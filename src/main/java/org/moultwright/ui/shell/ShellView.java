@@ -11,6 +11,9 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.moultwright.ui.alarm.AlarmBanner;
+import org.moultwright.ui.alarm.AlarmKeys;
+import org.moultwright.ui.alarm.AlarmViewModel;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Keys;
@@ -19,17 +22,20 @@ import org.moultwright.ui.control.Tone;
 /** The frame: rail, top line, and the open screen between them. */
 public final class ShellView extends BorderPane {
     private final ShellViewModel model;
+    private final AlarmViewModel alarms;
     private final List<Screen> screens;
     private final List<Screen> inRail;
     private final ScrollPane host = new ScrollPane();
     private final KeySheet keySheet = new KeySheet(() -> showKeys(false));
 
     /**
+     * @param alarms shown over every screen
      * @param screens in the rail's order
      * @param foot the screen at the rail's foot, the keeper's choices
      */
-    public ShellView(ShellViewModel model, List<Screen> screens, Screen foot) {
+    public ShellView(ShellViewModel model, AlarmViewModel alarms, List<Screen> screens, Screen foot) {
         this.model = model;
+        this.alarms = alarms;
         this.inRail = List.copyOf(screens);
         List<Screen> all = new ArrayList<>(screens);
         all.add(foot);
@@ -51,9 +57,10 @@ public final class ShellView extends BorderPane {
         host.setFocusTraversable(false);
         StackPane layers = new StackPane(host, keySheet);
         keySheet.setVisible(false);
+        setTop(new AlarmBanner(alarms));
         setLeft(new RailView(model, inRail, foot));
         VBox.setVgrow(layers, Priority.ALWAYS);
-        setCenter(new VBox(new TopLineView(model), noticeBar(), layers));
+        setCenter(new VBox(new TopLineView(model, alarms.lineProperty()), noticeBar(), layers));
         getStyleClass().add("shell");
     }
 
@@ -97,7 +104,7 @@ public final class ShellView extends BorderPane {
             showKeys(!keySheet.isVisible());
         } else if (event.getCode() == KeyCode.ESCAPE && keySheet.isVisible()) {
             showKeys(false);
-        } else {
+        } else if (!AlarmKeys.pressed(event, alarms)) {
             return;
         }
         event.consume();

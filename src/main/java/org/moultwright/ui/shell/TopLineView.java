@@ -1,6 +1,7 @@
 package org.moultwright.ui.shell;
 
 import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -11,17 +12,19 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
+import org.moultwright.ui.alarm.AlarmViewModel;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Words;
 
 /** The line above every screen: probes with their age, trays left, the next moult, what was saved. */
 final class TopLineView extends HBox {
+    private final HBox watch = new HBox();
     private final HBox probes = new HBox();
     private final HBox facts = new HBox();
     private final ShellViewModel model;
 
-    TopLineView(ShellViewModel model) {
+    TopLineView(ShellViewModel model, ReadOnlyObjectProperty<AlarmViewModel.AlarmLine> alarms) {
         this.model = model;
         Label saved = Words.muted("");
         saved.textProperty().bind(model.savedWordsProperty());
@@ -30,17 +33,20 @@ final class TopLineView extends HBox {
         undo.setAccessibleText("Undo what was saved last");
         undo.visibleProperty().bind(model.undoProperty().map(Optional::isPresent));
         undo.managedProperty().bind(undo.visibleProperty());
-        HBox state = new HBox(probes, facts);
+        HBox state = new HBox(watch, probes, facts);
         state.setMinWidth(0);
         clip(state);
         setHgrow(state, Priority.ALWAYS);
         getStyleClass().add("top-line");
         state.getStyleClass().add("top-line-group");
+        watch.getStyleClass().add("top-line-probe");
         probes.getStyleClass().add("top-line-group");
         facts.getStyleClass().add("top-line-group");
         getChildren().addAll(state, saved, undo);
         model.probes().addListener((ListChangeListener<ShellViewModel.ProbeWords>) change -> showProbes());
         model.topLineProperty().addListener((observed, before, now) -> showFacts(now));
+        alarms.addListener((observed, before, now) -> showWatch(now));
+        showWatch(alarms.get());
         showProbes();
         showFacts(model.topLineProperty().get());
     }
@@ -51,6 +57,11 @@ final class TopLineView extends HBox {
         seen.widthProperty().bind(region.widthProperty());
         seen.heightProperty().bind(region.heightProperty());
         region.setClip(seen);
+    }
+
+    private void showWatch(AlarmViewModel.AlarmLine line) {
+        String age = line.age().isEmpty() ? "" : ", " + line.age();
+        watch.getChildren().setAll(Swatch.dot(line.tone()), flow(strong(line.state()), muted(age)));
     }
 
     private void showProbes() {

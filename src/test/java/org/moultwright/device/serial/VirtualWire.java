@@ -13,7 +13,7 @@ import java.util.Arrays;
 import java.util.concurrent.TimeUnit;
 
 /** Two pseudo-terminals joined by socat: what is said at one end is heard at the other. */
-final class VirtualWire implements AutoCloseable {
+public final class VirtualWire implements AutoCloseable {
     private final Path portEnd;
     private final Path probeEnd;
     private final Process socat;
@@ -27,13 +27,13 @@ final class VirtualWire implements AutoCloseable {
     }
 
     /** Skips the test where there is no socat. */
-    static void assumeAvailable() {
+    public static void assumeAvailable() {
         boolean available = Arrays.stream(System.getenv("PATH").split(File.pathSeparator))
                 .anyMatch(folder -> Files.isExecutable(Path.of(folder, "socat")));
         assumeTrue(available, "socat is not installed");
     }
 
-    static VirtualWire plugIn(Path folder) throws IOException {
+    public static VirtualWire plugIn(Path folder) throws IOException {
         return plugIn(folder, "port");
     }
 
@@ -52,11 +52,11 @@ final class VirtualWire implements AutoCloseable {
         return "pty,raw,echo=0,link=" + link;
     }
 
-    String port() {
+    public String port() {
         return portEnd.toString();
     }
 
-    void say(String text) throws IOException {
+    public void say(String text) throws IOException {
         say(text.getBytes(StandardCharsets.ISO_8859_1));
     }
 

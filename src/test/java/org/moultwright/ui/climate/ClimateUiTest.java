@@ -21,6 +21,7 @@ import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.LinkState;
@@ -36,6 +37,7 @@ import org.testfx.framework.junit5.Start;
 @ExtendWith(ApplicationExtension.class)
 class ClimateUiTest {
     private final ObjectProperty<RoomView> room = new SimpleObjectProperty<>(RoomFixture.room());
+    private final InventedWatch invented = new InventedWatch().tooWarm(true);
     private final MemoryLog log = new MemoryLog();
     private ClimateViewModel model;
 
@@ -87,6 +89,13 @@ class ClimateUiTest {
     }
 
     @Test
+    void theJournalIsListedTheNewestFirst(FxRobot robot) {
+        assertThat(model.journal()).extracting(JournalRow::what).contains("box 1 too warm, 30.4 °C");
+        robot.interact(() -> invented.watch.acknowledge());
+        assertThat(model.journal().get(0).what()).endsWith(": seen");
+    }
+
+    @Test
     void readingsThatCannotBeFetchedAreSaid(FxRobot robot) {
         log.broken = true;
         robot.interact(() -> model.spanProperty().set(TimeSpan.MONTH));
@@ -114,6 +123,9 @@ class ClimateUiTest {
         return new ClimateDesk(
                 room,
                 log,
+                invented.watch,
+                invented.journal,
+                invented.model.lastTurnProperty(),
                 new OneLine(),
                 new InlineRunner(),
                 InlineRunner::new,

@@ -15,6 +15,8 @@ import org.moultwright.domain.Stage;
 import org.moultwright.settings.Settings;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
+import org.moultwright.ui.alarm.AlarmViewModel;
+import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.settings.SettingsScreen;
 import org.moultwright.ui.settings.SettingsViewModel;
 import org.moultwright.ui.shell.Screen;
@@ -90,7 +92,16 @@ public final class RoundPictures {
         return framed(new RoundView(new RoundViewModel(new InventedRoom().desk())), "settings");
     }
 
+    /** The round with these alarms over it. */
+    public static Parent under(AlarmViewModel alarms) {
+        return framed(new RoundView(new RoundViewModel(new InventedRoom().desk())), "round", alarms);
+    }
+
     private static Parent framed(RoundView view, String open) {
+        return framed(view, open, new InventedWatch().model);
+    }
+
+    private static Parent framed(RoundView view, String open, AlarmViewModel alarms) {
         ShellViewModel frame = new ShellViewModel(new DayWords(ZoneOffset.UTC));
         Instant now = InventedRoom.NOW;
         frame.show(
@@ -104,7 +115,7 @@ public final class RoundPictures {
         frame.saved(now, () -> {});
         frame.currentProperty().set(open);
         SettingsViewModel settings = new SettingsViewModel(Settings.DEFAULT, kept -> {}, new InlineRunner());
-        return new ShellView(frame, List.of(new Pictured(view)), new SettingsScreen(settings));
+        return new ShellView(frame, alarms, List.of(new Pictured(view)), new SettingsScreen(settings, command -> {}));
     }
 
     private record Pictured(RoundView view) implements Screen {

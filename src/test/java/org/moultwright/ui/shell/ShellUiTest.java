@@ -22,6 +22,7 @@ import org.moultwright.settings.Theme;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.control.NumberField;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.settings.SettingsScreen;
@@ -49,7 +50,11 @@ class ShellUiTest {
     }
 
     private ShellView shell() {
-        return new ShellView(model, List.of(new Page("one"), new Page("two")), new SettingsScreen(settings));
+        return new ShellView(
+                model,
+                new InventedWatch().model,
+                List.of(new Page("one"), new Page("two")),
+                new SettingsScreen(settings, command -> {}));
     }
 
     @Test
@@ -137,7 +142,11 @@ class ShellUiTest {
                             Tone.WARN,
                             "Your settings file could not be understood; the usual settings hold.",
                             "It is kept beside the new one as settings.txt.not-understood-1.")));
-            return new ShellView(pictured, List.of(new Page("one"), new Page("two")), new SettingsScreen(settings));
+            return new ShellView(
+                    pictured,
+                    new InventedWatch().model,
+                    List.of(new Page("one"), new Page("two")),
+                    new SettingsScreen(settings, command -> {}));
         });
     }
 

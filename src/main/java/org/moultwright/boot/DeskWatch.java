@@ -1,0 +1,110 @@
+package org.moultwright.boot;
+
+import java.io.UncheckedIOException;
+import java.time.InstantSource;
+import java.util.UUID;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import javafx.beans.value.ObservableValue;
+import org.moultwright.boot.machine.AlarmCommand;
+import org.moultwright.domain.AlarmEntry;
+import org.moultwright.settings.Settings;
+import org.moultwright.store.H2Store;
+import org.moultwright.task.Runner;
+import org.moultwright.task.Ticker;
+import org.moultwright.text.DayWords;
+import org.moultwright.ui.alarm.AlarmDesk;
+import org.moultwright.ui.alarm.AlarmViewModel;
+import org.moultwright.workflow.BroodView;
+import org.moultwright.workflow.KeepWatch;
+import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.WatchListener;
+import org.moultwright.workflow.WatchPlaces;
+import org.moultwright.workflow.WatchView;
+
+/** The watch of a desk: kept aside, shown above every screen, heard unless the keeper has muted it. */
+final class DeskWatch implements AutoCloseable {
+    private final ObservableValue<Settings> settings;
+    private final Executor toolkit;
+    private final Consumer<UncheckedIOException> commandFailed;
+    private final KeepWatch watch;
+    private final AlarmViewModel model;
+    private final Ticker ticker;
+
+    /** @param commandFailed is told, on the toolkit's thread, that the command for alarms could not be run */
+    DeskWatch(
+            H2Store store,
+            InstantSource clock,
+            DayWords days,
+            ObservableValue<Settings> settings,
+            Runner keeper,
+            Executor toolkit,
+            Runnable sound,
+            Consumer<UncheckedIOException> commandFailed) {
+        this.commandFailed = commandFailed;
+        this.settings = settings;
+        this.toolkit = toolkit;
+        this.watch = new KeepWatch(
+                store.alarms(),
+                store.readings(),
+                clock,
+                System::nanoTime,
+                UUID::randomUUID,
+                WatchPlaces.NONE,
+                settings.getValue().alarms().limits(),
+                new Told());
+        this.model = new AlarmViewModel(new AlarmDesk(
+                watch::acknowledge, watch::snooze, keeper, () -> ring(sound), System::nanoTime, clock, days));
+        this.ticker = new Ticker("watch", KeepWatch.USUAL_TICK, watch::tick);
+    }
+
+    KeepWatch watch() {
+        return watch;
+    }
+
+    AlarmViewModel model() {
+        return model;
+    }
+
+    /** Follows what was written of places, calibrations and set-points, and the keeper's limits. Not on the toolkit's thread. */
+    void follow(RoomView room) {
+        watch.follow(
+                WatchPlaces.of(room.broods().stream().map(BroodView::record).toList()),
+                settings.getValue().alarms().limits());
+    }
+
+    @Override
+    public void close() {
+        ticker.close();
+    }
+
+    private void ring(Runnable sound) {
+        if (settings.getValue().alarms().isHeard()) {
+            sound.run();
+        }
+    }
+
+    private void run(AlarmCommand command, AlarmEntry entry) {
+        try {
+            command.answer(entry);
+        } catch (UncheckedIOException fault) {
+            toolkit.execute(() -> commandFailed.accept(fault));
+        }
+    }
+
+    private final class Told implements WatchListener {
+        @Override
+        public void turned(AlarmEntry entry) {
+            toolkit.execute(() -> model.turned(entry));
+            String command = settings.getValue().alarms().command();
+            if (!command.isBlank()) {
+                run(new AlarmCommand(command), entry);
+            }
+        }
+
+        @Override
+        public void stands(WatchView view) {
+            toolkit.execute(() -> model.show(view));
+        }
+    }
+}

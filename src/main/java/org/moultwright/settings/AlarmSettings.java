@@ -1,0 +1,26 @@
+package org.moultwright.settings;
+
+import org.moultwright.domain.AlarmLimits;
+
+/**
+ * How the keeper wants to be woken.
+ *
+ * @param limits for containers without a set-point; those with one have theirs moved along with it
+ * @param isHeard whether alarms sound
+ * @param command what the logger without a window runs at an alarm; empty for nothing
+ */
+public record AlarmSettings(AlarmLimits limits, boolean isHeard, String command) {
+    public static final AlarmSettings DEFAULT = new AlarmSettings(AlarmLimits.USUAL, true, "");
+
+    public AlarmSettings withLimits(AlarmLimits others) {
+        return new AlarmSettings(others, isHeard, command);
+    }
+
+    public AlarmSettings heard(boolean whether) {
+        return new AlarmSettings(limits, whether, command);
+    }
+
+    public AlarmSettings withCommand(String other) {
+        return new AlarmSettings(limits, isHeard, other);
+    }
+}

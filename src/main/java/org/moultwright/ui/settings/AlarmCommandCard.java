@@ -1,0 +1,64 @@
+package org.moultwright.ui.settings;
+
+import java.io.UncheckedIOException;
+import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Words;
+
+/** The keeper's own command for alarms, to be tried before it is needed. */
+final class AlarmCommandCard extends VBox {
+    private final SettingsViewModel model;
+    private final TextField command = new TextField();
+
+    AlarmCommandCard(SettingsViewModel model, Consumer<String> tryCommand) {
+        this.model = model;
+        Label told = Words.wrapped(Words.caption(""));
+        told.managedProperty().bind(told.textProperty().isNotEmpty());
+        Button test = Buttons.secondary("Try it", () -> told.setText(tried(tryCommand)));
+        test.disableProperty()
+                .bind(Bindings.createBooleanBinding(() -> command.getText().isBlank(), command.textProperty()));
+        command.setText(model.settingsProperty().get().alarms().command());
+        command.setAccessibleText("command to run at an alarm");
+        command.setOnAction(event -> keep());
+        command.focusedProperty().addListener((observed, before, focused) -> {
+            if (!focused) {
+                keep();
+            }
+        });
+        HBox.setHgrow(command, Priority.ALWAYS);
+        HBox row = new HBox(command, test);
+        row.getStyleClass().add("page-actions");
+        getChildren()
+                .add(Card.titled(
+                        "At an alarm, also run",
+                        Words.wrapped(Words.muted(
+                                "A command of this machine, such as one that sends a message. It finds what happened in"
+                                        + " MOULTWRIGHT_WORDS. Empty for none.")),
+                        row,
+                        told));
+    }
+
+    private void keep() {
+        model.choose(model.settingsProperty()
+                .get()
+                .alarms()
+                .withCommand(command.getText().strip()));
+    }
+
+    private String tried(Consumer<String> tryCommand) {
+        try {
+            tryCommand.accept(command.getText().strip());
+            return "It was started. Look whether what you expect has happened.";
+        } catch (UncheckedIOException fault) {
+            return "It could not be started: " + fault.getMessage();
+        }
+    }
+}

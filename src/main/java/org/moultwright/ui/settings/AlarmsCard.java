@@ -1,0 +1,93 @@
+package org.moultwright.ui.settings;
+
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import org.moultwright.domain.AlarmLimits;
+import org.moultwright.settings.AlarmSettings;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Words;
+
+/** How the keeper is woken: from which temperatures on, and whether it is heard. */
+final class AlarmsCard extends VBox {
+    private static final int COLUMNS = 5;
+
+    private final SettingsViewModel model;
+    private final TextField veryHigh = field("far too warm above, °C");
+    private final TextField high = field("too warm above, °C");
+    private final TextField low = field("too cool below, °C");
+    private final TextField veryLow = field("far too cold below, °C");
+    private final Label problem = Words.wrapped(Words.styled("", "bad"));
+
+    AlarmsCard(SettingsViewModel model) {
+        this.model = model;
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("form");
+        grid.addRow(0, Words.plain("Far too warm above"), veryHigh, Words.caption("°C, after a minute"));
+        grid.addRow(1, Words.plain("Too warm above"), high, Words.caption("°C, after five minutes"));
+        grid.addRow(2, Words.plain("Too cool below"), low, Words.caption("°C, after five minutes"));
+        grid.addRow(3, Words.plain("Far too cold below"), veryLow, Words.caption("°C, after a minute"));
+        problem.managedProperty().bind(problem.textProperty().isNotEmpty());
+        ChoiceRow<Boolean> tone = new ChoiceRow<>(
+                List.of(true, false),
+                heard -> heard ? "Heard" : "Muted",
+                model.settingsProperty().map(settings -> settings.alarms().isHeard()),
+                heard -> model.choose(alarms().heard(heard)));
+        getChildren()
+                .add(Card.titled(
+                        "Alarms",
+                        Words.wrapped(Words.muted("In a container with a set-point these move along with it: "
+                                + "they are meant for 27 °C. None rises above far too warm.")),
+                        grid,
+                        problem,
+                        Words.caption("tone"),
+                        tone));
+        show();
+    }
+
+    private AlarmSettings alarms() {
+        return model.settingsProperty().get().alarms();
+    }
+
+    private void show() {
+        AlarmLimits limits = alarms().limits();
+        veryHigh.setText(text(limits.veryHighCelsius()));
+        high.setText(text(limits.highCelsius()));
+        low.setText(text(limits.lowCelsius()));
+        veryLow.setText(text(limits.veryLowCelsius()));
+    }
+
+    /** Kept once the four make sense together; until then what was written stays to be mended. */
+    private void keep() {
+        try {
+            AlarmLimits limits = new AlarmLimits(celsius(veryLow), celsius(low), celsius(high), celsius(veryHigh));
+            problem.setText("");
+            model.choose(alarms().withLimits(limits));
+        } catch (IllegalArgumentException notInOrder) {
+            problem.setText("Not kept: write four temperatures, each below the one above it.");
+        }
+    }
+
+    private TextField field(String name) {
+        TextField field = new TextField();
+        field.setAccessibleText(name);
+        field.setPrefColumnCount(COLUMNS);
+        field.setOnAction(event -> keep());
+        field.focusedProperty().addListener((observed, before, focused) -> {
+            if (!focused) {
+                keep();
+            }
+        });
+        return field;
+    }
+
+    private static double celsius(TextField field) {
+        return Double.parseDouble(field.getText().strip().replace(',', '.'));
+    }
+
+    private static String text(double celsius) {
+        return celsius == Math.rint(celsius) ? Long.toString((long) celsius) : Double.toString(celsius);
+    }
+}
