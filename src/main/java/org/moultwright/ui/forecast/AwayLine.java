@@ -84,7 +84,7 @@ record AwayLine(String sentence, List<String> details, double needsHands) {
     private static Happening share(
             String share, String tray, AwayChances.Moult moult, double chance, Vocabulary vocabulary) {
         return new Happening(
-                chance, share + tray + " have become " + vocabulary.plural(moult.into()) + " while you are away");
+                chance, share + tray + " become " + vocabulary.plural(moult.into()) + " while you are away");
     }
 
     /** "slings: first 94 %, half 60 %"; empty where none of it falls into those days. */

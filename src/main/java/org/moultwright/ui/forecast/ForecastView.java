@@ -27,7 +27,7 @@ import org.moultwright.ui.theme.Palette;
 final class ForecastView extends VBox {
     private static final CalendarList.Rows ROWS = new CalendarList.Rows(82, 120);
 
-    private static final double BELOW_PIXELS = 238;
+    private static final double BELOW_PIXELS = 224;
     private static final PseudoClass WHAT_IF = PseudoClass.getPseudoClass("what-if");
     private static final String KEY =
             "bar = 80 % window · mark = its middle · square = has been · colour = the stage entered";
@@ -111,8 +111,9 @@ final class ForecastView extends VBox {
 
     private Node below() {
         StackPane below = new StackPane(
-                shownAs(new PlanAhead(model), ForecastViewModel.Part.AHEAD),
-                shownAs(new InWords(model), ForecastViewModel.Part.WORDS));
+                shownAs(PlanAhead.of(model), ForecastViewModel.Part.AHEAD),
+                shownAs(InWords.of(model), ForecastViewModel.Part.WORDS));
+        below.getStyleClass().add("below-lanes");
         below.setMinHeight(BELOW_PIXELS);
         below.setPrefHeight(BELOW_PIXELS);
         return below;

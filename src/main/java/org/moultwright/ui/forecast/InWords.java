@@ -12,13 +12,16 @@ import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Words;
 
 /** The lanes in words: the tray chosen, the yield and what it was learned from, and what is to be done. */
-final class InWords extends HBox {
-    InWords(ForecastViewModel model) {
-        super(chosen(model), yields(model), toDo(model));
-        getStyleClass().add("card-row");
+final class InWords {
+    private static final double THIRD = 100 / 3.0;
+
+    private InWords() {}
+
+    static GridPane of(ForecastViewModel model) {
+        return Lines.columns(new Card[] {chosen(model), yields(model), toDo(model)}, THIRD, THIRD, THIRD);
     }
 
-    private static Node chosen(ForecastViewModel model) {
+    private static Card chosen(ForecastViewModel model) {
         VBox lines = new VBox();
         lines.getStyleClass().add("lines");
         Label title = Words.wrapped(Words.cardTitle(""));
@@ -32,7 +35,7 @@ final class InWords extends HBox {
         };
         model.chosenProperty().addListener((observed, before, now) -> show.run());
         show.run();
-        return equal(new Card(title, new Scrolled("windows of the chosen tray", lines)));
+        return new Card(title, new Scrolled("windows of the chosen tray", lines));
     }
 
     private static Node row(LaneLine.Windows windows, String words) {
@@ -41,7 +44,7 @@ final class InWords extends HBox {
         return row;
     }
 
-    private static Node yields(ForecastViewModel model) {
+    private static Card yields(ForecastViewModel model) {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
         Runnable show = () -> {
@@ -58,20 +61,16 @@ final class InWords extends HBox {
         show.run();
         VBox both = new VBox(grid, Words.caption("80 % interval"), Lines.captions(model.learned()));
         both.getStyleClass().add("lines");
-        return equal(Card.titled("Yield, and what is learned", new Scrolled("yield and what is learned", both)));
+        return Card.titled("Yield, and what is learned", new Scrolled("yield and what is learned", both));
     }
 
-    private static Node toDo(ForecastViewModel model) {
+    private static Card toDo(ForecastViewModel model) {
         VBox both = new VBox(Lines.sentences(model.toDo()), Lines.captions(model.notes()));
         both.getStyleClass().add("lines");
-        return equal(Card.titled(
+        return Card.titled(
                 "To do",
                 new Scrolled("To do", both),
                 Words.wrapped(Words.caption("Slings left together eat each other: separating within a week is common"
-                        + " practice, not a measured limit."))));
-    }
-
-    private static Card equal(Card card) {
-        return Lines.share(card, 1);
+                        + " practice, not a measured limit.")));
     }
 }

@@ -6,8 +6,9 @@ import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Words;
@@ -41,11 +42,19 @@ final class Lines {
         return Words.wrapped(Words.plain(words));
     }
 
-    /** A card as wide as others of its weight in a row. */
-    static Card share(Card card, double weightPixels) {
-        card.setMinWidth(0);
-        card.setPrefWidth(weightPixels);
-        HBox.setHgrow(card, Priority.ALWAYS);
-        return card;
+    /** Cards beside each other that share the width as told, in percent. */
+    static GridPane columns(Card[] cards, double... percents) {
+        GridPane columns = new GridPane();
+        columns.getStyleClass().add("card-columns");
+        RowConstraints row = new RowConstraints();
+        row.setPercentHeight(100);
+        columns.getRowConstraints().add(row);
+        for (int i = 0; i < cards.length; i++) {
+            ColumnConstraints column = new ColumnConstraints();
+            column.setPercentWidth(percents[i]);
+            columns.getColumnConstraints().add(column);
+            columns.add(cards[i], i, 0);
+        }
+        return columns;
     }
 }

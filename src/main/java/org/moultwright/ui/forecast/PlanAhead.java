@@ -18,17 +18,20 @@ import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
 
 /** What a keeper plans with: another set-point, days away, pots to have ready. */
-final class PlanAhead extends HBox {
-    private static final double WHAT_IF_WEIGHT = 17;
-    private static final double AWAY_WEIGHT = 13;
-    private static final double POTS_WEIGHT = 10;
+final class PlanAhead {
+    private static final double WHAT_IF_PERCENT = 42;
+    private static final double AWAY_PERCENT = 34;
+    private static final double POTS_PERCENT = 24;
 
-    PlanAhead(ForecastViewModel model) {
-        super(
-                Lines.share(Card.titled("If the set-point were", WhatIfCard.of(model)), WHAT_IF_WEIGHT),
-                Lines.share(away(model.away()), AWAY_WEIGHT),
-                Lines.share(pots(model.pots()), POTS_WEIGHT));
-        getStyleClass().add("card-row");
+    private PlanAhead() {}
+
+    static GridPane of(ForecastViewModel model) {
+        Card whatIf = Card.titled("If the set-point were", WhatIfCard.of(model));
+        return Lines.columns(
+                new Card[] {whatIf, away(model.away()), pots(model.pots())},
+                WHAT_IF_PERCENT,
+                AWAY_PERCENT,
+                POTS_PERCENT);
     }
 
     private static Card away(AwayViewModel away) {
@@ -41,8 +44,8 @@ final class PlanAhead extends HBox {
         return new Card(
                 title,
                 new Scrolled("days away", words),
-                Words.wrapped(Words.caption("Hands are needed once about a week has passed since a tray's first"
-                        + " slings. Common practice, no source.")));
+                Words.wrapped(
+                        Words.caption("Hands: about a week after the first slings. Common practice, no source.")));
     }
 
     private static List<Node> away(AwayLine line) {
@@ -89,7 +92,7 @@ final class PlanAhead extends HBox {
             for (PotNeeds.Need need : pots.needs()) {
                 Label more = Words.muted("+" + need.more());
                 Label all = Words.strong(Integer.toString(need.pots()));
-                grid.addRow(grid.getRowCount(), Words.plain("by " + pots.day(need)), more, all);
+                grid.addRow(grid.getRowCount(), Words.plain(pots.by(need)), more, all);
                 GridPane.setHalignment(more, HPos.RIGHT);
                 GridPane.setHalignment(all, HPos.RIGHT);
                 GridPane.setHgrow(more, Priority.ALWAYS);

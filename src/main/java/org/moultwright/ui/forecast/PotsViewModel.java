@@ -39,9 +39,9 @@ final class PotsViewModel {
         return needs;
     }
 
-    /** "today", "4 May". */
-    String day(PotNeeds.Need need) {
-        return need.day().equals(today) ? "today" : shortDay(need.day());
+    /** "today", "by 4 May". */
+    String by(PotNeeds.Need need) {
+        return need.day().equals(today) ? "today" : "by " + shortDay(need.day());
     }
 
     void read(List<Foreseen> foreseen, LocalDate now) {
