@@ -22,6 +22,7 @@ import org.moultwright.ui.chart.Lane;
 import org.moultwright.ui.chart.LaneChart;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.TaughtBy;
 
 /** The trays' forecasts, as things are or as a what-if has them, and the tray chosen among them. */
 final class ForecastViewModel {
@@ -201,7 +202,7 @@ final class ForecastViewModel {
             Optional<BroodForecast> found = forecast(brood);
             if (found.isPresent() && brood.record().ledger().aliveInTrays() > 0) {
                 ahead.add(yieldOf(brood, found.get()));
-                taught.add(TaughtBy.of(brood, found.get(), room));
+                taught.add(new LearnedWords.Learned(found.get(), TaughtBy.named(brood, room)));
                 found.get().notes().forEach(note -> known.add(brood.code() + ": " + words.note(note)));
             }
         }
