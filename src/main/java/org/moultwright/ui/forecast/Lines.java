@@ -53,6 +53,7 @@ final class Lines {
             ColumnConstraints column = new ColumnConstraints();
             column.setPercentWidth(percents[i]);
             columns.getColumnConstraints().add(column);
+            cards[i].setMinWidth(0);
             columns.add(cards[i], i, 0);
         }
         return columns;

@@ -19,9 +19,12 @@ import org.moultwright.ui.control.Words;
 
 /** What a keeper plans with: another set-point, days away, pots to have ready. */
 final class PlanAhead {
-    private static final double WHAT_IF_PERCENT = 42;
-    private static final double AWAY_PERCENT = 34;
+    private static final double WHAT_IF_PERCENT = 43;
+    private static final double AWAY_PERCENT = 33;
     private static final double POTS_PERCENT = 24;
+
+    private static final String RULE =
+            "Hands: about a week after a tray's first slings they must be separated. Common practice, no source.";
 
     private PlanAhead() {}
 
@@ -39,13 +42,10 @@ final class PlanAhead {
         title.textProperty().bind(away.titleProperty());
         Label sentence = Words.wrapped(Words.strong(""));
         sentence.textProperty().bind(away.sentenceProperty());
-        VBox words = new VBox(sentence, Lines.of(away.lines(), PlanAhead::away));
+        Label rule = Words.wrapped(Words.caption(RULE));
+        VBox words = new VBox(sentence, Lines.of(away.lines(), PlanAhead::away), rule);
         words.getStyleClass().add("lines");
-        return new Card(
-                title,
-                new Scrolled("days away", words),
-                Words.wrapped(
-                        Words.caption("Hands: about a week after the first slings. Common practice, no source.")));
+        return new Card(title, new Scrolled("days away", words));
     }
 
     private static List<Node> away(AwayLine line) {
