@@ -31,7 +31,7 @@ record AwayLine(String sentence, List<String> details, double needsHands) {
         List<String> details = new ArrayList<>();
         tray.separation()
                 .filter(due -> due.beforeLeaving() < RATHER_THAN_NOT)
-                .ifPresent(due -> details.add("a week since its first is over before you return: "
+                .ifPresent(due -> details.add("must be separated before you return: "
                         + ChanceWords.percent(due.beforeReturn())));
         tray.moults().stream()
                 .flatMap(moult -> figures(moult, vocabulary).stream())

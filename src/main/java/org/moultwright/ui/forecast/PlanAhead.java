@@ -57,7 +57,7 @@ final class PlanAhead {
     }
 
     private static Label hands(AwayLine line) {
-        Label hands = Words.caption("hands " + ChanceWords.percent(line.needsHands()));
+        Label hands = Words.caption("hands: " + ChanceWords.percent(line.needsHands()));
         hands.setMinWidth(Region.USE_PREF_SIZE);
         return hands;
     }

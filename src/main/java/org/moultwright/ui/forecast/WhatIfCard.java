@@ -18,7 +18,8 @@ import org.moultwright.ui.control.Words;
 /** The slider that tries a set-point on, and beside it the dates of the tray chosen under a few of them. */
 final class WhatIfCard {
     private static final String AS_IT_IS =
-            "Move the slider to see every lane under another set-point from now on. Nothing is changed by it.";
+            "Move the slider to see every lane under another set-point from now on, kept as well as it was lately."
+                    + " Nothing is changed.";
 
     private final ForecastViewModel model;
     private final WhatIfViewModel whatIf;
@@ -109,6 +110,9 @@ final class WhatIfCard {
         Runnable show = () -> {
             title.setText(model.halfTitle());
             grid.getChildren().clear();
+            if (model.table().rows().isEmpty()) {
+                grid.addRow(0, Words.muted("too early to say"));
+            }
             model.table()
                     .rows()
                     .forEach(row ->
