@@ -57,6 +57,7 @@ import org.moultwright.workflow.CalibratedBook;
 import org.moultwright.workflow.KeptForecasts;
 import org.moultwright.workflow.OpenSac;
 import org.moultwright.workflow.PotSlings;
+import org.moultwright.workflow.PreparedForecasts;
 import org.moultwright.workflow.RecordRound;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
@@ -83,6 +84,10 @@ final class Workbench implements AutoCloseable {
     /** A brood folder of many readings takes a while; nothing waits behind it. */
     private final BackgroundRunner intake;
 
+    /** What-ifs move lanes under the keeper's hand; they wait for nothing else. */
+    private final BackgroundRunner whatIf;
+
+    private final PreparedForecasts prepared = new PreparedForecasts(new Forecaster());
     private final Executor toolkit;
     private final Optional<DemoDoor> demoDoor;
     private final ShellViewModel shell;
@@ -113,8 +118,9 @@ final class Workbench implements AutoCloseable {
         this.runner = new BackgroundRunner("desk work", toolkit);
         this.keeper = new BackgroundRunner("keeper's entries", toolkit);
         this.intake = new BackgroundRunner("brood folders", toolkit);
+        this.whatIf = new BackgroundRunner("what if", toolkit);
         BroodBook book = new CalibratedBook(store.book(), store.climate());
-        this.room = new Room(book, store.readings(), new KeptForecasts(new Forecaster()::forecast, store.forecasts()));
+        this.room = new Room(book, store.readings(), new KeptForecasts(prepared, store.forecasts()));
         List<Brood> broods = book.broods();
         this.days = new DayWords(zoneOf(broods));
         this.shell = new ShellViewModel(days);
@@ -178,6 +184,7 @@ final class Workbench implements AutoCloseable {
         runner.close();
         keeper.close();
         intake.close();
+        whatIf.close();
         store.close();
     }
 
@@ -223,7 +230,7 @@ final class Workbench implements AutoCloseable {
                                 clock,
                                 days),
                         palette),
-                ForecastScreen.of(new ForecastDesk(roomView, days, words), palette),
+                ForecastScreen.of(new ForecastDesk(roomView, prepared::of, whatIf, days, words), palette),
                 new PottingScreen(new PottingDesk(
                         roomView,
                         this::readAgain,

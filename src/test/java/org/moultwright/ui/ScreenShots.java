@@ -39,6 +39,17 @@ public final class ScreenShots {
         }
     }
 
+    /** Pictures of a scene that is on screen, as it stands. */
+    public static void ofShown(String name, Scene scene, Appearance appearance) {
+        for (Theme theme : Theme.values()) {
+            WritableImage picture = ToolkitThread.ask(() -> {
+                appearance.themeProperty().set(theme);
+                return scene.snapshot(null);
+            });
+            write(picture, FOLDER.resolve(name + "-" + theme.name().toLowerCase(Locale.ROOT) + ".png"));
+        }
+    }
+
     private static WritableImage render(
             Theme theme, int widthPixels, int heightPixels, Function<Appearance, ? extends Parent> view) {
         Appearance appearance = new Appearance();

@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.moultwright.compute.climate.LivedTemperature;
 import org.moultwright.compute.climate.WarmDays;
 import org.moultwright.compute.stage.Chance;
@@ -54,6 +56,11 @@ public final class PreparedForecast {
         sight.lived().forEach(warmDays -> past.computeIfAbsent(warmDays, PastClock::new));
     }
 
+    /** The instant of the question. */
+    public Instant asOf() {
+        return question.asOf();
+    }
+
     /** The forecast if the animals' place is set as planned. */
     public BroodForecast under(ClimatePlan plan) {
         Map<LivedTemperature, FutureClimate> futures = new HashMap<>();
@@ -79,6 +86,14 @@ public final class PreparedForecast {
                 sight.record().brood().lastStage(),
                 outlook.map(found -> finallyPassed(found, trays)),
                 notes);
+    }
+
+    /** What the place a tray stands in is set to now, in °C; empty where there is no such tray. */
+    public OptionalDouble setPointCelsius(String tray) {
+        return IntStream.range(0, sight.trays().size())
+                .filter(index -> sight.trays().get(index).tray().equals(tray))
+                .mapToDouble(index -> sight.lived().get(index).temperature().nominalCelsius())
+                .findFirst();
     }
 
     /** A tray of which nothing can be said. */

@@ -1,6 +1,8 @@
 package org.moultwright.compute.forecast;
 
 import java.util.List;
+import java.util.Optional;
+import org.moultwright.domain.Stage;
 
 /**
  * What is expected of one tray.
@@ -20,5 +22,10 @@ public record TrayForecast(
     public TrayForecast {
         moults = List.copyOf(moults);
         compositions = List.copyOf(compositions);
+    }
+
+    /** When its animals enter a stage; empty where there is too little to go on. */
+    public Optional<MoultForecast> moult(Stage into) {
+        return moults.stream().filter(moult -> moult.into() == into).findFirst();
     }
 }

@@ -55,6 +55,10 @@ public final class LaneChart extends ChartCanvas {
             pen.words(row.word(), Type.CAPTION, Token.MUTED, wordsRight, middle, TextAlignment.RIGHT);
         }
         pen.vertical(pen.colour(Token.ACCENT), 2, axis.x(showing.calendar().now()), 0, height);
+        showing.asItIs().stream()
+                .flatMap(lane -> lane.windows().stream())
+                .filter(window -> !window.isPast())
+                .forEach(window -> outline(pen, axis, window, rowMiddle(window.row(), rowHeight)));
         for (Lane.Window window : showing.lane().windows()) {
             window(pen, axis, window, rowMiddle(window.row(), rowHeight));
         }
@@ -62,6 +66,13 @@ public final class LaneChart extends ChartCanvas {
 
     private static double rowMiddle(Lane.Row row, double rowHeight) {
         return (ROWS.indexOf(row) + 0.5) * rowHeight;
+    }
+
+    /** Where a window stands as things are, behind the one tried. */
+    private static void outline(Pen pen, CalendarAxis axis, Lane.Window window, double middle) {
+        double left = Math.max(axis.left(), axis.x(window.from()));
+        double right = Math.max(left + MARK_WIDTH_PIXELS, axis.x(window.to()));
+        pen.frame(pen.colour(Token.MUTED), 1, left, middle - BAR_PIXELS / 2, right - left, BAR_PIXELS, 2);
     }
 
     private static void window(Pen pen, CalendarAxis axis, Lane.Window window, double middle) {
@@ -88,6 +99,11 @@ public final class LaneChart extends ChartCanvas {
                 1);
     }
 
-    /** A lane on the calendar of its list, with the absence planned, if any. */
-    public record Shown(Lane lane, Calendar calendar, Optional<Lane.Absence> absence) {}
+    /**
+     * A lane on the calendar of its list.
+     *
+     * @param absence the one planned, if any
+     * @param asItIs the same lane as things are, outlined behind a what-if
+     */
+    public record Shown(Lane lane, Calendar calendar, Optional<Lane.Absence> absence, Optional<Lane> asItIs) {}
 }

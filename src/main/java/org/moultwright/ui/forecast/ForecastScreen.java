@@ -10,7 +10,12 @@ import org.moultwright.ui.theme.Palette;
 
 /** The forecast, as a screen of the frame. */
 public final class ForecastScreen {
-    private static final List<KeyHint> KEYS = List.of(new KeyHint("↑ ↓", "choose a tray and read its windows"));
+    private static final List<KeyHint> KEYS = List.of(
+            new KeyHint("↑ ↓", "choose a tray and read its windows"),
+            new KeyHint("Tab", "go on to what stands beneath the lanes"),
+            new KeyHint("← →", "on the slider: try a set-point 0.1 °C lower or higher"),
+            new KeyHint("Home End", "on the slider: try the lowest or highest set-point"),
+            new KeyHint("Esc", "on the slider: back to as it is"));
 
     private ForecastScreen() {}
 

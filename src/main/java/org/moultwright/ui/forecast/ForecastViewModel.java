@@ -2,7 +2,6 @@ package org.moultwright.ui.forecast;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,39 +14,73 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import org.jspecify.annotations.Nullable;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.text.ForecastWords;
+import org.moultwright.text.LearnedWords;
 import org.moultwright.ui.chart.Calendar;
 import org.moultwright.ui.chart.Lane;
 import org.moultwright.ui.chart.LaneChart;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.RoomView;
-import org.moultwright.workflow.TrayView;
+import org.moultwright.workflow.TaughtBy;
 
-/** The trays' forecasts, the tray chosen among them, and the days the keeper means to be away. */
+/** The trays' forecasts, as things are or as a what-if has them, and the tray chosen among them. */
 final class ForecastViewModel {
     private static final Duration MARGIN = Duration.ofDays(3);
 
     private final ForecastDesk desk;
+    private final WhatIfViewModel whatIf;
+    private final SetPointTable table;
+    private final AwayViewModel away;
+    private final PotsViewModel pots;
     private final ObservableList<LaneLine> lanes = FXCollections.observableArrayList();
     private final ObservableList<YieldLine> yields = FXCollections.observableArrayList();
+    private final ObservableList<String> learned = FXCollections.observableArrayList();
     private final ObservableList<String> toDo = FXCollections.observableArrayList();
     private final ObservableList<String> notes = FXCollections.observableArrayList();
     private final ObjectProperty<Optional<LaneLine>> chosen = new SimpleObjectProperty<>(Optional.empty());
+    private final ObjectProperty<Part> part = new SimpleObjectProperty<>(Part.AHEAD);
     private final ReadOnlyObjectWrapper<Optional<Calendar>> calendar = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
-    private final ObjectProperty<@Nullable LocalDate> awayFrom = new SimpleObjectProperty<>();
-    private final ObjectProperty<@Nullable LocalDate> awayTo = new SimpleObjectProperty<>();
-    private final ReadOnlyObjectWrapper<Optional<Lane.Absence>> absence = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper change = new ReadOnlyStringWrapper("");
+    private List<Foreseen> asItIs = List.of();
+    private List<Foreseen> shown = List.of();
+    private Optional<LaneLine> placed = Optional.empty();
+    private boolean isReading;
 
     ForecastViewModel(ForecastDesk desk) {
         this.desk = desk;
-        desk.room().addListener((observed, before, now) -> read());
+        this.whatIf = new WhatIfViewModel(desk);
+        this.table = new SetPointTable(desk);
+        this.away = new AwayViewModel(desk.days());
+        this.pots = new PotsViewModel(desk.days());
+        desk.room().addListener((observed, before, now) -> {
+            placed = Optional.empty();
+            read();
+            whatIf.roomChanged();
+        });
         desk.vocabulary().addListener((observed, before, now) -> read());
-        awayFrom.addListener((observed, before, now) -> read());
-        awayTo.addListener((observed, before, now) -> read());
+        away.fromProperty().addListener((observed, before, now) -> read());
+        away.toProperty().addListener((observed, before, now) -> read());
+        whatIf.answerProperty().addListener((observed, before, now) -> read());
+        chosen.addListener((observed, before, now) -> choose());
         read();
+    }
+
+    WhatIfViewModel whatIf() {
+        return whatIf;
+    }
+
+    SetPointTable table() {
+        return table;
+    }
+
+    AwayViewModel away() {
+        return away;
+    }
+
+    PotsViewModel pots() {
+        return pots;
     }
 
     ObservableList<LaneLine> lanes() {
@@ -56,6 +89,11 @@ final class ForecastViewModel {
 
     ObservableList<YieldLine> yields() {
         return yields;
+    }
+
+    /** What the timing was learned from, in sentences. */
+    ObservableList<String> learned() {
+        return learned;
     }
 
     /** What the forecast asks of the keeper, in sentences. */
@@ -72,6 +110,11 @@ final class ForecastViewModel {
         return chosen;
     }
 
+    /** What stands beneath the lanes. */
+    ObjectProperty<Part> partProperty() {
+        return part;
+    }
+
     ReadOnlyObjectProperty<Optional<Calendar>> calendarProperty() {
         return calendar.getReadOnlyProperty();
     }
@@ -80,18 +123,17 @@ final class ForecastViewModel {
         return subtitle.getReadOnlyProperty();
     }
 
-    /** The first day away; null while none is planned. */
-    ObjectProperty<@Nullable LocalDate> awayFromProperty() {
-        return awayFrom;
+    /** What the set-point tried on would change for the tray chosen. */
+    ReadOnlyStringProperty changeProperty() {
+        return change.getReadOnlyProperty();
     }
 
-    /** The last day away. */
-    ObjectProperty<@Nullable LocalDate> awayToProperty() {
-        return awayTo;
-    }
-
-    ReadOnlyObjectProperty<Optional<Lane.Absence>> absenceProperty() {
-        return absence.getReadOnlyProperty();
+    /** "A1: half are slings", over the dates under other set-points. */
+    String halfTitle() {
+        return ofChosen(asItIs)
+                .map(tray ->
+                        tray.code() + ": half are " + desk.vocabulary().get().plural(tray.lastStage()))
+                .orElse("");
     }
 
     String nowWord() {
@@ -100,46 +142,113 @@ final class ForecastViewModel {
 
     /** A lane on the calendar all share. */
     Optional<LaneChart.Shown> shown(LaneLine line) {
-        return calendar.get().map(shared -> new LaneChart.Shown(line.lane(), shared, absence.get()));
+        return calendar.get()
+                .map(shared -> new LaneChart.Shown(
+                        line.lane(), shared, away.absenceProperty().get(), line.asItIs()));
     }
 
     private void read() {
+        isReading = true;
         RoomView room = room();
-        absence.set(planned());
-        ForecastWords words = new ForecastWords(desk.vocabulary().get(), desk.days());
-        List<LaneLine> read = new ArrayList<>();
-        List<YieldLine> ahead = new ArrayList<>();
-        List<String> asked = new ArrayList<>();
-        List<String> known = new ArrayList<>();
-        for (BroodView brood : room.broods()) {
-            brood.forecast().ifPresent(forecast -> {
-                List<TrayView> occupied =
-                        brood.trays().stream().filter(tray -> tray.alive() > 0).toList();
-                for (TrayView tray : occupied) {
-                    forecast.tray(tray.tray()).ifPresent(ofTray -> {
-                        read.add(LaneLine.of(brood, tray, ofTray, room.now(), words));
-                        words.separation(ofTray, room.now()).ifPresent(asked::add);
-                    });
-                }
-                if (!occupied.isEmpty()) {
-                    ahead.add(yieldOf(brood, forecast));
-                    forecast.notes().forEach(note -> known.add(brood.code() + ": " + words.note(note)));
-                }
-            });
-        }
+        ForecastWords words = words();
+        asItIs = Foreseen.in(room, BroodView::forecast);
+        shown = Foreseen.in(room, this::forecast);
+        List<LaneLine> asThingsAre = lines(asItIs, words);
+        List<LaneLine> read = whatIf.answerProperty()
+                .get()
+                .map(answer -> tried(lines(shown, words), asThingsAre, answer.celsius()))
+                .orElse(asThingsAre);
         calendar.set(read.isEmpty() ? Optional.empty() : Optional.of(calendar(read, room.now())));
-        String chosenTray = chosen.get().map(LaneLine::tray).orElse("");
+        Optional<LaneLine> before = chosen.get();
         lanes.setAll(read);
         chosen.set(read.stream()
-                .filter(line -> line.tray().equals(chosenTray))
+                .filter(line -> before.filter(line::isOfSameTrayAs).isPresent())
                 .findFirst()
                 .or(() -> read.stream().findFirst()));
+        away.read(shown, desk.vocabulary().get());
+        pots.read(shown, desk.days().date(room.now()));
+        readBroods(room, words);
+        isReading = false;
+        choose();
+    }
+
+    private Optional<BroodForecast> forecast(BroodView brood) {
+        return whatIf.answerProperty()
+                .get()
+                .flatMap(answer -> answer.of(brood.code()))
+                .or(brood::forecast);
+    }
+
+    private List<LaneLine> lines(List<Foreseen> trays, ForecastWords words) {
+        Instant now = room().now();
+        return trays.stream().map(tray -> LaneLine.of(tray, now, words)).toList();
+    }
+
+    private static List<LaneLine> tried(List<LaneLine> lines, List<LaneLine> asThingsAre, double celsius) {
+        return lines.stream()
+                .map(line -> asThingsAre.stream()
+                        .filter(line::isOfSameTrayAs)
+                        .findFirst()
+                        .map(other -> line.tried(celsius, other))
+                        .orElse(line))
+                .toList();
+    }
+
+    private void readBroods(RoomView room, ForecastWords words) {
+        List<YieldLine> ahead = new ArrayList<>();
+        List<String> known = new ArrayList<>();
+        List<LearnedWords.Learned> taught = new ArrayList<>();
+        for (BroodView brood : room.broods()) {
+            Optional<BroodForecast> found = forecast(brood);
+            if (found.isPresent() && brood.record().ledger().aliveInTrays() > 0) {
+                ahead.add(yieldOf(brood, found.get()));
+                taught.add(new LearnedWords.Learned(found.get(), TaughtBy.named(brood, room)));
+                found.get().notes().forEach(note -> known.add(brood.code() + ": " + words.note(note)));
+            }
+        }
+        List<String> asked = new ArrayList<>(away.toArrange(shown));
+        shown.forEach(tray -> words.separation(tray.forecast(), room.now()).ifPresent(asked::add));
         yields.setAll(ahead);
-        asked.addAll(0, whileAway(read));
-        toDo.setAll(asked);
         notes.setAll(known);
+        toDo.setAll(asked);
+        learned.setAll(LearnedWords.sentences(taught));
         subtitle.set(
-                read.isEmpty() ? "" : "from the counts up to " + desk.days().day(room.now()));
+                taught.isEmpty()
+                        ? ""
+                        : whatIf.answerProperty()
+                                .get()
+                                .map(answer -> WhatIfWords.mark(answer.celsius()))
+                                .orElse("from the counts up to " + desk.days().day(room.now()) + " · "
+                                        + LearnedWords.inShort(taught)));
+    }
+
+    /** What is said of the tray chosen; not while all is being read, when the list lets go of it for a moment. */
+    private void choose() {
+        if (isReading) {
+            return;
+        }
+        Optional<Foreseen> usual = ofChosen(asItIs);
+        boolean isPlaced = placed.isPresent()
+                && chosen.get().filter(placed.get()::isOfSameTrayAs).isPresent();
+        if (!isPlaced) {
+            placed = chosen.get();
+            whatIf.choose(usual);
+            table.choose(usual);
+        }
+        change.set(whatIf.answerProperty()
+                .get()
+                .flatMap(answer -> usual.flatMap(before -> ofChosen(shown)
+                        .map(tried -> new WhatIfWords(desk.vocabulary().get(), desk.days())
+                                .change(answer.celsius(), before, tried, room().now()))))
+                .orElse(""));
+    }
+
+    private Optional<Foreseen> ofChosen(List<Foreseen> trays) {
+        return chosen.get()
+                .flatMap(line -> trays.stream()
+                        .filter(tray -> tray.code().equals(line.tray())
+                                && tray.brood().code().equals(line.brood()))
+                        .findFirst());
     }
 
     private YieldLine yieldOf(BroodView brood, BroodForecast forecast) {
@@ -150,53 +259,41 @@ final class ForecastViewModel {
                 desk.vocabulary().get().plural(forecast.yieldInto()) + ", " + of);
     }
 
-    /** Which trays have a window that touches the days away. */
-    private List<String> whileAway(List<LaneLine> read) {
-        return absence.get().stream()
-                .flatMap(away -> read.stream()
-                        .flatMap(line -> line.lane().windows().stream()
-                                .filter(window -> window.row() == Lane.Row.FIRST && !window.isPast())
-                                .filter(window -> window.from().isBefore(away.to())
-                                        && window.to().isAfter(away.from()))
-                                .limit(1)
-                                .map(window -> handsNeeded(line, window, away))))
-                .toList();
-    }
-
-    private String handsNeeded(LaneLine line, Lane.Window window, Lane.Absence away) {
-        Instant from = window.from().isBefore(away.from()) ? away.from() : window.from();
-        return "%s may need hands from %s, while you are away. Ask a sitter, or pot early."
-                .formatted(line.tray(), desk.days().day(from));
-    }
-
-    private Optional<Lane.Absence> planned() {
-        LocalDate first = awayFrom.get();
-        LocalDate last = awayTo.get();
-        if (first == null || last == null || last.isBefore(first)) {
-            return Optional.empty();
-        }
-        Instant from = first.atStartOfDay(desk.days().zone()).toInstant();
-        Instant to = last.plusDays(1).atStartOfDay(desk.days().zone()).toInstant();
-        String words = "away " + desk.days().days(from, to.minusSeconds(1));
-        return Optional.of(new Lane.Absence(from, to, words));
-    }
-
+    /** As long as all that is told and all there would be as things are: trying a warmer place never moves it. */
     private Calendar calendar(List<LaneLine> read, Instant now) {
-        Instant last = read.stream()
-                .flatMap(line -> line.lane().windows().stream())
-                .map(Lane.Window::to)
-                .max(Instant::compareTo)
-                .orElse(now);
-        Instant end = Stream.concat(
-                        Stream.of(last, now.plus(Duration.ofDays(14))),
-                        absence.get().stream().map(Lane.Absence::to))
-                .max(Instant::compareTo)
-                .orElse(last);
+        Stream<Instant> windows = read.stream()
+                .flatMap(line -> Stream.concat(Stream.of(line.lane()), line.asItIs().stream()))
+                .flatMap(lane -> lane.windows().stream())
+                .map(Lane.Window::to);
+        Stream<Instant> others = Stream.concat(
+                Stream.of(now.plus(Duration.ofDays(14))),
+                away.absenceProperty().get().stream().map(Lane.Absence::to));
+        Instant end = Stream.concat(windows, others).max(Instant::compareTo).orElse(now);
         return new Calendar(desk.days().zone(), now.minus(MARGIN), end.plus(MARGIN), now);
+    }
+
+    private ForecastWords words() {
+        return new ForecastWords(desk.vocabulary().get(), desk.days());
     }
 
     private RoomView room() {
         return desk.room().get();
+    }
+
+    /** What may stand beneath the lanes. */
+    enum Part {
+        AHEAD("Plan ahead"),
+        WORDS("In words");
+
+        private final String word;
+
+        Part(String word) {
+            this.word = word;
+        }
+
+        String word() {
+            return word;
+        }
     }
 
     /** How many are expected of one brood. */

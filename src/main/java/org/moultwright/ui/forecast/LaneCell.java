@@ -31,7 +31,7 @@ final class LaneCell extends ListCell<LaneLine> {
         row.getStyleClass().add("chart-row");
         getStyleClass().addAll("chart-cell", "lane-cell");
         setPrefWidth(0);
-        model.absenceProperty().addListener((observed, before, now) -> showLane());
+        model.away().absenceProperty().addListener((observed, before, now) -> showLane());
     }
 
     @Override

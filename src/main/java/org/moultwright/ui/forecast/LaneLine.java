@@ -24,11 +24,22 @@ import org.moultwright.workflow.TrayView;
  * @param sentence the phrase as a whole sentence with the tray's name
  * @param windows every window in words
  * @param lane its windows as a picture
+ * @param asItIs the same as things are, where the lane is a what-if
  */
 record LaneLine(
-        String brood, String tray, String animals, String phrase, String sentence, List<Windows> windows, Lane lane) {
+        String brood,
+        String tray,
+        String animals,
+        String phrase,
+        String sentence,
+        List<Windows> windows,
+        Lane lane,
+        Optional<Lane> asItIs) {
 
-    static LaneLine of(BroodView brood, TrayView tray, TrayForecast forecast, Instant now, ForecastWords words) {
+    static LaneLine of(Foreseen foreseen, Instant now, ForecastWords words) {
+        BroodView brood = foreseen.brood();
+        TrayView tray = foreseen.tray();
+        TrayForecast forecast = foreseen.forecast();
         List<Windows> inWords = forecast.moults().stream()
                 .map(moult -> new Windows(moult.into(), words.windows(moult, now)))
                 .toList();
@@ -42,7 +53,25 @@ record LaneLine(
                 new Lane(forecast.moults().stream()
                         .flatMap(moult ->
                                 windows(moult, FirstSeen.in(brood.record(), tray.tray(), moult.into()), now).stream())
-                        .toList()));
+                        .toList()),
+                Optional.empty());
+    }
+
+    /** This lane as a what-if, beside the one as things are. */
+    LaneLine tried(double celsius, LaneLine asThingsAre) {
+        return new LaneLine(
+                brood,
+                tray,
+                animals,
+                phrase,
+                "At " + Temperatures.words(celsius) + ", " + sentence,
+                windows,
+                lane,
+                Optional.of(asThingsAre.lane()));
+    }
+
+    boolean isOfSameTrayAs(LaneLine other) {
+        return tray.equals(other.tray) && brood.equals(other.brood);
     }
 
     /** What has begun stands on the day it was first seen, wherever the forecast would have put it. */

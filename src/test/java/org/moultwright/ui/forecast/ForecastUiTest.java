@@ -5,6 +5,7 @@ import static org.moultwright.domain.Stage.INSTAR2;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Bounds;
@@ -14,14 +15,17 @@ import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.PreparedRoom;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.Lane;
 import org.moultwright.ui.chart.LaneChart;
 import org.moultwright.ui.theme.Appearance;
+import org.moultwright.workflow.PreparedForecasts;
 import org.moultwright.workflow.RoomView;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -31,6 +35,7 @@ import org.testfx.util.WaitForAsyncUtils;
 @ExtendWith(ApplicationExtension.class)
 class ForecastUiTest {
     private final ObjectProperty<RoomView> room = new SimpleObjectProperty<>(RoomFixture.room());
+    private final PreparedForecasts prepared = new PreparedRoom().prepared();
     private ForecastViewModel model;
 
     @Start
@@ -92,12 +97,13 @@ class ForecastUiTest {
     @Test
     void anAbsenceNamesTheTraysThatNeedHands(FxRobot robot) {
         robot.interact(() -> {
-            model.awayFromProperty().set(LocalDate.of(2026, 5, 8));
-            model.awayToProperty().set(LocalDate.of(2026, 5, 15));
+            model.away().fromProperty().set(LocalDate.of(2026, 5, 8));
+            model.away().toProperty().set(LocalDate.of(2026, 5, 15));
         });
-        assertThat(model.toDo().get(0))
-                .isEqualTo("B1 may need hands from 8 May, while you are away. Ask a sitter, or pot early.");
-        assertThat(model.absenceProperty().get().orElseThrow().words()).isEqualTo("away 8 to 15 May");
+        assertThat(model.toDo())
+                .startsWith("A1 may need hands from 9 May, while you are away. Ask a sitter, or pot early.")
+                .contains("B1 may need hands from 14 May, while you are away. Ask a sitter, or pot early.");
+        assertThat(model.away().absenceProperty().get().orElseThrow().words()).isEqualTo("away 8 to 15 May");
     }
 
     @Test
@@ -110,24 +116,40 @@ class ForecastUiTest {
     @Test
     void everyStateIsPictured(FxRobot robot) {
         ScreenShots.of("forecast", 1188, 752, look -> pictured(look, true));
-        ScreenShots.of("forecast-large", 1828, 1032, look -> pictured(look, false));
+        ScreenShots.of("forecast-large", 1828, 1032, look -> pictured(look, true));
+        ScreenShots.of("forecast-what-if", 1188, 752, look -> tried(look, ForecastViewModel.Part.AHEAD));
+        ScreenShots.of("forecast-what-if-words", 1188, 752, look -> tried(look, ForecastViewModel.Part.WORDS));
+        ScreenShots.of("forecast-what-if-large", 1828, 1032, look -> tried(look, ForecastViewModel.Part.AHEAD));
         robot.interact(() -> room.set(RoomFixture.crowded(60)));
         ScreenShots.of("forecast-many", 1188, 752, look -> pictured(look, false));
         robot.interact(() -> room.set(RoomView.EMPTY));
         ScreenShots.of("forecast-empty", 1188, 752, look -> pictured(look, false));
     }
 
+    private ForecastView tried(Appearance look, ForecastViewModel.Part part) {
+        ForecastViewModel shown = model();
+        ForecastView view = new ForecastView(shown, look.paletteProperty());
+        shown.partProperty().set(part);
+        shown.chosenProperty().set(Optional.of(shown.lanes().get(2)));
+        shown.whatIf().celsiusProperty().set(26.5);
+        return view;
+    }
+
     private ForecastView pictured(Appearance look, boolean withAbsence) {
         ForecastViewModel shown = model();
         if (withAbsence) {
-            shown.awayFromProperty().set(LocalDate.of(2026, 5, 9));
-            shown.awayToProperty().set(LocalDate.of(2026, 5, 16));
+            shown.away().fromProperty().set(LocalDate.of(2026, 5, 9));
+            shown.away().toProperty().set(LocalDate.of(2026, 5, 16));
         }
         return new ForecastView(shown, look.paletteProperty());
     }
 
     private ForecastViewModel model() {
         return new ForecastViewModel(new ForecastDesk(
-                room, new DayWords(RoomFixture.ZONE), new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)));
+                room,
+                prepared::of,
+                new InlineRunner(),
+                new DayWords(RoomFixture.ZONE),
+                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)));
     }
 }

@@ -1,0 +1,111 @@
+package org.moultwright.ui.forecast;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.moultwright.text.ChanceWords;
+import org.moultwright.text.Vocabulary;
+
+/**
+ * One tray while nobody is there, in words.
+ *
+ * @param sentence what matters most
+ * @param details the figures behind it, a line each
+ * @param needsHands how likely the tray needs hands, within [0, 1]
+ */
+record AwayLine(String sentence, List<String> details, double needsHands) {
+    /** What is rarer is not worth a sentence. */
+    private static final double WORTH_A_WORD = 0.05;
+
+    private static final double RATHER_THAN_NOT = 0.5;
+
+    AwayLine {
+        details = List.copyOf(details);
+    }
+
+    static AwayLine of(AwayChances tray, Vocabulary vocabulary) {
+        List<String> details = new ArrayList<>();
+        tray.separation()
+                .filter(due -> due.beforeLeaving() < RATHER_THAN_NOT)
+                .ifPresent(due ->
+                        details.add("must be separated before you return: " + ChanceWords.percent(due.beforeReturn())));
+        tray.moults().stream()
+                .flatMap(moult -> figures(moult, vocabulary).stream())
+                .forEach(details::add);
+        return new AwayLine(sentence(tray, vocabulary), details, tray.needsHands());
+    }
+
+    /** How likely any of the trays needs hands: at least as the likeliest, at most as if none told of another. */
+    static String any(List<AwayLine> lines) {
+        double least = lines.stream().mapToDouble(AwayLine::needsHands).max().orElse(0);
+        double none = lines.stream().mapToDouble(line -> 1 - line.needsHands()).reduce(1, (a, b) -> a * b);
+        String low = ChanceWords.of(least);
+        String high = ChanceWords.of(1 - none);
+        String chance = low.equals(high) ? low : "between " + low + " and " + high;
+        return capital(chance) + " that a tray needs hands while you are away.";
+    }
+
+    private static String sentence(AwayChances tray, Vocabulary vocabulary) {
+        if (tray.moults().isEmpty()) {
+            return tray.tray() + ": too early to say.";
+        }
+        Optional<Happening> likeliest = tray.separation()
+                .filter(due -> due.beforeLeaving() >= RATHER_THAN_NOT)
+                .map(due -> new Happening(due.beforeLeaving(), tray.tray() + " should be separated before you leave"))
+                .or(() -> happenings(tray, vocabulary)
+                        .filter(happening -> happening.chance() >= WORTH_A_WORD)
+                        .findFirst());
+        return likeliest
+                .map(Happening::sentence)
+                .orElse("Little is likely to happen in " + tray.tray() + " while you are away.");
+    }
+
+    /** The first slings first, since they start the week; then whatever is likeliest. */
+    private static Stream<Happening> happenings(AwayChances tray, Vocabulary vocabulary) {
+        AwayChances.Moult last = tray.moults().get(0);
+        Stream<Happening> others = tray.moults().stream()
+                .flatMap(moult -> Stream.of(
+                        first(tray.tray(), moult, vocabulary),
+                        share("half of ", tray.tray(), moult, moult.half(), vocabulary),
+                        share("most of ", tray.tray(), moult, moult.most(), vocabulary)))
+                .sorted(Comparator.comparingDouble(Happening::chance).reversed());
+        return Stream.concat(Stream.of(first(tray.tray(), last, vocabulary)), others);
+    }
+
+    private static Happening first(String tray, AwayChances.Moult moult, Vocabulary vocabulary) {
+        return new Happening(
+                moult.first(), tray + "'s first " + vocabulary.plural(moult.into()) + " come while you are away");
+    }
+
+    private static Happening share(
+            String share, String tray, AwayChances.Moult moult, double chance, Vocabulary vocabulary) {
+        return new Happening(
+                chance, share + tray + " become " + vocabulary.plural(moult.into()) + " while you are away");
+    }
+
+    /** "slings: first 94 %, half 60 %"; empty where none of it falls into those days. */
+    private static Optional<String> figures(AwayChances.Moult moult, Vocabulary vocabulary) {
+        String named = Stream.of(
+                        new Happening(moult.first(), "first"),
+                        new Happening(moult.half(), "half"),
+                        new Happening(moult.most(), "most"))
+                .filter(happening -> happening.chance() > 0)
+                .map(happening -> happening.what() + " " + ChanceWords.percent(happening.chance()))
+                .collect(Collectors.joining(", "));
+        return named.isEmpty() ? Optional.empty() : Optional.of(vocabulary.plural(moult.into()) + ": " + named);
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    private record Happening(double chance, String what) {
+        String sentence() {
+            return capital(ChanceWords.of(chance)) + " that " + what + ".";
+        }
+    }
+}

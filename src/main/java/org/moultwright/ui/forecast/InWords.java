@@ -1,0 +1,76 @@
+package org.moultwright.ui.forecast;
+
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Scrolled;
+import org.moultwright.ui.control.Swatch;
+import org.moultwright.ui.control.Words;
+
+/** The lanes in words: the tray chosen, the yield and what it was learned from, and what is to be done. */
+final class InWords {
+    private static final double THIRD = 100 / 3.0;
+
+    private InWords() {}
+
+    static GridPane of(ForecastViewModel model) {
+        return Lines.columns(new Card[] {chosen(model), yields(model), toDo(model)}, THIRD, THIRD, THIRD);
+    }
+
+    private static Card chosen(ForecastViewModel model) {
+        VBox lines = new VBox();
+        lines.getStyleClass().add("lines");
+        Label title = Words.wrapped(Words.cardTitle(""));
+        Runnable show = () -> {
+            title.setText(model.chosenProperty().get().map(LaneLine::sentence).orElse(""));
+            lines.getChildren()
+                    .setAll(model.chosenProperty().get().stream()
+                            .flatMap(line -> line.latestFirst().stream())
+                            .flatMap(windows -> windows.lines().stream().map(words -> row(windows, words)))
+                            .toList());
+        };
+        model.chosenProperty().addListener((observed, before, now) -> show.run());
+        show.run();
+        return new Card(title, new Scrolled("windows of the chosen tray", lines));
+    }
+
+    private static Node row(LaneLine.Windows windows, String words) {
+        HBox row = new HBox(Swatch.of(windows.into()), Lines.sentence(words));
+        row.getStyleClass().add("line");
+        return row;
+    }
+
+    private static Card yields(ForecastViewModel model) {
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("form");
+        Runnable show = () -> {
+            grid.getChildren().clear();
+            for (ForecastViewModel.YieldLine line : model.yields()) {
+                grid.addRow(
+                        grid.getRowCount(),
+                        Words.plain(line.brood()),
+                        Words.strong(line.count()),
+                        Words.muted(line.of()));
+            }
+        };
+        model.yields().addListener((ListChangeListener<ForecastViewModel.YieldLine>) change -> show.run());
+        show.run();
+        VBox both = new VBox(grid, Words.caption("80 % interval"), Lines.captions(model.learned()));
+        both.getStyleClass().add("lines");
+        return Card.titled("Yield, and what is learned", new Scrolled("yield and what is learned", both));
+    }
+
+    private static Card toDo(ForecastViewModel model) {
+        VBox both = new VBox(Lines.sentences(model.toDo()), Lines.captions(model.notes()));
+        both.getStyleClass().add("lines");
+        return Card.titled(
+                "To do",
+                new Scrolled("To do", both),
+                Words.wrapped(Words.caption("Slings left together eat each other: separating within a week is common"
+                        + " practice, not a measured limit.")));
+    }
+}

@@ -1,0 +1,61 @@
+package org.moultwright.ui.forecast;
+
+import java.util.List;
+import java.util.function.Function;
+import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.RowConstraints;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Words;
+
+/** Cards of lines that follow what they show. */
+final class Lines {
+    private Lines() {}
+
+    /** One under the other, made anew whenever what they show changes. */
+    static <T> VBox of(ObservableList<T> items, Function<T, List<? extends Node>> nodes) {
+        VBox lines = new VBox();
+        lines.getStyleClass().add("lines");
+        Runnable show = () -> lines.getChildren()
+                .setAll(items.stream()
+                        .flatMap(item -> nodes.apply(item).stream())
+                        .toList());
+        items.addListener((ListChangeListener<T>) change -> show.run());
+        show.run();
+        return lines;
+    }
+
+    static VBox sentences(ObservableList<String> sentences) {
+        return of(sentences, words -> List.of(sentence(words)));
+    }
+
+    static VBox captions(ObservableList<String> sentences) {
+        return of(sentences, words -> List.of(Words.wrapped(Words.caption(words))));
+    }
+
+    static Label sentence(String words) {
+        return Words.wrapped(Words.plain(words));
+    }
+
+    /** Cards beside each other that share the width as told, in percent. */
+    static GridPane columns(Card[] cards, double... percents) {
+        GridPane columns = new GridPane();
+        columns.getStyleClass().add("card-columns");
+        RowConstraints row = new RowConstraints();
+        row.setPercentHeight(100);
+        columns.getRowConstraints().add(row);
+        for (int i = 0; i < cards.length; i++) {
+            ColumnConstraints column = new ColumnConstraints();
+            column.setPercentWidth(percents[i]);
+            columns.getColumnConstraints().add(column);
+            cards[i].setMinWidth(0);
+            columns.add(cards[i], i, 0);
+        }
+        return columns;
+    }
+}

@@ -1,0 +1,105 @@
+package org.moultwright.ui.forecast;
+
+import java.util.List;
+import javafx.collections.ListChangeListener;
+import javafx.geometry.HPos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.moultwright.text.ChanceWords;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.Scrolled;
+import org.moultwright.ui.control.ToggleChip;
+import org.moultwright.ui.control.Words;
+
+/** What a keeper plans with: another set-point, days away, pots to have ready. */
+final class PlanAhead {
+    private static final double WHAT_IF_PERCENT = 43;
+    private static final double AWAY_PERCENT = 33;
+    private static final double POTS_PERCENT = 24;
+
+    private static final String RULE =
+            "Hands: about a week after a tray's first slings they must be separated. Common practice, no source.";
+
+    private PlanAhead() {}
+
+    static GridPane of(ForecastViewModel model) {
+        Card whatIf = Card.titled("If the set-point were", WhatIfCard.of(model));
+        return Lines.columns(
+                new Card[] {whatIf, away(model.away()), pots(model.pots())},
+                WHAT_IF_PERCENT,
+                AWAY_PERCENT,
+                POTS_PERCENT);
+    }
+
+    private static Card away(AwayViewModel away) {
+        Label title = Words.cardTitle("");
+        title.textProperty().bind(away.titleProperty());
+        Label sentence = Words.wrapped(Words.strong(""));
+        sentence.textProperty().bind(away.sentenceProperty());
+        Label rule = Words.wrapped(Words.caption(RULE));
+        VBox words = new VBox(sentence, Lines.of(away.lines(), PlanAhead::away), rule);
+        words.getStyleClass().add("lines");
+        return new Card(title, new Scrolled("days away", words));
+    }
+
+    private static List<Node> away(AwayLine line) {
+        HBox first = new HBox(grown(Lines.sentence(line.sentence())), hands(line));
+        first.getStyleClass().add("away-line");
+        VBox block = new VBox(first);
+        line.details().forEach(detail -> block.getChildren().add(Words.wrapped(Words.caption(detail))));
+        return List.of(block);
+    }
+
+    private static Label hands(AwayLine line) {
+        Label hands = Words.caption("hands: " + ChanceWords.percent(line.needsHands()));
+        hands.setMinWidth(Region.USE_PREF_SIZE);
+        return hands;
+    }
+
+    private static Label grown(Label label) {
+        HBox.setHgrow(label, Priority.ALWAYS);
+        label.setMaxWidth(Double.MAX_VALUE);
+        return label;
+    }
+
+    private static Card pots(PotsViewModel pots) {
+        HBox head = new HBox(Words.muted("safe to"));
+        head.getStyleClass().add("card-head");
+        ChoiceGroup<Safety> group = new ChoiceGroup<>(pots.safetyProperty(), pots.safetyProperty()::set);
+        for (Safety safety : Safety.values()) {
+            ToggleChip chip = new ToggleChip(safety.words());
+            chip.setAccessibleText("enough pots with a chance of " + safety.words());
+            chip.getStyleClass().add("small-chip");
+            group.add(chip, safety);
+            head.getChildren().add(chip);
+        }
+        Label sentence = Words.wrapped(Words.strong(""));
+        sentence.textProperty().bind(pots.sentenceProperty());
+        return Card.titled("Pots to have ready", head, sentence, new Scrolled("pots by day", byDay(pots)));
+    }
+
+    private static GridPane byDay(PotsViewModel pots) {
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("form");
+        Runnable show = () -> {
+            grid.getChildren().clear();
+            for (PotNeeds.Need need : pots.needs()) {
+                Label more = Words.muted("+" + need.more());
+                Label all = Words.strong(Integer.toString(need.pots()));
+                grid.addRow(grid.getRowCount(), Words.plain(pots.by(need)), more, all);
+                GridPane.setHalignment(more, HPos.RIGHT);
+                GridPane.setHalignment(all, HPos.RIGHT);
+                GridPane.setHgrow(more, Priority.ALWAYS);
+            }
+        };
+        pots.needs().addListener((ListChangeListener<PotNeeds.Need>) change -> show.run());
+        show.run();
+        return grid;
+    }
+}

@@ -1,0 +1,84 @@
+package org.moultwright.ui.forecast;
+
+import java.time.LocalDate;
+import java.util.List;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.Listing;
+
+/** How many pots to have by which day. */
+final class PotsViewModel {
+    private static final int WEEK_DAYS = 7;
+
+    private final DayWords days;
+    private final ObjectProperty<Safety> safety = new SimpleObjectProperty<>(Safety.NINETY);
+    private final ReadOnlyStringWrapper sentence = new ReadOnlyStringWrapper("");
+    private final ObservableList<PotNeeds.Need> needs = FXCollections.observableArrayList();
+    private List<Foreseen> trays = List.of();
+    private LocalDate today = LocalDate.EPOCH;
+
+    PotsViewModel(DayWords days) {
+        this.days = days;
+        safety.addListener((observed, before, now) -> show());
+    }
+
+    ObjectProperty<Safety> safetyProperty() {
+        return safety;
+    }
+
+    ReadOnlyStringProperty sentenceProperty() {
+        return sentence.getReadOnlyProperty();
+    }
+
+    ObservableList<PotNeeds.Need> needs() {
+        return needs;
+    }
+
+    /** "today", "by 4 May". */
+    String by(PotNeeds.Need need) {
+        return need.day().equals(today) ? "today" : "by " + shortDay(need.day());
+    }
+
+    void read(List<Foreseen> foreseen, LocalDate now) {
+        trays = foreseen;
+        today = now;
+        show();
+    }
+
+    private void show() {
+        needs.setAll(PotNeeds.of(trays, safety.get(), days));
+        List<String> unknown = trays.stream()
+                .filter(tray -> tray.forecast().compositions().isEmpty())
+                .map(Foreseen::code)
+                .toList();
+        String beyond = unknown.isEmpty() ? "" : " Of " + Listing.and(unknown) + " it is too early to say.";
+        sentence.set(counted() + beyond);
+    }
+
+    private String counted() {
+        if (needs.isEmpty()) {
+            return "No pots are needed as far as the forecast sees.";
+        }
+        PotNeeds.Need last = needs.get(needs.size() - 1);
+        LocalDate weekAhead = today.plusDays(WEEK_DAYS);
+        int withinAWeek = needs.stream()
+                .filter(need -> !need.day().isAfter(weekAhead))
+                .mapToInt(PotNeeds.Need::pots)
+                .max()
+                .orElse(0);
+        String all =
+                "%d %s in all by %s".formatted(last.pots(), last.pots() == 1 ? "pot" : "pots", shortDay(last.day()));
+        return withinAWeek == last.pots() || withinAWeek == 0
+                ? all + "."
+                : "%s, %d of them within a week.".formatted(all, withinAWeek);
+    }
+
+    private String shortDay(LocalDate day) {
+        return days.shortDay(day.atStartOfDay(days.zone()).toInstant());
+    }
+}

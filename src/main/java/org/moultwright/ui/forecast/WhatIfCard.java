@@ -1,0 +1,128 @@
+package org.moultwright.ui.forecast;
+
+import javafx.beans.binding.Bindings;
+import javafx.collections.ListChangeListener;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Scrolled;
+import org.moultwright.ui.control.Words;
+
+/** The slider that tries a set-point on, and beside it the dates of the tray chosen under a few of them. */
+final class WhatIfCard {
+    private static final String AS_IT_IS =
+            "Move the slider to see every lane under another set-point from now on, kept as well as it was lately."
+                    + " Nothing is changed.";
+
+    private final ForecastViewModel model;
+    private final WhatIfViewModel whatIf;
+
+    private WhatIfCard(ForecastViewModel model) {
+        this.model = model;
+        this.whatIf = model.whatIf();
+    }
+
+    static HBox of(ForecastViewModel model) {
+        WhatIfCard card = new WhatIfCard(model);
+        VBox hand = card.hand();
+        HBox.setHgrow(hand, Priority.ALWAYS);
+        HBox both = new HBox(hand, card.table());
+        both.getStyleClass().add("what-if-columns");
+        return both;
+    }
+
+    private VBox hand() {
+        Slider slider = slider();
+        Label reading = Words.styled("", "what-if-reading");
+        reading.textProperty()
+                .bind(Bindings.createStringBinding(
+                        this::reading, whatIf.celsiusProperty(), whatIf.activeProperty(), model.chosenProperty()));
+        reading.setMinWidth(Region.USE_PREF_SIZE);
+        Button back = Buttons.secondary("Back to as it is", () -> {
+            slider.requestFocus();
+            whatIf.backToAsItIs();
+        });
+        back.getStyleClass().add("small-button");
+        back.disableProperty().bind(whatIf.activeProperty().not());
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox head = new HBox(reading, gap, back);
+        head.getStyleClass().add("card-head");
+        Label sentence = Lines.sentence("");
+        sentence.textProperty()
+                .bind(Bindings.createStringBinding(this::sentence, model.changeProperty(), whatIf.problemProperty()));
+        VBox hand = new VBox(head, slider, sentence);
+        hand.getStyleClass().add("lines");
+        return hand;
+    }
+
+    private Slider slider() {
+        Slider slider = new Slider(
+                WhatIfViewModel.LOWEST_CELSIUS,
+                WhatIfViewModel.HIGHEST_CELSIUS,
+                whatIf.celsiusProperty().get());
+        slider.setBlockIncrement(WhatIfViewModel.STEP_CELSIUS);
+        slider.setMajorTickUnit(1);
+        slider.setMinorTickCount(0);
+        slider.setShowTickLabels(true);
+        slider.valueProperty().bindBidirectional(whatIf.celsiusProperty());
+        slider.accessibleTextProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> "what-if set-point, " + reading(), whatIf.celsiusProperty(), whatIf.activeProperty()));
+        slider.setOnKeyPressed(pressed -> {
+            if (pressed.getCode() == KeyCode.ESCAPE && whatIf.activeProperty().get()) {
+                whatIf.backToAsItIs();
+                pressed.consume();
+            }
+        });
+        return slider;
+    }
+
+    private String reading() {
+        if (whatIf.activeProperty().get()) {
+            return "what if " + Temperatures.words(whatIf.celsiusProperty().get());
+        }
+        return whatIf.asItIsCelsius().isPresent()
+                ? Temperatures.words(whatIf.asItIsCelsius().getAsDouble()) + ", as it is"
+                : "as it is";
+    }
+
+    private String sentence() {
+        String problem = whatIf.problemProperty().get();
+        if (!problem.isEmpty()) {
+            return problem;
+        }
+        String change = model.changeProperty().get();
+        return change.isEmpty() ? AS_IT_IS : change;
+    }
+
+    private VBox table() {
+        Label title = Words.muted("");
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("form");
+        Runnable show = () -> {
+            title.setText(model.halfTitle());
+            grid.getChildren().clear();
+            if (model.table().rows().isEmpty()) {
+                grid.addRow(0, Words.muted("too early to say"));
+            }
+            model.table()
+                    .rows()
+                    .forEach(row ->
+                            grid.addRow(grid.getRowCount(), Words.strong(row.celsius()), Words.plain(row.days())));
+        };
+        model.table().rows().addListener((ListChangeListener<SetPointTable.Row>) change -> show.run());
+        model.chosenProperty().addListener((observed, before, now) -> title.setText(model.halfTitle()));
+        show.run();
+        VBox table = new VBox(title, new Scrolled("dates under other set-points", grid), Words.caption("80 % window"));
+        table.getStyleClass().addAll("lines", "what-if-table");
+        return table;
+    }
+}
