@@ -1,11 +1,9 @@
 package org.moultwright.ui.forecast;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -18,26 +16,20 @@ import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.text.LearnedWords;
 import org.moultwright.ui.chart.Calendar;
-import org.moultwright.ui.chart.Lane;
 import org.moultwright.ui.chart.LaneChart;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.RoomView;
-import org.moultwright.workflow.TaughtBy;
 
 /** The trays' forecasts, as things are or as a what-if has them, and the tray chosen among them. */
 final class ForecastViewModel {
-    private static final Duration MARGIN = Duration.ofDays(3);
-
     private final ForecastDesk desk;
     private final WhatIfViewModel whatIf;
     private final SetPointTable table;
     private final AwayViewModel away;
     private final PotsViewModel pots;
+    private final BroodLines broods = new BroodLines();
     private final ObservableList<LaneLine> lanes = FXCollections.observableArrayList();
-    private final ObservableList<YieldLine> yields = FXCollections.observableArrayList();
-    private final ObservableList<String> learned = FXCollections.observableArrayList();
     private final ObservableList<String> toDo = FXCollections.observableArrayList();
-    private final ObservableList<String> notes = FXCollections.observableArrayList();
     private final ObjectProperty<Optional<LaneLine>> chosen = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<Part> part = new SimpleObjectProperty<>(Part.AHEAD);
     private final ReadOnlyObjectWrapper<Optional<Calendar>> calendar = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -87,23 +79,14 @@ final class ForecastViewModel {
         return lanes;
     }
 
-    ObservableList<YieldLine> yields() {
-        return yields;
-    }
-
-    /** What the timing was learned from, in sentences. */
-    ObservableList<String> learned() {
-        return learned;
+    /** Yields, what taught the timing, and what must be known of each brood. */
+    BroodLines broods() {
+        return broods;
     }
 
     /** What the forecast asks of the keeper, in sentences. */
     ObservableList<String> toDo() {
         return toDo;
-    }
-
-    /** What a reader of the forecast must know, in sentences. */
-    ObservableList<String> notes() {
-        return notes;
     }
 
     ObjectProperty<Optional<LaneLine>> chosenProperty() {
@@ -158,7 +141,11 @@ final class ForecastViewModel {
                 .get()
                 .map(answer -> tried(lines(shown, words), asThingsAre, answer.celsius()))
                 .orElse(asThingsAre);
-        calendar.set(read.isEmpty() ? Optional.empty() : Optional.of(calendar(read, room.now())));
+        calendar.set(
+                read.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(SharedCalendar.of(
+                                read, away.absenceProperty().get(), desk.days().zone(), room.now())));
         Optional<LaneLine> before = chosen.get();
         lanes.setAll(read);
         chosen.set(read.stream()
@@ -167,7 +154,11 @@ final class ForecastViewModel {
                 .or(() -> read.stream().findFirst()));
         away.read(shown, desk.vocabulary().get());
         pots.read(shown, desk.days().date(room.now()));
-        readBroods(room, words);
+        broods.read(room, this::forecast, words);
+        List<String> asked = new ArrayList<>(away.toArrange(shown));
+        shown.forEach(tray -> words.separation(tray.forecast(), room.now()).ifPresent(asked::add));
+        toDo.setAll(asked);
+        subtitle.set(told(room, broods.taught()));
         isReading = false;
         choose();
     }
@@ -194,32 +185,14 @@ final class ForecastViewModel {
                 .toList();
     }
 
-    private void readBroods(RoomView room, ForecastWords words) {
-        List<YieldLine> ahead = new ArrayList<>();
-        List<String> known = new ArrayList<>();
-        List<LearnedWords.Learned> taught = new ArrayList<>();
-        for (BroodView brood : room.broods()) {
-            Optional<BroodForecast> found = forecast(brood);
-            if (found.isPresent() && brood.record().ledger().aliveInTrays() > 0) {
-                ahead.add(yieldOf(brood, found.get()));
-                taught.add(new LearnedWords.Learned(found.get(), TaughtBy.named(brood, room)));
-                found.get().notes().forEach(note -> known.add(brood.code() + ": " + words.note(note)));
-            }
-        }
-        List<String> asked = new ArrayList<>(away.toArrange(shown));
-        shown.forEach(tray -> words.separation(tray.forecast(), room.now()).ifPresent(asked::add));
-        yields.setAll(ahead);
-        notes.setAll(known);
-        toDo.setAll(asked);
-        learned.setAll(LearnedWords.sentences(taught));
-        subtitle.set(
-                taught.isEmpty()
-                        ? ""
-                        : whatIf.answerProperty()
-                                .get()
-                                .map(answer -> WhatIfWords.mark(answer.celsius()))
-                                .orElse("from the counts up to " + desk.days().day(room.now()) + " · "
-                                        + LearnedWords.inShort(taught)));
+    private String told(RoomView room, List<LearnedWords.Learned> taught) {
+        return taught.isEmpty()
+                ? ""
+                : whatIf.answerProperty()
+                        .get()
+                        .map(answer -> WhatIfWords.mark(answer.celsius()))
+                        .orElse("from the counts up to " + desk.days().day(room.now()) + " · "
+                                + LearnedWords.inShort(taught));
     }
 
     /** What is said of the tray chosen; not while all is being read, when the list lets go of it for a moment. */
@@ -251,27 +224,6 @@ final class ForecastViewModel {
                         .findFirst());
     }
 
-    private YieldLine yieldOf(BroodView brood, BroodForecast forecast) {
-        String of = "of " + brood.record().ledger().opened() + " opened";
-        return new YieldLine(
-                brood.code(),
-                forecast.yield().map(ForecastWords::count).orElse("too early to say"),
-                desk.vocabulary().get().plural(forecast.yieldInto()) + ", " + of);
-    }
-
-    /** As long as all that is told and all there would be as things are: trying a warmer place never moves it. */
-    private Calendar calendar(List<LaneLine> read, Instant now) {
-        Stream<Instant> windows = read.stream()
-                .flatMap(line -> Stream.concat(Stream.of(line.lane()), line.asItIs().stream()))
-                .flatMap(lane -> lane.windows().stream())
-                .map(Lane.Window::to);
-        Stream<Instant> others = Stream.concat(
-                Stream.of(now.plus(Duration.ofDays(14))),
-                away.absenceProperty().get().stream().map(Lane.Absence::to));
-        Instant end = Stream.concat(windows, others).max(Instant::compareTo).orElse(now);
-        return new Calendar(desk.days().zone(), now.minus(MARGIN), end.plus(MARGIN), now);
-    }
-
     private ForecastWords words() {
         return new ForecastWords(desk.vocabulary().get(), desk.days());
     }
@@ -295,7 +247,4 @@ final class ForecastViewModel {
             return word;
         }
     }
-
-    /** How many are expected of one brood. */
-    record YieldLine(String brood, String count, String of) {}
 }

@@ -49,7 +49,7 @@ final class InWords {
         grid.getStyleClass().add("form");
         Runnable show = () -> {
             grid.getChildren().clear();
-            for (ForecastViewModel.YieldLine line : model.yields()) {
+            for (BroodLines.Yield line : model.broods().yields()) {
                 grid.addRow(
                         grid.getRowCount(),
                         Words.plain(line.brood()),
@@ -57,15 +57,19 @@ final class InWords {
                         Words.muted(line.of()));
             }
         };
-        model.yields().addListener((ListChangeListener<ForecastViewModel.YieldLine>) change -> show.run());
+        model.broods().yields().addListener((ListChangeListener<BroodLines.Yield>) change -> show.run());
         show.run();
-        VBox both = new VBox(grid, Words.caption("80 % interval"), Lines.captions(model.learned()));
+        VBox both = new VBox(
+                grid,
+                Words.caption("80 % interval"),
+                Lines.captions(model.broods().learned()));
         both.getStyleClass().add("lines");
         return Card.titled("Yield, and what is learned", new Scrolled("yield and what is learned", both));
     }
 
     private static Card toDo(ForecastViewModel model) {
-        VBox both = new VBox(Lines.sentences(model.toDo()), Lines.captions(model.notes()));
+        VBox both = new VBox(
+                Lines.sentences(model.toDo()), Lines.captions(model.broods().notes()));
         both.getStyleClass().add("lines");
         return Card.titled(
                 "To do",

@@ -110,7 +110,7 @@ class ForecastUiTest {
     void tooEarlyIsSaidAndNotGuessed(FxRobot robot) {
         robot.interact(() -> room.set(RoomFixture.room(List.of(RoomFixture.fresh()))));
         assertThat(model.lanes().get(0).sentence()).startsWith("D1: Too early to say");
-        assertThat(model.yields().get(0).count()).isEqualTo("too early to say");
+        assertThat(model.broods().yields().get(0).count()).isEqualTo("too early to say");
     }
 
     @Test

@@ -168,7 +168,7 @@ class PlanViewModelTest {
     @Test
     void whatTaughtTheTimingIsSaid() {
         assertThat(model.subtitleProperty().get()).endsWith("· no completed brood to learn from yet");
-        assertThat(model.learned())
+        assertThat(model.broods().learned())
                 .containsExactly(
                         "CC-26-A, CC-26-B and CC-26-C: the general timing, an assumption; no completed brood of"
                                 + " the species to learn from yet.");
