@@ -17,6 +17,7 @@ import javafx.stage.Window;
 import org.moultwright.boot.machine.AlarmCommand;
 import org.moultwright.boot.machine.SerialLines;
 import org.moultwright.compute.forecast.Forecaster;
+import org.moultwright.device.serial.KnownLinesFile;
 import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.domain.Brood;
 import org.moultwright.exchange.PlainBroodFolders;
@@ -55,6 +56,7 @@ import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.BroodFolders;
 import org.moultwright.workflow.CalibratedBook;
 import org.moultwright.workflow.KeptForecasts;
+import org.moultwright.workflow.KnownLines;
 import org.moultwright.workflow.OpenSac;
 import org.moultwright.workflow.PotSlings;
 import org.moultwright.workflow.PreparedForecasts;
@@ -68,6 +70,8 @@ import org.moultwright.workflow.UndoDeed;
 final class Workbench implements AutoCloseable {
     /** Where a desk without broods opens: all ways to one are there. */
     private static final String WHERE_BROODS_COME_IN = "broods";
+
+    private static final String PROBES = "probes.txt";
 
     private static final Path HOME = Path.of(System.getProperty("user.home"));
 
@@ -94,6 +98,10 @@ final class Workbench implements AutoCloseable {
     private final SettingsViewModel settings;
     private final DayWords days;
     private final DeskWatch watch;
+
+    /** The demo room listens to nothing of this machine. */
+    private final KnownLines known;
+
     private final List<Screen> screens;
     private final ShellView view;
 
@@ -135,6 +143,7 @@ final class Workbench implements AutoCloseable {
                         "They are kept in " + aside + "."));
         this.watch = new DeskWatch(
                 store, clock, days, settings.settingsProperty(), keeper, toolkit, sound, this::commandFailed);
+        this.known = demoDoor.isPresent() ? new KnownLinesFile(file.beside(PROBES)) : KnownLines.NONE;
         this.screens = screens(book);
         this.view = new ShellView(
                 shell,
@@ -224,6 +233,7 @@ final class Workbench implements AutoCloseable {
                                 store.alarms(),
                                 watch.model().lastTurnProperty(),
                                 SerialLines.links(),
+                                known,
                                 runner,
                                 () -> new BackgroundRunner("probe log", toolkit),
                                 toolkit,

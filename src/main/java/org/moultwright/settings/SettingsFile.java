@@ -30,6 +30,11 @@ public final class SettingsFile {
         return new SettingsFile(Path.of(folders.configDir, NAME));
     }
 
+    /** A file of another name in the same folder. */
+    public Path beside(String name) {
+        return file.resolveSibling(name);
+    }
+
     /**
      * Reads the settings.
      *

@@ -10,6 +10,7 @@ import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.workflow.AlarmJournal;
 import org.moultwright.workflow.KeepWatch;
+import org.moultwright.workflow.KnownLines;
 import org.moultwright.workflow.ProbeLinks;
 import org.moultwright.workflow.ReadingLog;
 import org.moultwright.workflow.RoomView;
@@ -23,6 +24,7 @@ import org.moultwright.workflow.RoomView;
  * @param journal what alarms there were
  * @param lastTurn changes with every line of the journal
  * @param links probes on a wire
+ * @param known the lines listened to when the desk was closed last
  * @param runner fetches readings aside
  * @param lineRunner gives a runner of its own to each wire, since listening to one never ends
  * @param screen runs what was heard on the thread of the screen
@@ -36,6 +38,7 @@ public record ClimateDesk(
         AlarmJournal journal,
         ObservableObjectValue<Optional<AlarmEntry>> lastTurn,
         ProbeLinks links,
+        KnownLines known,
         Runner runner,
         Supplier<Runner> lineRunner,
         Executor screen,

@@ -13,6 +13,7 @@ import javafx.beans.value.ObservableStringValue;
 import javafx.collections.ObservableList;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.workflow.ProbeLine;
+import org.moultwright.workflow.RoomView;
 
 /** The probes, the one chosen among them, and its trace. */
 final class ClimateViewModel {
@@ -23,6 +24,7 @@ final class ClimateViewModel {
     private final JournalModel journal;
     private final StringBinding problem;
     private ProbePlaces places;
+    private boolean resumed;
 
     ClimateViewModel(ClimateDesk desk) {
         this.desk = desk;
@@ -111,6 +113,11 @@ final class ClimateViewModel {
 
     private void read() {
         places = new ProbePlaces(desk.room().get());
+        if (!resumed && !desk.room().get().equals(RoomView.EMPTY)) {
+            // Not before it is known where probes stand: the watch names its places by that.
+            resumed = true;
+            wires.resume();
+        }
         age();
         if (chosenProperty().get().isEmpty() && !probes().isEmpty()) {
             chosenProperty().set(probes().get(0).probe());

@@ -14,6 +14,7 @@ import org.moultwright.ui.control.Words;
 final class ConnectCard extends VBox {
     private final TextField probe = field("probe code", "P-3");
     private final TextField port = field("port", "/dev/ttyUSB0");
+    private final TextField settings = field("settings of its lines", "address=17");
     private final ChoiceBox<String> profile = new ChoiceBox<>();
 
     ConnectCard(ClimateViewModel model, Runnable close) {
@@ -25,8 +26,9 @@ final class ConnectCard extends VBox {
         grid.addRow(0, Words.plain("Code"), probe);
         grid.addRow(1, Words.plain("Port"), port);
         grid.addRow(2, Words.plain("Lines"), profile);
+        grid.addRow(3, Words.plain("Settings"), settings);
         Button connect = Buttons.primary("Connect", () -> {
-            model.connect(probe.getText().strip(), port.getText().strip(), profile.getValue());
+            model.connect(probe.getText().strip(), port.getText().strip(), words());
             close.run();
         });
         connect.disableProperty()
@@ -45,6 +47,11 @@ final class ConnectCard extends VBox {
                         Words.wrapped(
                                 Words.caption("Mains heat beside water: let a residual-current device guard it.")),
                         actions);
+    }
+
+    /** The form of its lines with its settings, as one is chosen. */
+    private String words() {
+        return (profile.getValue() + " " + settings.getText().strip()).strip();
     }
 
     void takeFocus() {

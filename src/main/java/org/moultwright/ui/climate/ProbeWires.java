@@ -1,5 +1,6 @@
 package org.moultwright.ui.climate;
 
+import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
@@ -14,6 +15,7 @@ import org.moultwright.workflow.AdvisedException;
 import org.moultwright.workflow.LinkState;
 import org.moultwright.workflow.LogListener;
 import org.moultwright.workflow.LogReadings;
+import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ProbeLine;
 import org.moultwright.workflow.ReadingLog;
 import org.moultwright.workflow.WatchedLine;
@@ -41,7 +43,8 @@ final class ProbeWires {
 
     /** Listens to a probe until it is stopped; what comes is kept as it comes. */
     void connect(String probe, ProbeLine line) {
-        LogReadings logging = new LogReadings(desk.log(), probe, new WatchedLine(desk.watch(), probe, new Ear(probe)));
+        LogReadings logging =
+                new LogReadings(desk.log(), probe, new WatchedLine(desk.watch(), probe, new Ear(probe, line)));
         running.put(probe, logging);
         states.put(probe, "connecting to " + line.port());
         desk.lineRunner()
@@ -52,11 +55,21 @@ final class ProbeWires {
                             logging.run(desk.links(), line, Optional.empty());
                             if (disconnected.remove(probe)) {
                                 desk.watch().end(probe);
+                                desk.known().forget(probe);
                             }
                             return probe;
                         },
                         outcome -> ended(probe, outcome));
         changed.run();
+    }
+
+    /** Listens again to what was listened to when the desk was closed last. */
+    void resume() {
+        desk.runner().run(progress -> desk.known().all(), outcome -> {
+            if (outcome instanceof Outcome.Done<Map<String, ProbeLine>> done) {
+                done.value().forEach(this::connect);
+            }
+        });
     }
 
     void stop(String probe) {
@@ -116,9 +129,26 @@ final class ProbeWires {
     /** Carries what the wire's thread tells to the thread of the screen. */
     private final class Ear implements LogListener {
         private final String probe;
+        private ProbeLine line;
 
-        Ear(String probe) {
+        Ear(String probe, ProbeLine line) {
             this.probe = probe;
+            this.line = line;
+        }
+
+        @Override
+        public void identified(ProbeIdentity identity) {
+            line = new ProbeLine(line.port(), line.profile(), identity);
+            remember();
+        }
+
+        /** A line that cannot be remembered is listened to all the same. */
+        private void remember() {
+            try {
+                desk.known().remember(probe, line);
+            } catch (UncheckedIOException fault) {
+                desk.screen().execute(() -> set(probe, "live, but must be connected again at the next start"));
+            }
         }
 
         @Override
@@ -131,6 +161,9 @@ final class ProbeWires {
 
         @Override
         public void changed(LinkState state) {
+            if (state instanceof LinkState.Live) {
+                remember();
+            }
             desk.screen().execute(() -> set(probe, words(state)));
         }
 

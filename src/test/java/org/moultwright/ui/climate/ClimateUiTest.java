@@ -2,6 +2,7 @@ package org.moultwright.ui.climate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
@@ -14,6 +15,8 @@ import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.moultwright.device.serial.KnownLinesFile;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
@@ -38,6 +41,11 @@ import org.testfx.framework.junit5.Start;
 class ClimateUiTest {
     private final ObjectProperty<RoomView> room = new SimpleObjectProperty<>(RoomFixture.room());
     private final InventedWatch invented = new InventedWatch().tooWarm(true);
+
+    @TempDir
+    private static Path folder;
+
+    private final KnownLinesFile known = new KnownLinesFile(folder.resolve("probes.txt"));
     private final MemoryLog log = new MemoryLog();
     private ClimateViewModel model;
 
@@ -127,6 +135,7 @@ class ClimateUiTest {
                 invented.journal,
                 invented.model.lastTurnProperty(),
                 new OneLine(),
+                known,
                 new InlineRunner(),
                 InlineRunner::new,
                 Runnable::run,
