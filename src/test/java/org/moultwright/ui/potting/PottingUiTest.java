@@ -200,7 +200,7 @@ class PottingUiTest {
     void aFullDiskIsSaidWithTheRemedy(FxRobot robot) {
         printer.fillTheDisk();
         robot.press(KeyCode.CONTROL).type(KeyCode.S).release(KeyCode.CONTROL);
-        assertThat(says(robot, "Not saved: the disk is full. Free some space and save again."))
+        assertThat(says(robot, "Not saved: the disk is full. Free some space and save again. [DO-5]"))
                 .isTrue();
     }
 
