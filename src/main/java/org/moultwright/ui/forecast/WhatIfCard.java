@@ -58,9 +58,19 @@ final class WhatIfCard {
         Label sentence = Lines.sentence("");
         sentence.textProperty()
                 .bind(Bindings.createStringBinding(this::sentence, model.changeProperty(), whatIf.problemProperty()));
-        VBox hand = new VBox(head, slider, sentence);
+        VBox hand = new VBox(head, slider, ends(), sentence);
         hand.getStyleClass().add("lines");
         return hand;
+    }
+
+    /** The ends of the slider in words of its own: the toolkit's numbers keep the colour of the theme before. */
+    private static HBox ends() {
+        Region between = new Region();
+        HBox.setHgrow(between, Priority.ALWAYS);
+        return new HBox(
+                Words.caption(Temperatures.words(WhatIfViewModel.LOWEST_CELSIUS)),
+                between,
+                Words.caption(Temperatures.words(WhatIfViewModel.HIGHEST_CELSIUS)));
     }
 
     private Slider slider() {
@@ -69,9 +79,6 @@ final class WhatIfCard {
                 WhatIfViewModel.HIGHEST_CELSIUS,
                 whatIf.celsiusProperty().get());
         slider.setBlockIncrement(WhatIfViewModel.STEP_CELSIUS);
-        slider.setMajorTickUnit(1);
-        slider.setMinorTickCount(0);
-        slider.setShowTickLabels(true);
         slider.valueProperty().bindBidirectional(whatIf.celsiusProperty());
         slider.accessibleTextProperty()
                 .bind(Bindings.createStringBinding(
