@@ -73,6 +73,7 @@ class GuideUiTest {
                 .filteredOn(words -> !words.equals(QUESTION))
                 .allSatisfy(this::awaitWords);
         assertThat(page.keys()).containsExactlyElementsOf(keys(desk, "round"));
+        awaitEntry();
         robot.write("58").press(KeyCode.CONTROL).type(KeyCode.ENTER).release(KeyCode.CONTROL);
         awaitWords(QUESTION);
     }
@@ -100,6 +101,18 @@ class GuideUiTest {
                     LONGEST_SECONDS, TimeUnit.SECONDS, () -> onScreen().contains(words));
         } catch (TimeoutException late) {
             assertThat(onScreen()).contains(words);
+        }
+    }
+
+    /** The sheet puts the keeper's hands on its first entry, a moment after it is shown. */
+    private void awaitEntry() {
+        try {
+            WaitForAsyncUtils.waitFor(
+                    LONGEST_SECONDS,
+                    TimeUnit.SECONDS,
+                    () -> ToolkitThread.ask(() -> scene.getFocusOwner() instanceof TextInputControl));
+        } catch (TimeoutException never) {
+            assertThat(scene.getFocusOwner()).isInstanceOf(TextInputControl.class);
         }
     }
 
