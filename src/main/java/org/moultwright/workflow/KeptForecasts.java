@@ -29,7 +29,9 @@ public final class KeptForecasts implements Function<ForecastQuestion, BroodFore
     @Override
     public BroodForecast apply(ForecastQuestion question) {
         BroodForecast forecast = forecaster.apply(question);
-        int checks = question.record().until(question.asOf()).checks().size();
+        int checks = (int) question.record().checks().stream()
+                .filter(check -> !check.at().isAfter(question.asOf()))
+                .count();
         Last last = lastByBrood.computeIfAbsent(forecast.brood(), this::lastKept);
         if (last.checks() != checks
                 || Duration.between(last.asOf(), forecast.asOf()).abs().compareTo(A_DAY) >= 0) {

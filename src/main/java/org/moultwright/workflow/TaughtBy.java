@@ -9,16 +9,11 @@ public final class TaughtBy {
     /** Their codes; empty where not as many taught as could have, so that none is named that did not. */
     public static List<String> named(BroodView brood, RoomView room) {
         List<String> completed = room.broods().stream()
-                .filter(other -> !other.code().equals(brood.code()))
-                .filter(other -> taxon(other).equals(taxon(brood)))
-                .filter(other -> Teachers.isCompleted(other.record()))
+                .filter(other ->
+                        Teachers.mayTeach(other.record(), brood.record().brood()))
                 .map(BroodView::code)
                 .toList();
         int taught = brood.forecast().map(forecast -> forecast.learnedBroods()).orElse(0);
         return completed.size() == taught ? completed : List.of();
-    }
-
-    private static String taxon(BroodView brood) {
-        return brood.record().brood().taxon();
     }
 }

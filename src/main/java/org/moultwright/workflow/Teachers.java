@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.moultwright.compute.forecast.PastBroods;
 import org.moultwright.domain.Account;
+import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Check;
 
@@ -24,9 +25,7 @@ final class Teachers {
     /** Those among all broods of a room that may teach one of them; never the brood itself. */
     PastBroods of(BroodRecord brood, List<BroodRecord> room) {
         List<BroodRecord> teaching = room.stream()
-                .filter(other -> !other.brood().code().equals(brood.brood().code()))
-                .filter(other -> other.brood().taxon().equals(brood.brood().taxon()))
-                .filter(Teachers::isCompleted)
+                .filter(other -> mayTeach(other, brood.brood()))
                 .map(Teachers::untilItsLastLook)
                 .toList();
         return teaching.isEmpty() ? PastBroods.NONE : known.computeIfAbsent(teaching, PastBroods::of);
@@ -44,6 +43,13 @@ final class Teachers {
                 .max(Comparator.naturalOrder())
                 .map(record::until)
                 .orElse(record);
+    }
+
+    /** Whether a brood may teach another: a completed one of its species, never itself. */
+    static boolean mayTeach(BroodRecord other, Brood brood) {
+        return !other.brood().code().equals(brood.code())
+                && other.brood().taxon().equals(brood.taxon())
+                && isCompleted(other);
     }
 
     static boolean isCompleted(BroodRecord record) {

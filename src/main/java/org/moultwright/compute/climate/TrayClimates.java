@@ -30,12 +30,7 @@ public final class TrayClimates {
     public LivedTemperature of(String tray) {
         Whereabouts whereabouts = new Whereabouts(record, tray);
         List<Residence> residences = whereabouts.residences(origin.toEpochMilli(), end.toEpochMilli() + 1);
-        LivedTemperature known = byResidence.get(whereabouts.withoutTray(residences));
-        if (known == null) {
-            known = lived(whereabouts);
-            byResidence.put(whereabouts.withoutTray(residences), known);
-        }
-        return known;
+        return byResidence.computeIfAbsent(whereabouts.withoutTray(residences), unseen -> lived(whereabouts));
     }
 
     private LivedTemperature lived(Whereabouts whereabouts) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -106,7 +107,7 @@ public final class PreparedForecast {
     private TrayForecast forecast(int tray, MoultAges played, FutureClimate future) {
         TrayHistory history = sight.trays().get(tray);
         WarmDays lived = sight.lived().get(tray);
-        PastClock before = past.getOrDefault(lived, new PastClock(lived));
+        PastClock before = Objects.requireNonNull(past.get(lived));
         TrayClock clock = new TrayClock(lived, before, sight.startingAge().warmDays(), question.asOf(), future);
         Chance chance = new Chance(question.seed() - 1 - tray);
         TrayComposition composition = new TrayComposition(
