@@ -107,6 +107,9 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
             case NONE_ALIVE -> about(subject) + "nobody is left alive.";
             case COUNTS_BEYOND_MODEL ->
                 about(subject) + "its counts scatter more than the model can explain; do not rely on its dates.";
+            case INTERVALS_WIDENED ->
+                "Forecasts of earlier broods were off by more than they said; the days given are %d %% wider apart."
+                        .formatted(count);
             case COARSE_POSTERIOR -> "Computed the slower, coarser way: intervals are rough.";
         };
     }

@@ -31,6 +31,8 @@ public record ForecastNote(Kind kind, String subject, double value) {
         NONE_ALIVE,
         /** The counts of this tray scatter as the model hardly can: its dates are not to be trusted. */
         COUNTS_BEYOND_MODEL,
+        /** Forecasts of earlier broods were off by more than they said: intervals are so many percent wider. */
+        INTERVALS_WIDENED,
         /** The sampler fell back to a slower, coarser way. */
         COARSE_POSTERIOR
     }

@@ -3,13 +3,11 @@ package org.moultwright.compute.forecast;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.moultwright.compute.climate.AgeOrigin;
 import org.moultwright.compute.learning.KindLearner;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.compute.stage.PosteriorDraws;
 import org.moultwright.compute.stage.StagePrior;
 import org.moultwright.domain.Brood;
-import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Stage;
 
 /**
@@ -31,20 +29,23 @@ public final class Forecaster {
 
     /** All of it that does not depend on the temperatures to come; empty where nothing about the brood has a date. */
     public Optional<PreparedForecast> prepare(ForecastQuestion question) {
-        BroodRecord known = question.record().until(question.asOf());
-        return AgeOrigin.of(known)
-                .filter(found -> !found.at().isAfter(question.asOf()))
-                .map(found -> prepare(question, known, found));
+        Brood brood = question.record().brood();
+        List<Stage> boundaries = Boundaries.of(question.record().until(question.asOf()));
+        Belief belief = Belief.of(brood, boundaries);
+        Lessons lessons = question.past().lessons(belief, boundaries, brood.referenceTemperatureCelsius());
+        return prepare(question, belief, boundaries, lessons);
     }
 
-    private static PreparedForecast prepare(ForecastQuestion question, BroodRecord known, AgeOrigin origin) {
-        List<Stage> boundaries = Boundaries.of(known);
-        Belief belief = Belief.of(known.brood(), boundaries);
-        BroodSight sight = BroodSight.of(known, question.asOf(), origin, boundaries, belief);
-        Lessons lessons =
-                question.past().lessons(belief, boundaries, known.brood().referenceTemperatureCelsius());
+    static Optional<PreparedForecast> prepare(
+            ForecastQuestion question, Belief belief, List<Stage> boundaries, Lessons lessons) {
+        return BroodSight.of(question.record(), question.asOf(), boundaries, belief)
+                .map(sight -> prepare(question, sight, belief, lessons));
+    }
+
+    private static PreparedForecast prepare(
+            ForecastQuestion question, BroodSight sight, Belief belief, Lessons lessons) {
         PriorSource source = lessons.isEmpty() ? belief.source() : PriorSource.LEARNED;
-        ForecastNotes notes = new ForecastNotes(sight, source);
+        ForecastNotes notes = new ForecastNotes(sight, source, lessons.widthFactor());
         Optional<Outlook> outlook = Optional.empty();
         if (!sight.usableTrays().isEmpty()) {
             Outlook found = outlook(question, sight, belief, lessons);
@@ -52,7 +53,7 @@ public final class Forecaster {
             notes.contradictions(sight, found.posterior(), new Chance(question.seed() + 2));
             outlook = Optional.of(found);
         }
-        return new PreparedForecast(question, sight, source, lessons.fits().size(), outlook, notes.all());
+        return new PreparedForecast(question, sight, source, lessons, outlook, notes.all());
     }
 
     private static Outlook outlook(ForecastQuestion question, BroodSight sight, Belief belief, Lessons lessons) {

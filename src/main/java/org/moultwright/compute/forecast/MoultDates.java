@@ -11,11 +11,18 @@ final class MoultDates {
     private final TrayHistory tray;
     private final MoultAges ages;
     private final TrayClock clock;
+    private final double widthFactor;
 
-    MoultDates(TrayHistory tray, MoultAges ages, TrayClock clock) {
+    /**
+     * Dates of what was played.
+     *
+     * @param widthFactor by how much wider than played what lies ahead is taken to be
+     */
+    MoultDates(TrayHistory tray, MoultAges ages, TrayClock clock, double widthFactor) {
         this.tray = tray;
         this.ages = ages;
         this.clock = clock;
+        this.widthFactor = widthFactor;
     }
 
     /** One forecast for each boundary that at least half of all draws see passed by any. */
@@ -37,8 +44,9 @@ final class MoultDates {
 
     private InstantInterval interval(int boundary, Milestone milestone, int[] draws) {
         double[] agesByDraw = ages.at(boundary, milestone);
-        return InstantInterval.of(Arrays.stream(draws)
+        InstantInterval played = InstantInterval.of(Arrays.stream(draws)
                 .mapToDouble(draw -> clock.millisAt(agesByDraw[draw], draw))
                 .toArray());
+        return played.p50().isAfter(clock.now()) ? played.widened(widthFactor) : played;
     }
 }

@@ -25,7 +25,7 @@ public final class PreparedForecast {
     private final ForecastQuestion question;
     private final BroodSight sight;
     private final PriorSource priorFrom;
-    private final int learnedBroods;
+    private final Lessons lessons;
     private final Optional<Outlook> outlook;
     private final List<Optional<MoultAges>> ages;
     private final Map<WarmDays, PastClock> past = new HashMap<>();
@@ -35,13 +35,13 @@ public final class PreparedForecast {
             ForecastQuestion question,
             BroodSight sight,
             PriorSource priorFrom,
-            int learnedBroods,
+            Lessons lessons,
             Optional<Outlook> outlook,
             List<ForecastNote> notes) {
         this.question = question;
         this.sight = sight;
         this.priorFrom = priorFrom;
-        this.learnedBroods = learnedBroods;
+        this.lessons = lessons;
         this.outlook = outlook;
         this.notes = List.copyOf(notes);
         List<Integer> usable = sight.usableTrays();
@@ -82,7 +82,7 @@ public final class PreparedForecast {
                 sight.meanAge(),
                 sight.meanGapFraction(),
                 priorFrom,
-                learnedBroods,
+                lessons.fits().size(),
                 trays,
                 sight.record().brood().lastStage(),
                 outlook.map(found -> finallyPassed(found, trays)),
@@ -118,7 +118,9 @@ public final class PreparedForecast {
                 history.tray(),
                 clock.age(),
                 history.alive(),
-                stillToTell(history, new MoultDates(history, played, clock).forecasts(sight.boundaries())),
+                stillToTell(
+                        history,
+                        new MoultDates(history, played, clock, lessons.widthFactor()).forecasts(sight.boundaries())),
                 instants.stream()
                         .map(instant -> composition.at(instant, lowest, chance))
                         .toList());
