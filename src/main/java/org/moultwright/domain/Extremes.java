@@ -1,0 +1,58 @@
+package org.moultwright.domain;
+
+import java.time.Duration;
+import java.time.Instant;
+
+/**
+ * The lowest and the highest a thermometer that remembers both has shown in a container over a span.
+ *
+ * @param container the container's code
+ * @param from since when it remembered, such as the beginning of a day
+ * @param to when it was read, after {@code from} and at most {@value #LONGEST_DAYS} days later
+ * @param lowestCelsius in °C, as a good reading may be
+ * @param highestCelsius in °C, not below the lowest
+ * @param lowestPercent relative humidity in %, or NaN where it was not measured
+ * @param highestPercent relative humidity in %, not below the lowest, or NaN where that is
+ */
+public record Extremes(
+        String container,
+        Instant from,
+        Instant to,
+        double lowestCelsius,
+        double highestCelsius,
+        double lowestPercent,
+        double highestPercent) {
+    /** Beyond that a lowest and a highest say nothing of the days between. */
+    public static final int LONGEST_DAYS = 31;
+
+    public Extremes {
+        Require.text("container", container);
+        Require.that(from.isBefore(to), "from " + from + " must be before to " + to);
+        Require.that(
+                Duration.between(from, to).compareTo(Duration.ofDays(LONGEST_DAYS)) <= 0,
+                "to %s must be within %d days of from %s".formatted(to, LONGEST_DAYS, from));
+        Require.within("lowestCelsius", lowestCelsius, Reading.LOWEST_CELSIUS, Reading.HIGHEST_CELSIUS);
+        Require.within("highestCelsius", highestCelsius, lowestCelsius, Reading.HIGHEST_CELSIUS);
+        Require.that(
+                Double.isNaN(lowestPercent) == Double.isNaN(highestPercent),
+                "lowestPercent and highestPercent must both be there, or neither");
+        if (!Double.isNaN(lowestPercent)) {
+            Require.within("lowestPercent", lowestPercent, 0, 100);
+            Require.within("highestPercent", highestPercent, lowestPercent, 100);
+        }
+    }
+
+    /** Without humidity. */
+    public Extremes(String container, Instant from, Instant to, double lowestCelsius, double highestCelsius) {
+        this(container, from, to, lowestCelsius, highestCelsius, Double.NaN, Double.NaN);
+    }
+
+    public Duration length() {
+        return Duration.between(from, to);
+    }
+
+    /** Whether another tells of the same container over the same span. */
+    public boolean isOfSameSpan(Extremes other) {
+        return container.equals(other.container) && from.equals(other.from) && to.equals(other.to);
+    }
+}
