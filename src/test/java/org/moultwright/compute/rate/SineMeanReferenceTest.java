@@ -64,6 +64,14 @@ class SineMeanReferenceTest {
         assertThat(SineMean.of(briere, 27, 27)).isCloseTo(briere.at(27), within(1e-9));
     }
 
+    /** Computed by quadrature of the curve over the sine. */
+    @Test
+    void aBentCurveGivesLessOverAWideSwing() {
+        RateCurve general = RateCurve.of(BelievedRate.GENERAL);
+        assertThat(SineMean.of(general, 22, 32) / general.at(27)).isCloseTo(0.957, within(5e-4));
+        assertThat(SineMean.of(general, 25, 29) / general.at(27)).isCloseTo(0.993, within(5e-4));
+    }
+
     private static RateCurve cutOff(double lower, double upper) {
         return celsius -> Math.min(Math.max(celsius - lower, 0), upper - lower);
     }
