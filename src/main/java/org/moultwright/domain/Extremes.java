@@ -25,6 +25,9 @@ public record Extremes(
     /** Beyond that a lowest and a highest say nothing of the days between. */
     public static final int LONGEST_DAYS = 31;
 
+    /** The day on which clocks go back. */
+    private static final Duration LONGEST_DAY = Duration.ofHours(25);
+
     public Extremes {
         Require.text("container", container);
         Require.that(from.isBefore(to), "from " + from + " must be before to " + to);
@@ -51,8 +54,16 @@ public record Extremes(
         return Duration.between(from, to);
     }
 
-    /** Whether another tells of the same container over the same span. */
-    public boolean isOfSameSpan(Extremes other) {
-        return container.equals(other.container) && from.equals(other.from) && to.equals(other.to);
+    /**
+     * Whether this, written later, takes another's place: it tells of the same container since the same instant, up to
+     * the same one, or both are of one day, read twice.
+     */
+    public boolean replaces(Extremes earlier) {
+        boolean isSinceTheSame = container.equals(earlier.container) && from.equals(earlier.from);
+        return isSinceTheSame && (to.equals(earlier.to) || (isOfADay() && earlier.isOfADay()));
+    }
+
+    private boolean isOfADay() {
+        return length().compareTo(LONGEST_DAY) <= 0;
     }
 }

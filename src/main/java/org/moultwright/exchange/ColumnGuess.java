@@ -26,6 +26,7 @@ final class ColumnGuess {
     private static final Pattern TEMPERATURE =
             Pattern.compile("(?i).*(temp|celsius|fahrenheit|[°º˚]\\s*[cf]|\\([cf]\\)).*");
     private static final Pattern FAHRENHEIT = Pattern.compile("(?i).*(fahrenheit|[°º˚]\\s*f|\\(f\\)|deg\\s*f|_f$).*");
+    private static final Pattern CELSIUS = Pattern.compile("(?i).*(celsius|[°º˚]\\s*c|\\(c\\)|deg\\s*c|_c$).*");
     private static final Pattern HUMIDITY = Pattern.compile("(?i).*(hum|feucht|umid|\\brh\\b|\\brf\\b|%).*");
     private static final Pattern OTHER =
             Pattern.compile("(?i).*(dew|taupunkt|batter|volt|signal|index|\\bno\\b|\\bnr\\b|#|pressure|light|lux).*");
@@ -105,14 +106,19 @@ final class ColumnGuess {
     }
 
     private boolean isFahrenheit(int column) {
-        boolean isSaid = FAHRENHEIT.matcher(title(column)).matches()
-                || isMostly(
-                        column, cell -> cell.strip().toLowerCase(Locale.ROOT).endsWith("f"));
+        if (isSaid(column, FAHRENHEIT, "f")) {
+            return true;
+        }
         double[] numbers = numbers(column);
-        return isSaid
-                || (!title(column).toLowerCase(Locale.ROOT).contains("c")
-                        && numbers.length > 0
-                        && numbers[numbers.length / 2] > SURELY_FAHRENHEIT);
+        boolean isUnsaid = !isSaid(column, CELSIUS, "c");
+        return isUnsaid && numbers.length > 0 && numbers[numbers.length / 2] > SURELY_FAHRENHEIT;
+    }
+
+    /** Whether its title or most of its cells say the unit. */
+    private boolean isSaid(int column, Pattern title, String ending) {
+        return title.matcher(title(column)).matches()
+                || isMostly(
+                        column, cell -> cell.strip().toLowerCase(Locale.ROOT).endsWith(ending));
     }
 
     private boolean isRunningNumber(int column) {

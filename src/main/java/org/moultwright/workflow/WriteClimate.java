@@ -29,7 +29,7 @@ public final class WriteClimate {
     }
 
     /**
-     * Keeps a lowest and a highest; on disk when this returns. One written before of the same span no longer counts.
+     * Keeps a lowest and a highest; on disk when this returns. One it replaces no longer counts.
      *
      * @throws IllegalArgumentException if it tells of what is yet to come
      */
@@ -45,9 +45,9 @@ public final class WriteClimate {
                 new ClimateWriting(List.of(extremes), List.of(), List.of()));
     }
 
-    /** What was written before of the same container and span, and counts no longer once another is. */
+    /** What was written before and counts no longer once this is. */
     public Optional<Extremes> replacedBy(Extremes extremes) {
-        return climate.extremes().stream().filter(extremes::isOfSameSpan).reduce((earlier, later) -> later);
+        return climate.extremes().stream().filter(extremes::replaces).reduce((earlier, later) -> later);
     }
 
     /** When a container's thermometer was last read for its lowest and highest. */

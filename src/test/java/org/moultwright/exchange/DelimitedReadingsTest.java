@@ -80,6 +80,14 @@ class DelimitedReadingsTest {
     }
 
     @Test
+    void figuresNoRoomHasInCelsiusAreFahrenheitUnlessTheFileSaysOtherwise() throws IOException {
+        Path unsaid = file(StandardCharsets.UTF_8, "time,incubator", "2026-03-01 10:00,80.6", "2026-03-01 10:10,80.7");
+        assertThat(files.propose(unsaid, BERLIN).columns()).containsExactly(DATE_AND_TIME, FAHRENHEIT);
+        Path said = file(StandardCharsets.UTF_8, "time,incubator (C)", "2026-03-01 10:00,80.6");
+        assertThat(files.propose(said, BERLIN).columns()).containsExactly(DATE_AND_TIME, CELSIUS);
+    }
+
+    @Test
     void tabsInUtf16WithoutAnyHeader() throws IOException {
         for (Charset charset : List.of(StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE)) {
             for (String mark : List.of("", "\uFEFF")) {

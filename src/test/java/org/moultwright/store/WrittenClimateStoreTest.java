@@ -77,12 +77,28 @@ class WrittenClimateStoreTest {
         Extremes corrected = new Extremes("box 1", START, day(1), 22, 28);
         assertThat(write().replacedBy(corrected)).contains(FIRST_DAY);
         write().keep(corrected);
+        assertThat(find("XX-26-A").extremes()).containsExactly(corrected);
         assertThat(meanOfFirstDay()).isCloseTo(25, within(1e-9));
         undo();
         assertThat(meanOfFirstDay()).isCloseTo(26, within(1e-9));
         undo();
         assertThat(find("XX-26-A").extremes()).isEmpty();
         assertThat(store.check().problems()).isEmpty();
+    }
+
+    @Test
+    void aDayReadTwiceCountsAsItWasReadLastAndAWeekReplacesNone() {
+        Extremes untilNoon = new Extremes("box 1", START, START.plusSeconds(43_200), 2.6, 27);
+        Extremes aMinuteLater = new Extremes("box 1", START, START.plusSeconds(43_260), 26, 27);
+        Extremes week = new Extremes("box 1", START, day(7), 25, 28);
+        write().keep(untilNoon);
+        assertThat(write().replacedBy(aMinuteLater)).contains(untilNoon);
+        write().keep(aMinuteLater);
+        write().keep(week);
+        assertThat(find("XX-26-A").extremes()).containsExactly(aMinuteLater, week);
+        new PlainBroodFolders().write(find("XX-26-A"), folder.resolve("twice"));
+        assertThat(new PlainBroodFolders().read(folder.resolve("twice")).problems())
+                .isEmpty();
     }
 
     @Test
