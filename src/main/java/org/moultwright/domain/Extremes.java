@@ -2,6 +2,8 @@ package org.moultwright.domain;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * The lowest and the highest a thermometer that remembers both has shown in a container over a span.
@@ -61,6 +63,16 @@ public record Extremes(
     public boolean replaces(Extremes earlier) {
         boolean isSinceTheSame = container.equals(earlier.container) && from.equals(earlier.from);
         return isSinceTheSame && (to.equals(earlier.to) || (isOfADay() && earlier.isOfADay()));
+    }
+
+    /** Of rows in the order written those that none written later replaces. */
+    public static List<Extremes> inForce(List<Extremes> written) {
+        List<Extremes> inForce = new ArrayList<>();
+        for (Extremes one : written) {
+            inForce.removeIf(one::replaces);
+            inForce.add(one);
+        }
+        return inForce;
     }
 
     private boolean isOfADay() {

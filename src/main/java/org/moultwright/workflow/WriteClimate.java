@@ -2,6 +2,7 @@ package org.moultwright.workflow;
 
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -50,12 +51,12 @@ public final class WriteClimate {
         return climate.extremes().stream().filter(extremes::replaces).reduce((earlier, later) -> later);
     }
 
-    /** When a container's thermometer was last read for its lowest and highest. */
-    public Optional<Instant> lastRead(String container) {
-        return climate.extremes().stream()
+    /** The lowest and highest values that count in a container, the one read last leading. */
+    public List<Extremes> written(String container) {
+        return Extremes.inForce(climate.extremes()).stream()
                 .filter(extremes -> extremes.container().equals(container))
-                .map(Extremes::to)
-                .max(Instant::compareTo);
+                .sorted(Comparator.comparing(Extremes::to).reversed())
+                .toList();
     }
 
     /**

@@ -35,7 +35,8 @@ final class WrittenClimate {
         Stream<ProbeStay> placed = placings.standing(handle).stream();
         Stream<Extremes> ofRoom = extremes.ofRoom(handle).stream();
         return record.withProbeStays(both(record.probeStays(), placed.filter(stay -> known.contains(stay.container()))))
-                .withExtremes(inForce(both(record.extremes(), ofRoom.filter(one -> known.contains(one.container())))));
+                .withExtremes(Extremes.inForce(
+                        both(record.extremes(), ofRoom.filter(one -> known.contains(one.container())))));
     }
 
     /** The stays that the desk did not write down already. */
@@ -73,16 +74,6 @@ final class WrittenClimate {
         List<T> both = new ArrayList<>(own);
         ofRoom.filter(row -> !own.contains(row)).forEach(both::add);
         return both;
-    }
-
-    /** Those in the order written that none written later replaces. */
-    private static List<Extremes> inForce(List<Extremes> written) {
-        List<Extremes> inForce = new ArrayList<>();
-        for (Extremes one : written) {
-            inForce.removeIf(one::replaces);
-            inForce.add(one);
-        }
-        return inForce;
     }
 
     /** Every container whose climate may matter to a brood. */

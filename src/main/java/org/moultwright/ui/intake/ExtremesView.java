@@ -1,9 +1,13 @@
 package org.moultwright.ui.intake;
 
 import javafx.beans.binding.Bindings;
+import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
 import javafx.scene.Parent;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.Words;
 
@@ -51,6 +55,20 @@ final class ExtremesView {
                 .note(
                         "A day runs from midnight to midnight; today runs until now. If you reset the thermometer whenever"
                                 + " you read it, count since then. The time counts as a swing between the two. Where a probe in the same place measured, the probe counts.");
+        form.getChildren().add(lately(model.lately()));
+    }
+
+    private static Card lately(ObservableList<String> written) {
+        VBox lines = new VBox();
+        lines.getStyleClass().add("lines");
+        Runnable show = () ->
+                lines.getChildren().setAll(written.stream().map(Words::plain).toList());
+        written.addListener((ListChangeListener<String>) change -> show.run());
+        show.run();
+        Card card = Card.titled("Written lately", lines);
+        card.visibleProperty().bind(Bindings.isNotEmpty(written));
+        card.managedProperty().bind(card.visibleProperty());
+        return card;
     }
 
     Parent node() {

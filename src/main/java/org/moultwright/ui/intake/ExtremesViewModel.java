@@ -3,6 +3,7 @@ package org.moultwright.ui.intake;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,12 +15,16 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.Extremes;
 import org.moultwright.task.Outcome;
 
 /** A day's lowest and highest, as a thermometer that remembers them shows. */
 final class ExtremesViewModel {
+    private static final int SHOWN = 8;
+
     private final IntakeDesk desk;
     private final EntryModel entry;
     private final ObjectProperty<@Nullable LocalDate> day = new SimpleObjectProperty<>();
@@ -29,13 +34,15 @@ final class ExtremesViewModel {
     private final StringProperty dampest = new SimpleStringProperty("");
     private final BooleanProperty sinceLast = new SimpleBooleanProperty(false);
     private final ReadOnlyObjectWrapper<Optional<Instant>> last = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ObservableList<String> lately = FXCollections.observableArrayList();
 
     ExtremesViewModel(IntakeDesk desk) {
         this.desk = desk;
         this.entry = new EntryModel(desk);
         day.set(desk.days().date(desk.clock().instant()));
-        entry.containerProperty().addListener((observed, before, now) -> findLast());
-        findLast();
+        entry.containerProperty().addListener((observed, before, now) -> recall());
+        entry.undoableProperty().addListener((observed, before, now) -> recall());
+        recall();
     }
 
     EntryModel entry() {
@@ -70,6 +77,11 @@ final class ExtremesViewModel {
     /** When the thermometer was read last; empty if that was never, or too long ago. */
     ReadOnlyObjectProperty<Optional<Instant>> lastProperty() {
         return last.getReadOnlyProperty();
+    }
+
+    /** What was written of the container lately, the newest first. */
+    ObservableList<String> lately() {
+        return lately;
     }
 
     /** "3 May at 20:15". */
@@ -150,15 +162,33 @@ final class ExtremesViewModel {
         return before.map(replaced -> " in place of " + words(replaced)).orElse("");
     }
 
-    private void findLast() {
+    /** Reads aside what was written of the container before. */
+    private void recall() {
         String container = entry.containerProperty().get();
-        Instant longAgo = desk.clock().instant().minus(Duration.ofDays(Extremes.LONGEST_DAYS));
-        desk.keeper().<Optional<Instant>>run(progress -> desk.write().lastRead(container), outcome -> {
-            if (outcome instanceof Outcome.Done<Optional<Instant>> done) {
-                last.set(done.value().filter(longAgo::isBefore));
-                sinceLast.set(sinceLast.get() && last.get().isPresent());
+        desk.keeper().<List<Extremes>>run(progress -> desk.write().written(container), outcome -> {
+            if (outcome instanceof Outcome.Done<List<Extremes>> done) {
+                recalled(done.value());
             }
         });
+    }
+
+    private void recalled(List<Extremes> written) {
+        Instant longAgo = desk.clock().instant().minus(Duration.ofDays(Extremes.LONGEST_DAYS));
+        last.set(written.stream().map(Extremes::to).filter(longAgo::isBefore).findFirst());
+        sinceLast.set(sinceLast.get() && last.get().isPresent());
+        lately.setAll(written.stream().limit(SHOWN).map(this::line).toList());
+    }
+
+    /** "2 May, 00:00 to 3 May, 00:00: 24.0 to 27.5 °C, 60 to 80 %". */
+    private String line(Extremes extremes) {
+        String humidity = Double.isNaN(extremes.lowestPercent())
+                ? ""
+                : String.format(Locale.ROOT, ", %.0f to %.0f %%", extremes.lowestPercent(), extremes.highestPercent());
+        return "%s to %s: %s%s".formatted(at(extremes.from()), at(extremes.to()), words(extremes), humidity);
+    }
+
+    private String at(Instant instant) {
+        return desk.days().day(instant) + ", " + desk.days().clock(instant);
     }
 
     private static String words(Extremes extremes) {
@@ -170,6 +200,6 @@ final class ExtremesViewModel {
         highest.set("");
         driest.set("");
         dampest.set("");
-        findLast();
+        recall();
     }
 }

@@ -18,6 +18,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Parent;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.Extremes;
 import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.Span;
 import org.moultwright.domain.Stay;
@@ -56,7 +57,9 @@ public final class IntakePictures {
 
     /** A lowest and a highest that changed places. */
     public static Parent extremes() {
-        ExtremesViewModel model = new ExtremesViewModel(desk(Path.of("")));
+        IntakeDesk desk = desk(Path.of(""));
+        desk.write().keep(new Extremes("box 1", NOW.minus(Duration.ofDays(2)), NOW.minus(Duration.ofDays(1)), 24, 27));
+        ExtremesViewModel model = new ExtremesViewModel(desk);
         model.lowestProperty().set("27");
         model.highestProperty().set("24.5");
         model.keep();

@@ -213,6 +213,10 @@ class IntakeUiTest {
         assertThat(says(robot, "box 1, since 2 May at 20:41 until now: 25.0 to 28.0 °C is kept."))
                 .isTrue();
         assertThat(store.climate().extremes()).contains(new Extremes("box 1", evening, NOW, 25, 28));
+        assertThat(texts(robot))
+                .containsSubsequence(
+                        "2 May, 20:41 to 3 May, 19:41: 25.0 to 28.0 °C",
+                        "1 May, 20:41 to 2 May, 20:41: 24.0 to 27.0 °C");
     }
 
     /** Lisbon's clocks leapt over the hour from 1:00 on 29 March 2026 (tzdb): that day had 23 hours. */
