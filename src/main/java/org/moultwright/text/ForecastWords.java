@@ -91,6 +91,8 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
             case GENERAL_TIMING_ASSUMED ->
                 "No timing is known for this species: the general one is assumed, an assumption.";
             case SET_POINT_STANDS_IN -> about(subject) + "no probe reading; the set-point stands in.";
+            case EXTREMES_STAND_IN ->
+                about(subject) + "for some of the time known only by its lowest and highest, which widens dates.";
             case REFERENCE_TEMPERATURE_STANDS_IN ->
                 about(subject) + "neither reading nor set-point; the reference temperature stands in.";
             case GAPS_FILLED ->

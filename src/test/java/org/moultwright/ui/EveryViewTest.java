@@ -29,6 +29,7 @@ import org.moultwright.boot.DeskRoom;
 import org.moultwright.boot.OpenDesk;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.alarm.InventedWatch;
+import org.moultwright.ui.intake.IntakePictures;
 import org.moultwright.ui.round.RoundPictures;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Contrast;
@@ -67,6 +68,10 @@ class EveryViewTest {
                         alone("round, mould and dead", RoundPictures::mouldAndDead),
                         alone("round, a question", RoundPictures::unbalanced),
                         alone("round, asking why", RoundPictures::asking),
+                        alone("climate, a reading typed", IntakePictures::reading),
+                        alone("climate, a lowest and highest", IntakePictures::extremes),
+                        alone("climate, a file of readings", IntakePictures::file),
+                        alone("climate, a file taken in", IntakePictures::taken),
                         alone("round, an alarm", () -> RoundPictures.under(new InventedWatch().tooWarm(true).model))),
                 Stream.of(DeskRoom.values()).flatMap(room -> SCREENS.stream().map(screen -> ofDesk(room, screen))));
     }

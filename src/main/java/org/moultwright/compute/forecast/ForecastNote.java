@@ -19,6 +19,8 @@ public record ForecastNote(Kind kind, String subject, double value) {
         GENERAL_TIMING_ASSUMED,
         /** No probe reading: the set-point stands in. */
         SET_POINT_STANDS_IN,
+        /** No probe reading for some of the time: a lowest and a highest stand in. */
+        EXTREMES_STAND_IN,
         /** Neither reading nor set-point: the reference temperature stands in. */
         REFERENCE_TEMPERATURE_STANDS_IN,
         /** This share of the time, in percent, was filled and not measured. */

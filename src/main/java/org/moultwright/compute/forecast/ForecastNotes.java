@@ -73,12 +73,15 @@ final class ForecastNotes {
         sight.lived().stream()
                 .flatMap(warmDays -> warmDays.temperature().spans().stream())
                 .map(LivedSpan::source)
+                .distinct()
                 .forEach(this::standIn);
     }
 
     private void standIn(TemperatureSource source) {
         if (source instanceof TemperatureSource.SetPointAlone setPoint) {
             add(ForecastNote.Kind.SET_POINT_STANDS_IN, setPoint.container(), Double.NaN);
+        } else if (source instanceof TemperatureSource.BetweenExtremes extremes) {
+            add(ForecastNote.Kind.EXTREMES_STAND_IN, extremes.container(), Double.NaN);
         } else if (source instanceof TemperatureSource.Reference) {
             add(ForecastNote.Kind.REFERENCE_TEMPERATURE_STANDS_IN, "", Double.NaN);
         }
