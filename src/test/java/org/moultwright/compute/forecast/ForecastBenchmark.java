@@ -3,6 +3,7 @@ package org.moultwright.compute.forecast;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,7 @@ public final class ForecastBenchmark {
     private static final int TRAYS = 4;
     private static final int CHECKS = 40;
     private static final int ROOM = 10;
+    private static final int ROOM_DAYS = 90;
     private static final int WALK = 40_000;
 
     private final int runs;
@@ -63,20 +65,25 @@ public final class ForecastBenchmark {
     }
 
     private void room() throws InterruptedException, ExecutionException {
-        List<BroodRecord> room = IntStream.range(0, ROOM)
-                .mapToObj(i -> withReadingsEvery(record, Duration.ofMinutes(1)))
-                .toList();
+        Instant end = SimulatedRoom.START.plus(Duration.ofDays(ROOM_DAYS));
+        BroodRecord whole = withReadingsEvery(withChecks(brood.record().until(end), CHECKS), Duration.ofMinutes(1));
+        List<ForecastQuestion> room =
+                Collections.nCopies(ROOM, new ForecastQuestion(whole, end, PastBroods.NONE, 7, List.of()));
         ForkJoinPool two = new ForkJoinPool(2);
         List<Double> times = new ArrayList<>();
         for (int i = 0; i < Math.max(3, runs / 4); i++) {
             long start = System.nanoTime();
-            two.submit(() -> room.parallelStream().forEach(this::forecast)).get();
+            two.submit(() -> room.parallelStream().forEach(new Forecaster()::forecast))
+                    .get();
             times.add(millisSince(start));
         }
         two.shutdown();
         System.out.printf(
-                "room of %d trays, %d readings a brood, two threads: %.0f ms%n",
-                ROOM * TRAYS, room.get(0).readings().values().iterator().next().size(), middle(times));
+                "room of %d trays, %d days, %d readings a brood, two threads: %.0f ms%n",
+                ROOM * TRAYS,
+                ROOM_DAYS,
+                whole.readings().values().iterator().next().size(),
+                middle(times));
     }
 
     private void baseline() {
