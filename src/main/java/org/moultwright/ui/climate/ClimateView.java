@@ -19,7 +19,8 @@ final class ClimateView extends StackPane {
     ClimateView(ClimateViewModel model, ObservableObjectValue<Palette> palette, Node writeIn) {
         this.model = model;
         this.palette = palette;
-        this.traces = new TracesPage(model, palette, new TracesPage.Ways(this::calibrate, this::display, this::find, writeIn));
+        this.traces = new TracesPage(
+                model, palette, new TracesPage.Ways(this::calibrate, this::display, this::find, writeIn));
         this.focus = traces::takeFocus;
         getChildren().add(traces);
     }
