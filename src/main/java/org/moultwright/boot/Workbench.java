@@ -2,8 +2,10 @@ package org.moultwright.boot;
 
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.InstantSource;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -15,7 +17,6 @@ import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Parent;
 import javafx.stage.Window;
 import org.moultwright.boot.machine.AlarmCommand;
-import org.moultwright.boot.machine.SerialLines;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.device.serial.KnownLinesFile;
 import org.moultwright.document.PdfLabelPrinter;
@@ -29,11 +30,11 @@ import org.moultwright.task.BackgroundRunner;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.broods.BroodsDesk;
 import org.moultwright.ui.broods.BroodsScreen;
 import org.moultwright.ui.broods.FolderDialog;
 import org.moultwright.ui.broods.WaysIn;
-import org.moultwright.ui.climate.ClimateDesk;
 import org.moultwright.ui.climate.ClimateScreen;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.forecast.ForecastDesk;
@@ -79,6 +80,11 @@ final class Workbench implements AutoCloseable {
 
     private static final String PROBES = "probes.txt";
 
+    private static final String PROFILES = "profiles";
+
+    /** How long a link may take to end; opening a port that does not answer takes longest. */
+    private static final Duration LONGEST_ENDING = Duration.ofSeconds(5);
+
     private static final Path HOME = Path.of(System.getProperty("user.home"));
 
     private final H2Store store;
@@ -108,6 +114,11 @@ final class Workbench implements AutoCloseable {
     /** The demo room listens to nothing of this machine. */
     private final KnownLines known;
 
+    private final ClimateScreen climate;
+
+    /** One to each wire, since listening to one never ends. */
+    private final List<BackgroundRunner> lineRunners = new ArrayList<>();
+
     private final List<Screen> screens;
     private final ShellView view;
 
@@ -116,7 +127,7 @@ final class Workbench implements AutoCloseable {
      * @param clock the keeper's now
      * @param toolkit runs something on the toolkit's thread
      * @param demoDoor leads to the demo room, closed with the desk; empty where this is it
-     * @param sound plays the tone of alarms once and returns at once
+     * @param reach how alarms reach somebody who does not look at the desk
      */
     Workbench(
             H2Store store,
@@ -124,7 +135,7 @@ final class Workbench implements AutoCloseable {
             SettingsFile file,
             Executor toolkit,
             Optional<DemoDoor> demoDoor,
-            Runnable sound) {
+            AlarmReach reach) {
         this.store = store;
         this.clock = clock;
         this.toolkit = toolkit;
@@ -148,14 +159,25 @@ final class Workbench implements AutoCloseable {
                         "The settings were not understood, so the usual ones hold.",
                         "They are kept in " + aside + "."));
         this.watch = new DeskWatch(
-                store, clock, days, settings.settingsProperty(), keeper, toolkit, sound, this::commandFailed);
+                store, clock, days, settings.settingsProperty(), keeper, toolkit, reach, this::commandFailed);
         this.known = demoDoor.isPresent() ? new KnownLinesFile(file.beside(PROBES)) : KnownLines.NONE;
-        this.screens = screens(book);
+        Intake writeIn = writeIn(book, new UndoDeed(book, clock, UUID::randomUUID), UUID::randomUUID);
+        ClimateParts parts = new ClimateParts(store, book, file.beside(PROFILES), clock, toolkit);
+        this.climate = ClimateScreen.of(
+                parts.desk(
+                        new ClimateParts.Shown(roomView, this::readAgain, shell, days, this::window),
+                        watch,
+                        known,
+                        settings,
+                        new ClimateParts.Runners(runner, keeper, this::lineRunner)),
+                appearance.paletteProperty(),
+                writeIn.menu());
+        this.screens = screens(book, writeIn);
         this.view = new ShellView(
                 shell,
                 watch.model(),
                 screens,
-                new SettingsScreen(settings, command -> new AlarmCommand(command).tryOut()));
+                new SettingsScreen(settings, reach, command -> new AlarmCommand(command).tryOut()));
         if (broods.isEmpty()) {
             open(WHERE_BROODS_COME_IN);
         }
@@ -192,9 +214,12 @@ final class Workbench implements AutoCloseable {
                 this::show);
     }
 
+    /** Ends every link first: what a probe said until now is to be on disk before the store is closed. */
     @Override
     public void close() {
         demoDoor.ifPresent(DemoDoor::close);
+        climate.close();
+        lineRunners.forEach(each -> each.finish(LONGEST_ENDING));
         watch.close();
         runner.close();
         keeper.close();
@@ -218,36 +243,20 @@ final class Workbench implements AutoCloseable {
         }
     }
 
-    private List<Screen> screens(BroodBook book) {
+    private List<Screen> screens(BroodBook book, Intake writeIn) {
         Supplier<UUID> ids = UUID::randomUUID;
         UndoDeed undo = new UndoDeed(book, clock, ids);
         ObservableObjectValue<Vocabulary> words = settings.vocabularyProperty();
         ObservableObjectValue<Palette> palette = appearance.paletteProperty();
         RecordRound record = new RecordRound(book, clock, ids);
         PotSlings potSlings = new PotSlings(book, clock, ids);
-        Intake writeIn = writeIn(book, undo, ids);
         return List.of(
                 new RoundScreen(
                         new RoundDesk(roomView, this::readAgain, record, undo, keeper, shell, clock, days, words)),
                 BroodsScreen.of(
                         new BroodsDesk(roomView, this::readAgain, waysIn(book, ids), keeper, clock, days, words),
                         palette),
-                writeIn.over(ClimateScreen.of(
-                        new ClimateDesk(
-                                roomView,
-                                store.readings(),
-                                watch.watch(),
-                                store.alarms(),
-                                watch.model().lastTurnProperty(),
-                                SerialLines.links(),
-                                known,
-                                runner,
-                                () -> new BackgroundRunner("probe log", toolkit),
-                                toolkit,
-                                clock,
-                                days),
-                        palette,
-                        writeIn.menu())),
+                writeIn.over(climate.screen()),
                 ForecastScreen.of(new ForecastDesk(roomView, prepared::of, whatIf, days, words), palette),
                 new PottingScreen(new PottingDesk(
                         roomView,
@@ -296,6 +305,12 @@ final class Workbench implements AutoCloseable {
                 intake,
                 () -> shell.noticeProperty().set(Optional.empty()),
                 fault -> tell(Tone.BAD, "The demo room cannot be opened.", String.valueOf(fault.getMessage())));
+    }
+
+    private BackgroundRunner lineRunner() {
+        BackgroundRunner made = new BackgroundRunner("probe log", toolkit);
+        lineRunners.add(made);
+        return made;
     }
 
     private Window window() {

@@ -37,13 +37,17 @@ class SettingsFileTest {
                 .withTheme(Theme.DARK)
                 .withTextSize(TextSize.LARGER)
                 .withVocabulary("scientific")
-                .withLabels(Map.of(Stage.INSTAR2, "Spiderling = free, größer"));
+                .withLabels(Map.of(Stage.INSTAR2, "Spiderling = free, größer"))
+                .withAlarms(Settings.DEFAULT.alarms().noticed(false))
+                .withWalls(Map.of("box 1", WallSetting.below(1.5, 1), "box 2", WallSetting.measuredBy("P-3")));
         file().save(chosen);
         assertThat(file().load()).isEqualTo(new SettingsFile.Loaded(chosen, Optional.empty()));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"theme = purple", "no equals sign", "label.egg =", "unknown = 1", "\0\1\2\3"})
+    @ValueSource(
+            strings = {"theme = purple", "no equals sign", "label.egg =", "unknown = 1", "wall.box 1 = cold", "\0\1\2\3"
+            })
     void aFileNotUnderstoodIsKeptAsideAsItWas(String text) throws IOException {
         Files.writeString(path(), text);
         SettingsFile.Loaded loaded = file().load();

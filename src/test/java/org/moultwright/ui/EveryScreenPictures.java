@@ -40,15 +40,23 @@ class EveryScreenPictures {
         try (OpenDesk desk = room.open(stores)) {
             for (Size size : List.of(new Size(1280, 800), new Size(1920, 1080))) {
                 for (Theme theme : Theme.values()) {
-                    EveryViewTest.SCREENS.forEach(screen -> take(desk, room, screen, theme, size));
+                    EveryViewTest.SCREENS.forEach(
+                            screen -> take(desk, desk.show(screen), screen + "-" + room.key(), theme, size));
+                    if (room == DeskRoom.DEMO) {
+                        EveryViewTest.PAGES.forEach(page -> take(
+                                desk,
+                                desk.show(page.screen(), page.button()),
+                                page.key() + "-" + room.key(),
+                                theme,
+                                size));
+                    }
                 }
             }
         }
         assertThat(FOLDER).isNotEmptyDirectory();
     }
 
-    private void take(OpenDesk desk, DeskRoom room, String screen, Theme theme, Size size) {
-        Parent view = desk.show(screen);
+    private void take(OpenDesk desk, Parent view, String picture, Theme theme, Size size) {
         CompletableFuture<Boolean> settled = new CompletableFuture<>();
         Scene shown = ToolkitThread.ask(() -> {
             desk.appearance().themeProperty().set(theme);
@@ -64,8 +72,8 @@ class EveryScreenPictures {
             return scene;
         });
         ToolkitThread.await(settled);
-        String name = "%s-%s-%d-%s.png"
-                .formatted(screen, room.key(), size.width(), theme.name().toLowerCase(Locale.ROOT));
+        String name =
+                "%s-%d-%s.png".formatted(picture, size.width(), theme.name().toLowerCase(Locale.ROOT));
         ScreenShots.write(ToolkitThread.ask(() -> shown.snapshot(null)), FOLDER.resolve(name));
     }
 

@@ -97,7 +97,7 @@ final class LogCommand implements Runnable {
             watch.begin(probe);
             Ticker ticker = new Ticker("watch", KeepWatch.USUAL_TICK, watch::tick);
             try {
-                log.run(SerialLines.links(), new ProbeLine(port, profile), lasting);
+                log.run(SerialLines.usual().links(), new ProbeLine(port, profile), lasting);
             } finally {
                 ticker.close();
             }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.Correction;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
@@ -44,6 +45,25 @@ final class ProbePlaces {
     /** Every probe a brood knows of. */
     Stream<String> probes() {
         return probeStays.stream().map(ProbeStay::probe).distinct();
+    }
+
+    /** Where and when every probe stood. */
+    List<ProbeStay> probeStays() {
+        return probeStays;
+    }
+
+    Shelf shelf() {
+        return shelf;
+    }
+
+    /** What a probe's indications need where no calibration applies, as it was written beside a stay. */
+    Correction otherwise(String probe) {
+        return probeStays.stream()
+                .filter(stay ->
+                        stay.probe().equals(probe) && stay.calibratedAt().isEmpty())
+                .map(ProbeStay::correction)
+                .findFirst()
+                .orElse(Correction.constant(0, 0));
     }
 
     Optional<ProbeStay> stay(String probe, Instant at) {

@@ -25,6 +25,7 @@ final class ProbeWires {
     private final ClimateDesk desk;
     private final Runnable changed;
     private final Map<String, LogReadings> running = new LinkedHashMap<>();
+    private boolean closed;
     /** Those the keeper wants to hear no longer; one that ends by itself is watched on, and found silent. */
     private final Set<String> disconnected = ConcurrentHashMap.newKeySet();
 
@@ -43,6 +44,9 @@ final class ProbeWires {
 
     /** Listens to a probe until it is stopped; what comes is kept as it comes. */
     void connect(String probe, ProbeLine line) {
+        if (closed) {
+            return;
+        }
         LogReadings logging =
                 new LogReadings(desk.log(), probe, new WatchedLine(desk.watch(), probe, new Ear(probe, line)));
         running.put(probe, logging);
@@ -77,6 +81,12 @@ final class ProbeWires {
             disconnected.add(probe);
             logging.stop();
         });
+    }
+
+    /** Asks every link to end; what was heard by then is kept. None is begun any more. */
+    void close() {
+        closed = true;
+        running.values().forEach(LogReadings::stop);
     }
 
     boolean isRunning(String probe) {
