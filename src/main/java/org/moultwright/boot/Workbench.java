@@ -21,6 +21,7 @@ import org.moultwright.device.serial.KnownLinesFile;
 import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.domain.Brood;
 import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.exchange.TimingsFile;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
@@ -91,7 +92,8 @@ final class Workbench implements AutoCloseable {
     /** What-ifs move lanes under the keeper's hand; they wait for nothing else. */
     private final BackgroundRunner whatIf;
 
-    private final PreparedForecasts prepared = new PreparedForecasts(new Forecaster());
+    private final Forecaster forecaster;
+    private final PreparedForecasts prepared;
     private final Executor toolkit;
     private final Optional<DemoDoor> demoDoor;
     private final ShellViewModel shell;
@@ -127,6 +129,9 @@ final class Workbench implements AutoCloseable {
         this.keeper = new BackgroundRunner("keeper's entries", toolkit);
         this.intake = new BackgroundRunner("brood folders", toolkit);
         this.whatIf = new BackgroundRunner("what if", toolkit);
+        TimingsFile.Loaded timings = new TimingsFile(file.beside(TimingsFile.NAME)).load();
+        this.forecaster = new Forecaster(timings.timings());
+        this.prepared = new PreparedForecasts(forecaster);
         BroodBook book = new CalibratedBook(store.book(), store.climate());
         this.room = new Room(book, store.readings(), new KeptForecasts(prepared, store.forecasts()));
         List<Brood> broods = book.broods();
@@ -141,6 +146,7 @@ final class Workbench implements AutoCloseable {
                         Tone.WARN,
                         "The settings were not understood, so the usual ones hold.",
                         "They are kept in " + aside + "."));
+        timings.problem().ifPresent(problem -> tell(Tone.WARN, "Your own timings of species are not used.", problem));
         this.watch = new DeskWatch(
                 store, clock, days, settings.settingsProperty(), keeper, toolkit, sound, this::commandFailed);
         this.known = demoDoor.isPresent() ? new KnownLinesFile(file.beside(PROBES)) : KnownLines.NONE;

@@ -62,6 +62,11 @@ public record BroodRecord(
                 List.of());
     }
 
+    /** This record with other facts of the brood itself. */
+    public BroodRecord withBrood(Brood other) {
+        return new BroodRecord(other, ledger, checks, stays, probeStays, setPoints, readings, mould, care, pots, runUp);
+    }
+
     /** This record with other readings. */
     public BroodRecord withReadings(Map<String, ReadingSeries> others) {
         return new BroodRecord(brood, ledger, checks, stays, probeStays, setPoints, others, mould, care, pots, runUp);

@@ -4,11 +4,14 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
+import org.moultwright.domain.BeliefNote;
 import org.moultwright.domain.Calibration;
 import org.moultwright.domain.CareNote;
 import org.moultwright.domain.Check;
 import org.moultwright.domain.DisplayNote;
 import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.Require;
@@ -53,6 +56,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             List<MouldNote> mould,
             List<CareNote> care,
             List<Pot> pots,
+            List<BeliefNote> beliefs,
+            List<LessonNote> lessons,
             List<Calibration> calibrations,
             List<DisplayNote> displays) {
         public static final Content NOTHING = new Content(List.of(), List.of(), List.of(), List.of(), List.of());
@@ -63,6 +68,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             mould = List.copyOf(mould);
             care = List.copyOf(care);
             pots = List.copyOf(pots);
+            beliefs = List.copyOf(beliefs);
+            lessons = List.copyOf(lessons);
             calibrations = List.copyOf(calibrations);
             displays = List.copyOf(displays);
         }
@@ -74,12 +81,27 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                 List<MouldNote> mould,
                 List<CareNote> care,
                 List<Pot> pots) {
-            this(entries, checks, mould, care, pots, List.of(), List.of());
+            this(entries, checks, mould, care, pots, List.of(), List.of(), List.of(), List.of());
+        }
+
+        /** What a keeper came to believe of a brood's timing, or of what is to be learned from it. */
+        public static Content ofBeliefs(List<BeliefNote> beliefs, List<LessonNote> lessons) {
+            return new Content(
+                    List.of(), List.of(), List.of(), List.of(), List.of(), beliefs, lessons, List.of(), List.of());
         }
 
         /** The rows of a deed about the room's instruments. */
         public static Content ofRoom(List<Calibration> calibrations, List<DisplayNote> displays) {
-            return new Content(List.of(), List.of(), List.of(), List.of(), List.of(), calibrations, displays);
+            return new Content(
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    calibrations,
+                    displays);
         }
 
         private boolean isOfBrood() {
@@ -87,7 +109,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
         }
 
         private boolean isOfRoom() {
-            return entries.isEmpty() && checks.isEmpty() && mould.isEmpty() && care.isEmpty() && pots.isEmpty();
+            return Stream.of(entries, checks, mould, care, pots, beliefs, lessons)
+                    .allMatch(List::isEmpty);
         }
 
         public static Content ofEntries(List<LedgerEntry> entries) {

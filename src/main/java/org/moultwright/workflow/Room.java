@@ -16,6 +16,7 @@ import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.ForecastQuestion;
 import org.moultwright.compute.forecast.PastBroods;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
 import org.moultwright.domain.Shelf;
@@ -57,18 +58,18 @@ public final class Room {
                 .map(record -> record.withReadings(histories.of(record, now)))
                 .toList();
         List<BroodView> broods = new ArrayList<>();
-        List<PastBroods> taught = new ArrayList<>();
+        Map<String, LessonNote> leftOut = book.leftOut();
+        teachers.read(whole, leftOut.keySet());
         for (int i = 0; i < written.size(); i++) {
-            PastBroods past = teachers.of(whole.get(i), whole);
-            taught.add(past);
+            PastBroods past = teachers.of(written.get(i).brood());
             broods.add(view(written.get(i), whole.get(i), past, now));
         }
-        teachers.forgetAllBut(taught);
         return new RoomView(
                 now,
                 broods,
                 latestReadings(now, broods),
-                book.latestDeeds(NEWEST).stream().findFirst());
+                book.latestDeeds(NEWEST).stream().findFirst(),
+                leftOut);
     }
 
     private BroodView view(BroodRecord written, BroodRecord whole, PastBroods past, Instant now) {

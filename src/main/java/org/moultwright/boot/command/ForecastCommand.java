@@ -46,6 +46,9 @@ final class ForecastCommand implements Runnable {
     long seed = 1;
 
     @Mixin
+    OwnTimings own = new OwnTimings();
+
+    @Mixin
     Answer answer = new Answer();
 
     @Override
@@ -55,7 +58,7 @@ final class ForecastCommand implements Runnable {
         List<BroodRecord> records = folders.stream()
                 .map(folder -> Folders.whole(folder, answer.err()))
                 .toList();
-        Forecaster forecaster = new Forecaster();
+        Forecaster forecaster = new Forecaster(own.timings(answer.err()));
         Map<List<BroodRecord>, PastBroods> past = new HashMap<>();
         for (BroodRecord record : records) {
             Instant now = asOf.orElseGet(() -> LastRow.of(record));

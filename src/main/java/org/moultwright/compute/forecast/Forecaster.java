@@ -8,6 +8,7 @@ import org.moultwright.compute.learning.KindLearner;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.compute.stage.PosteriorDraws;
 import org.moultwright.compute.stage.StagePrior;
+import org.moultwright.domain.AssumedTimings;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Stage;
@@ -21,6 +22,13 @@ import org.moultwright.domain.Stage;
  */
 public final class Forecaster {
     private static final int DRAWS = 1000;
+
+    private final AssumedTimings assumed;
+
+    /** @param assumed of the timing of broods of which their keeper believes nothing */
+    public Forecaster(AssumedTimings assumed) {
+        this.assumed = assumed;
+    }
 
     /** The forecast for one question, the place of the animals staying as it is. */
     public BroodForecast forecast(ForecastQuestion question) {
@@ -37,9 +45,9 @@ public final class Forecaster {
                 .map(found -> prepare(question, known, found));
     }
 
-    private static PreparedForecast prepare(ForecastQuestion question, BroodRecord known, AgeOrigin origin) {
+    private PreparedForecast prepare(ForecastQuestion question, BroodRecord known, AgeOrigin origin) {
         List<Stage> boundaries = Boundaries.of(known);
-        Belief belief = Belief.of(known.brood(), boundaries);
+        Belief belief = Belief.of(known.brood(), boundaries, assumed);
         BroodSight sight = BroodSight.of(known, question.asOf(), origin, boundaries, belief);
         Lessons lessons =
                 question.past().lessons(belief, boundaries, known.brood().referenceTemperatureCelsius());
@@ -69,14 +77,14 @@ public final class Forecaster {
         return new Outlook(posterior, hazards, mortality);
     }
 
-    private static BroodForecast nothingKnown(ForecastQuestion question) {
+    private BroodForecast nothingKnown(ForecastQuestion question) {
         Brood brood = question.record().brood();
         return new BroodForecast(
                 brood.code(),
                 question.asOf(),
                 0,
                 0,
-                Belief.of(brood, Boundaries.of(question.record())).source(),
+                Belief.of(brood, Boundaries.of(question.record()), assumed).source(),
                 0,
                 List.of(),
                 brood.lastStage(),

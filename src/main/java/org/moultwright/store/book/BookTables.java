@@ -1,5 +1,6 @@
 package org.moultwright.store.book;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -15,6 +16,8 @@ final class BookTables {
     final BroodTable broods = new BroodTable();
     final DeedTable deeds = new DeedTable();
     final LedgerTable entries = new LedgerTable();
+    final LessonTable lessons = new LessonTable();
+    private final BeliefTable beliefs = new BeliefTable();
     private final CheckTable checks = new CheckTable();
     private final MouldTable mould = new MouldTable();
     private final CareTable care = new CareTable();
@@ -74,6 +77,8 @@ final class BookTables {
         mould.insert(handle, brood, id, content.mould());
         care.insert(handle, brood, id, content.care());
         pots.insert(handle, brood, id, content.pots());
+        beliefs.insert(handle, brood, id, content.beliefs());
+        lessons.insert(handle, brood, id, content.lessons());
     }
 
     Deed deed(Handle handle, DeedTable.Head head) {
@@ -91,6 +96,10 @@ final class BookTables {
                 checks.ofDeed(handle, brood, deed),
                 mould.ofDeed(handle, brood, deed),
                 care.ofDeed(handle, brood, deed),
-                pots.ofDeed(handle, brood, deed));
+                pots.ofDeed(handle, brood, deed),
+                beliefs.ofDeed(handle, brood, deed),
+                lessons.ofDeed(handle, brood, deed),
+                List.of(),
+                List.of());
     }
 }

@@ -19,6 +19,7 @@ import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
 import org.moultwright.domain.Span;
+import org.moultwright.exchange.TimingsFile;
 
 class ClimateSummaryTest {
     private static final Instant START = Instant.parse("2026-03-01T00:00:00Z");
@@ -56,7 +57,8 @@ class ClimateSummaryTest {
     @Test
     void aContainerNothingMeasuredHasNoRangesButItsTime() {
         BroodRecord record = InventedBrood.measured("XX-26-A", START, List.of());
-        ClimateSummary climate = ClimateSummary.of(record, "A1", START.plus(Duration.ofDays(DAYS)));
+        ClimateSummary climate =
+                ClimateSummary.of(record, "A1", START.plus(Duration.ofDays(DAYS)), TimingsFile.shipped());
         assertThat(climate.readings()).isZero();
         assertThat(climate.temperatureCelsius()).isEmpty();
         assertThat(climate.lived().gapFraction()).isEqualTo(1);
@@ -72,6 +74,6 @@ class ClimateSummaryTest {
         series.add(new Reading(START.plusSeconds(60), 60, 10, Quality.SUSPECT));
         BroodRecord record =
                 InventedBrood.measured("XX-26-A", START, List.of(stay)).withReadings(Map.of("P-1", series.build()));
-        return ClimateSummary.of(record, "A1", START.plus(Duration.ofDays(DAYS)));
+        return ClimateSummary.of(record, "A1", START.plus(Duration.ofDays(DAYS)), TimingsFile.shipped());
     }
 }
