@@ -29,6 +29,7 @@ import org.moultwright.task.BackgroundRunner;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.broods.BeliefWays;
 import org.moultwright.ui.broods.BroodsDesk;
 import org.moultwright.ui.broods.BroodsScreen;
 import org.moultwright.ui.broods.FolderDialog;
@@ -64,6 +65,7 @@ import org.moultwright.workflow.PreparedForecasts;
 import org.moultwright.workflow.RecordRound;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.StateBelief;
 import org.moultwright.workflow.TakeInFolders;
 import org.moultwright.workflow.UndoDeed;
 
@@ -92,6 +94,8 @@ final class Workbench implements AutoCloseable {
     /** What-ifs move lanes under the keeper's hand; they wait for nothing else. */
     private final BackgroundRunner whatIf;
 
+    private final TimingsFile ownTimings;
+    private final TimingsFile.Loaded assumed;
     private final Forecaster forecaster;
     private final PreparedForecasts prepared;
     private final Executor toolkit;
@@ -129,8 +133,9 @@ final class Workbench implements AutoCloseable {
         this.keeper = new BackgroundRunner("keeper's entries", toolkit);
         this.intake = new BackgroundRunner("brood folders", toolkit);
         this.whatIf = new BackgroundRunner("what if", toolkit);
-        TimingsFile.Loaded timings = new TimingsFile(file.beside(TimingsFile.NAME)).load();
-        this.forecaster = new Forecaster(timings.timings());
+        this.ownTimings = new TimingsFile(file.beside(TimingsFile.NAME));
+        this.assumed = ownTimings.load();
+        this.forecaster = new Forecaster(assumed.timings());
         this.prepared = new PreparedForecasts(forecaster);
         BroodBook book = new CalibratedBook(store.book(), store.climate());
         this.room = new Room(book, store.readings(), new KeptForecasts(prepared, store.forecasts()));
@@ -146,7 +151,7 @@ final class Workbench implements AutoCloseable {
                         Tone.WARN,
                         "The settings were not understood, so the usual ones hold.",
                         "They are kept in " + aside + "."));
-        timings.problem().ifPresent(problem -> tell(Tone.WARN, "Your own timings of species are not used.", problem));
+        assumed.problem().ifPresent(problem -> tell(Tone.WARN, "Your own timings of species are not used.", problem));
         this.watch = new DeskWatch(
                 store, clock, days, settings.settingsProperty(), keeper, toolkit, sound, this::commandFailed);
         this.known = demoDoor.isPresent() ? new KnownLinesFile(file.beside(PROBES)) : KnownLines.NONE;
@@ -223,13 +228,16 @@ final class Workbench implements AutoCloseable {
         UndoDeed undo = new UndoDeed(book, clock, ids);
         ObservableObjectValue<Vocabulary> words = settings.vocabularyProperty();
         ObservableObjectValue<Palette> palette = appearance.paletteProperty();
+        BeliefWays beliefs =
+                new BeliefWays(new StateBelief(book, clock, ids), undo, shell, assumed.timings(), ownTimings.place());
         RecordRound record = new RecordRound(book, clock, ids);
         PotSlings potSlings = new PotSlings(book, clock, ids);
         return List.of(
                 new RoundScreen(
                         new RoundDesk(roomView, this::readAgain, record, undo, keeper, shell, clock, days, words)),
                 BroodsScreen.of(
-                        new BroodsDesk(roomView, this::readAgain, waysIn(book, ids), keeper, clock, days, words),
+                        new BroodsDesk(
+                                roomView, this::readAgain, waysIn(book, ids), beliefs, keeper, clock, days, words),
                         palette),
                 ClimateScreen.of(
                         new ClimateDesk(

@@ -67,6 +67,11 @@ public record BroodRecord(
         return new BroodRecord(other, ledger, checks, stays, probeStays, setPoints, readings, mould, care, pots, runUp);
     }
 
+    /** This record with another ledger. */
+    public BroodRecord with(Ledger other) {
+        return new BroodRecord(brood, other, checks, stays, probeStays, setPoints, readings, mould, care, pots, runUp);
+    }
+
     /** This record with other readings. */
     public BroodRecord withReadings(Map<String, ReadingSeries> others) {
         return new BroodRecord(brood, ledger, checks, stays, probeStays, setPoints, others, mould, care, pots, runUp);

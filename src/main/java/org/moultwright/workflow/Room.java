@@ -81,7 +81,8 @@ public final class Room {
     }
 
     private Known ask(BroodRecord written, BroodRecord whole, PastBroods past, Instant now) {
-        if (written.ledger().opened() == 0 && written.checks().isEmpty()) {
+        boolean isUnseen = written.ledger().opened() == 0 && written.checks().isEmpty();
+        if (isUnseen && written.brood().laid().isEmpty()) {
             return new Known(written, now, whole.readings(), past, Optional.empty());
         }
         List<Instant> days = IntStream.rangeClosed(0, DAYS_AHEAD)

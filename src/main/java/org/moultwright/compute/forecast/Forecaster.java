@@ -2,6 +2,7 @@ package org.moultwright.compute.forecast;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.moultwright.compute.climate.AgeOrigin;
 import org.moultwright.compute.learning.KindLearner;
@@ -53,21 +54,25 @@ public final class Forecaster {
                 question.past().lessons(belief, boundaries, known.brood().referenceTemperatureCelsius());
         PriorSource source = lessons.isEmpty() ? belief.source() : PriorSource.LEARNED;
         ForecastNotes notes = new ForecastNotes(sight, source);
-        Optional<Outlook> outlook = Optional.empty();
-        if (!sight.usableTrays().isEmpty()) {
-            Outlook found = outlook(question, sight, belief, lessons);
-            notes.posterior(found.posterior().isCoarse());
-            notes.contradictions(sight, found.posterior(), new Chance(question.seed() + 2));
-            outlook = Optional.of(found);
-        }
-        return new PreparedForecast(question, sight, source, lessons.fits().size(), outlook, notes.all());
-    }
-
-    private static Outlook outlook(ForecastQuestion question, BroodSight sight, Belief belief, Lessons lessons) {
         StagePrior prior = KindLearner.next(
                 belief.kind(sight.scaleSd(), sight.startingAge().halfWidthWarmDays()),
                 belief.lengthShares(),
                 lessons.fits());
+        List<ExpectedAge> expectedAges = IntStream.range(0, boundaries.size())
+                .mapToObj(boundary -> ExpectedAge.of(boundaries.get(boundary), prior, boundary))
+                .toList();
+        Optional<Outlook> outlook = Optional.empty();
+        if (!sight.usableTrays().isEmpty()) {
+            Outlook found = outlook(question, sight, belief, prior, lessons);
+            notes.posterior(found.posterior().isCoarse());
+            notes.contradictions(sight, found.posterior(), new Chance(question.seed() + 2));
+            outlook = Optional.of(found);
+        }
+        return new PreparedForecast(question, sight, source, lessons.fits().size(), outlook, expectedAges, notes.all());
+    }
+
+    private static Outlook outlook(
+            ForecastQuestion question, BroodSight sight, Belief belief, StagePrior prior, Lessons lessons) {
         PosteriorDraws posterior = PosteriorDraws.of(sight.usableHistories(), prior, DRAWS, question.seed());
         Mortality mortality = new Mortality(
                 sight.boundaries(), lessons.lives(), LifeTable.of(sight.trays(), belief.medianWarmDays()[0]));

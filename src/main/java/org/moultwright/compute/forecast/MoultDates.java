@@ -23,7 +23,7 @@ final class MoultDates {
         List<MoultForecast> forecasts = new ArrayList<>();
         for (int k = 0; k < boundaries.size(); k++) {
             int[] withAny = ages.drawsWithAny(k);
-            if (2 * withAny.length >= ages.finallyPassedLast().length) {
+            if (isToldOf(withAny)) {
                 forecasts.add(new MoultForecast(
                         boundaries.get(k),
                         tray.evidence().get(k).last().passed(),
@@ -35,10 +35,38 @@ final class MoultDates {
         return forecasts;
     }
 
+    /** The dates behind the forecasts, draw by draw. */
+    PossibleDates possible(List<Stage> boundaries, double effectiveDraws) {
+        List<Stage> told = new ArrayList<>();
+        List<double[]> dates = new ArrayList<>();
+        for (int k = 0; k < boundaries.size(); k++) {
+            int[] withAny = ages.drawsWithAny(k);
+            if (isToldOf(withAny)) {
+                told.add(boundaries.get(k));
+                for (Milestone milestone : Milestone.values()) {
+                    double[] byDraw = new double[ages.finallyPassedLast().length];
+                    Arrays.fill(byDraw, Double.NaN);
+                    for (int draw : withAny) {
+                        byDraw[draw] = millis(k, milestone, draw);
+                    }
+                    dates.add(byDraw);
+                }
+            }
+        }
+        return new PossibleDates(told, dates.toArray(double[][]::new), effectiveDraws);
+    }
+
+    private boolean isToldOf(int[] withAny) {
+        return 2 * withAny.length >= ages.finallyPassedLast().length;
+    }
+
     private InstantInterval interval(int boundary, Milestone milestone, int[] draws) {
-        double[] agesByDraw = ages.at(boundary, milestone);
         return InstantInterval.of(Arrays.stream(draws)
-                .mapToDouble(draw -> clock.millisAt(agesByDraw[draw], draw))
+                .mapToDouble(draw -> millis(boundary, milestone, draw))
                 .toArray());
+    }
+
+    private double millis(int boundary, Milestone milestone, int draw) {
+        return clock.millisAt(ages.at(boundary, milestone)[draw], draw);
     }
 }

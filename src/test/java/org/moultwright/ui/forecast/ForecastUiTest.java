@@ -21,6 +21,7 @@ import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.PreparedRoom;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.UnopenedSac;
 import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.Lane;
 import org.moultwright.ui.chart.LaneChart;
@@ -113,6 +114,26 @@ class ForecastUiTest {
         assertThat(model.broods().yields().get(0).count()).isEqualTo("too early to say");
     }
 
+    /** By belief alone: half have legs about 24 warm-days after laying, 27 to 41 days at 26 °C and less than that at 27. */
+    @Test
+    void aSacNobodyOpenedHasALaneOfItsOwn(FxRobot robot) {
+        robot.interact(() -> room.set(UnopenedSac.room()));
+        LaneLine sac = model.lanes().get(model.lanes().size() - 1);
+        assertThat(sac.sentence()).startsWith("Sac of GP-26-A: 21 days, ").contains("warm-days old, pull ");
+        assertThat(sac.lane().windows()).hasSize(3 * sac.windows().size()).noneMatch(Lane.Window::isPast);
+        assertThat(sac.windows()).extracting(LaneLine.Windows::into).endsWith(INSTAR2);
+        assertThat(model.toDo())
+                .anyMatch(words -> words.startsWith("Sac of GP-26-A: pull ")
+                        && words.endsWith("common practice, no source. Nobody has looked inside."));
+        assertThat(model.broods().yields())
+                .filteredOn(line -> line.brood().equals("GP-26-A"))
+                .singleElement()
+                .satisfies(line -> assertThat(line.count()).isEqualTo("unknown"));
+        assertThat(model.broods().notes()).anyMatch(words -> words.startsWith("GP-26-A: Nobody has opened the sac"));
+        robot.interact(() -> room.set(RoomFixture.room(List.of(UnopenedSac.view()))));
+        assertThat(model.lanes()).hasSize(1);
+    }
+
     @Test
     void everyStateIsPictured(FxRobot robot) {
         ScreenShots.of("forecast", 1188, 752, look -> pictured(look, true));
@@ -120,6 +141,14 @@ class ForecastUiTest {
         ScreenShots.of("forecast-what-if", 1188, 752, look -> tried(look, ForecastViewModel.Part.AHEAD));
         ScreenShots.of("forecast-what-if-words", 1188, 752, look -> tried(look, ForecastViewModel.Part.WORDS));
         ScreenShots.of("forecast-what-if-large", 1828, 1032, look -> tried(look, ForecastViewModel.Part.AHEAD));
+        robot.interact(() -> room.set(UnopenedSac.room()));
+        ScreenShots.of("forecast-sac", 1188, 752, look -> {
+            ForecastViewModel shown = model();
+            shown.chosenProperty()
+                    .set(Optional.of(shown.lanes().get(shown.lanes().size() - 1)));
+            shown.partProperty().set(ForecastViewModel.Part.WORDS);
+            return new ForecastView(shown, look.paletteProperty());
+        });
         robot.interact(() -> room.set(RoomFixture.crowded(60)));
         ScreenShots.of("forecast-many", 1188, 752, look -> pictured(look, false));
         robot.interact(() -> room.set(RoomView.EMPTY));
