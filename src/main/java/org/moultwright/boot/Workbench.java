@@ -65,6 +65,7 @@ import org.moultwright.workflow.PreparedForecasts;
 import org.moultwright.workflow.RecordRound;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.ScoreForecasts;
 import org.moultwright.workflow.StateBelief;
 import org.moultwright.workflow.TakeInFolders;
 import org.moultwright.workflow.UndoDeed;
@@ -230,6 +231,7 @@ final class Workbench implements AutoCloseable {
         ObservableObjectValue<Palette> palette = appearance.paletteProperty();
         BeliefWays beliefs =
                 new BeliefWays(new StateBelief(book, clock, ids), undo, shell, assumed.timings(), ownTimings.place());
+        ScoreForecasts scores = new ScoreForecasts(book, store.readings(), store.forecasts(), forecaster::forecast);
         RecordRound record = new RecordRound(book, clock, ids);
         PotSlings potSlings = new PotSlings(book, clock, ids);
         return List.of(
@@ -254,7 +256,8 @@ final class Workbench implements AutoCloseable {
                                 clock,
                                 days),
                         palette),
-                ForecastScreen.of(new ForecastDesk(roomView, prepared::of, whatIf, days, words), palette),
+                ForecastScreen.of(
+                        new ForecastDesk(roomView, prepared::of, whatIf, scores::byEvent, days, words), palette),
                 new PottingScreen(new PottingDesk(
                         roomView,
                         this::readAgain,

@@ -36,6 +36,8 @@ final class ForecastViewModel {
     private final ObjectProperty<Optional<LaneLine>> chosen = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<Part> part = new SimpleObjectProperty<>(Part.AHEAD);
     private final ReadOnlyObjectWrapper<Optional<Calendar>> calendar = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<AccuracyViewModel>> accuracy =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper change = new ReadOnlyStringWrapper("");
     private List<Foreseen> asItIs = List.of();
@@ -103,6 +105,15 @@ final class ForecastViewModel {
 
     ReadOnlyObjectProperty<Optional<Calendar>> calendarProperty() {
         return calendar.getReadOnlyProperty();
+    }
+
+    /** How good past dates were, while that is open. */
+    ReadOnlyObjectProperty<Optional<AccuracyViewModel>> accuracyProperty() {
+        return accuracy.getReadOnlyProperty();
+    }
+
+    void openAccuracy() {
+        accuracy.set(Optional.of(new AccuracyViewModel(desk, () -> accuracy.set(Optional.empty()))));
     }
 
     ReadOnlyStringProperty subtitleProperty() {

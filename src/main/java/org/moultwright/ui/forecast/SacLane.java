@@ -8,10 +8,14 @@ import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.Milestone;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.SacForecast;
+import org.moultwright.domain.Stage;
 import org.moultwright.text.SacWords;
 import org.moultwright.ui.chart.Lane;
 
-/** An unopened sac as one lane. */
+/**
+ * An unopened sac as one lane. It is drawn up to the nymphs, since by then it is opened; later dates, which are weeks
+ * wide, would squeeze the trays' calendar and are told in words.
+ */
 final class SacLane {
     private SacLane() {}
 
@@ -29,6 +33,7 @@ final class SacLane {
                 "Sac of " + brood + ": " + words.age(sac) + ", " + phrase + ".",
                 sac.moults().stream().map(moult -> inWords(moult, words)).toList(),
                 new Lane(sac.moults().stream()
+                        .filter(moult -> !moult.into().isAtLeast(Stage.DARKENED))
                         .flatMap(moult -> Arrays.stream(Milestone.values()).map(milestone -> window(milestone, moult)))
                         .toList()),
                 Optional.empty());

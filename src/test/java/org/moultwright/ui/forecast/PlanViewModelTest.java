@@ -31,6 +31,7 @@ class PlanViewModelTest {
             room,
             fixture.prepared()::of,
             new InlineRunner(),
+            List::of,
             new DayWords(RoomFixture.ZONE),
             new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)));
 
