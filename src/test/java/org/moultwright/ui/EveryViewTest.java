@@ -29,6 +29,8 @@ import org.moultwright.boot.DeskRoom;
 import org.moultwright.boot.OpenDesk;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.alarm.InventedWatch;
+import org.moultwright.ui.broods.TimingPictures;
+import org.moultwright.ui.forecast.AccuracyPictures;
 import org.moultwright.ui.round.RoundPictures;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Contrast;
@@ -67,6 +69,8 @@ class EveryViewTest {
                         alone("round, mould and dead", RoundPictures::mouldAndDead),
                         alone("round, a question", RoundPictures::unbalanced),
                         alone("round, asking why", RoundPictures::asking),
+                        alone("broods, a brood's timing", TimingPictures::timing),
+                        alone("forecast, how good the dates were", AccuracyPictures::accuracy),
                         alone("round, an alarm", () -> RoundPictures.under(new InventedWatch().tooWarm(true).model))),
                 Stream.of(DeskRoom.values()).flatMap(room -> SCREENS.stream().map(screen -> ofDesk(room, screen))));
     }

@@ -32,7 +32,7 @@ public record JointChance(double probability, double monteCarloSd) {
             if (!trays.isEmpty()) {
                 isKnown = true;
                 double draws = trays.get(0).effectiveDraws();
-                double chance = share(brood, trays, events, from.toEpochMilli(), to.toEpochMilli());
+                double chance = share(brood, trays, events, (double) from.toEpochMilli(), (double) to.toEpochMilli());
                 none *= 1 - chance;
                 // With every draw or none of them the share still has an error: the rule of one more of each.
                 double likely = (chance * draws + 1) / (draws + 2);

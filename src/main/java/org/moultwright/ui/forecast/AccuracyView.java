@@ -26,12 +26,13 @@ import org.moultwright.ui.theme.Palette;
 
 /** Lays out how good the dates were: a table of events, and of the chosen one where the truths fell. */
 final class AccuracyView extends VBox {
-    private static final List<String> TITLES = List.of(
-            "event", "forecasts of happenings", "days off", "on average", "CRPS, days", "within the 80 % window");
+    private static final List<String> TITLES =
+            List.of("event", "happened", "forecasts", "days off", "on average", "CRPS", "in 80 %");
     private static final String MEANING =
             "Each forecast kept before an event of a completed brood, against the day it happened, as the looks on both"
-                    + " sides bracket it. Days off: how far the middle was from it. On average: whether early or late."
-                    + " CRPS: the whole window's distance, less is better. Of 80 % windows 8 in 10 should hold.";
+                    + " sides bracket it. Happened: in how many trays. Days off: how far the middle was from it. On average: whether early or late."
+                    + " CRPS: the same for the whole window, in days; less is"
+                    + " better. In 80 %: how many fell within their 80 % window; 8 in 10 should.";
     private static final String BARS =
             "Where the day fell in what was held possible. Good forecasts fill all tenths alike; nine of ten bars end in"
                     + " the pale band. Tall ends: windows too narrow. Tall middle: too wide. One side: early or late."
@@ -113,17 +114,17 @@ final class AccuracyView extends VBox {
                 row -> new ReadOnlyStringWrapper(row.getValue().cells().get(number)));
         column.setSortable(false);
         column.setReorderable(false);
-        column.setPrefWidth(number == 0 ? 160 : 96);
-        if (number > 0) {
-            column.setCellFactory(shown -> new FigureCell());
-        }
+        column.setPrefWidth(number == 0 ? 160 : 82);
+        String kind = number == 0 ? "words" : "number";
+        column.getStyleClass().add(kind);
+        column.setCellFactory(shown -> new FigureCell(kind));
         return column;
     }
 
-    /** Figures stand under each other; those of few happenings are muted. */
+    /** Figures stand under each other. */
     private static final class FigureCell extends TableCell<ScoreLine, String> {
-        FigureCell() {
-            getStyleClass().add("number");
+        FigureCell(String kind) {
+            getStyleClass().add(kind);
         }
 
         @Override

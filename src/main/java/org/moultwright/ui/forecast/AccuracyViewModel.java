@@ -9,6 +9,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.moultwright.task.Outcome;
+import org.moultwright.text.Listing;
 import org.moultwright.workflow.ScoreForecasts;
 
 /** How good the dates of completed broods were, event by event. */
@@ -67,10 +68,11 @@ final class AccuracyViewModel {
         if (lines.isEmpty()) {
             return NONE_YET;
         }
-        boolean isFew = lines.stream().anyMatch(ScoreLine::isFew);
-        return isFew
-                ? "Too few to judge by: fewer than " + ScoreLine.FEW_EVENTS
-                        + " happenings of an event say little, however many forecasts were made of them."
-                : "";
+        List<String> few =
+                lines.stream().filter(ScoreLine::isFew).map(ScoreLine::event).toList();
+        return few.isEmpty()
+                ? ""
+                : "Too few to judge by: " + Listing.and(few) + ". What happened in fewer than " + ScoreLine.FEW_EVENTS
+                        + " trays says little, however many forecasts were made of it.";
     }
 }

@@ -60,7 +60,7 @@ record ScoreLine(
     }
 
     List<String> cells() {
-        return List.of(event, forecasts + " of " + events, off, late, crps, covered);
+        return List.of(event, Integer.toString(events), Integer.toString(forecasts), off, late, crps, covered);
     }
 
     private static String days(double days) {
