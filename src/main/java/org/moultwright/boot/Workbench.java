@@ -20,6 +20,7 @@ import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.device.serial.KnownLinesFile;
 import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.domain.Brood;
+import org.moultwright.exchange.DelimitedReadings;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.exchange.TimingsFile;
 import org.moultwright.settings.Settings;
@@ -39,6 +40,9 @@ import org.moultwright.ui.climate.ClimateScreen;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.forecast.ForecastDesk;
 import org.moultwright.ui.forecast.ForecastScreen;
+import org.moultwright.ui.intake.Intake;
+import org.moultwright.ui.intake.IntakeDesk;
+import org.moultwright.ui.intake.ReadingFileDialog;
 import org.moultwright.ui.potting.PdfFileDialog;
 import org.moultwright.ui.potting.PottingDesk;
 import org.moultwright.ui.potting.PottingScreen;
@@ -68,7 +72,9 @@ import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.ScoreForecasts;
 import org.moultwright.workflow.StateBelief;
 import org.moultwright.workflow.TakeInFolders;
+import org.moultwright.workflow.TakeInReadings;
 import org.moultwright.workflow.UndoDeed;
+import org.moultwright.workflow.WriteClimate;
 
 /** The whole desk over one store, put together by hand. Lives on the toolkit's thread. */
 final class Workbench implements AutoCloseable {
@@ -234,6 +240,7 @@ final class Workbench implements AutoCloseable {
         ScoreForecasts scores = new ScoreForecasts(book, store.readings(), store.forecasts(), forecaster::forecast);
         RecordRound record = new RecordRound(book, clock, ids);
         PotSlings potSlings = new PotSlings(book, clock, ids);
+        Intake writeIn = writeIn(book, undo, ids);
         return List.of(
                 new RoundScreen(
                         new RoundDesk(roomView, this::readAgain, record, undo, keeper, shell, clock, days, words)),
@@ -241,7 +248,7 @@ final class Workbench implements AutoCloseable {
                         new BroodsDesk(
                                 roomView, this::readAgain, waysIn(book, ids), beliefs, keeper, clock, days, words),
                         palette),
-                ClimateScreen.of(
+                writeIn.over(ClimateScreen.of(
                         new ClimateDesk(
                                 roomView,
                                 store.readings(),
@@ -255,7 +262,8 @@ final class Workbench implements AutoCloseable {
                                 toolkit,
                                 clock,
                                 days),
-                        palette),
+                        palette,
+                        writeIn.menu())),
                 ForecastScreen.of(
                         new ForecastDesk(roomView, prepared::of, whatIf, scores::byEvent, days, words), palette),
                 new PottingScreen(new PottingDesk(
@@ -281,6 +289,22 @@ final class Workbench implements AutoCloseable {
                 (folder, progress) -> new TakeInFolders(new WatchedFolders(folders, progress), book).takeIn(folder),
                 intake,
                 demoDoor.map(door -> () -> enter(door)));
+    }
+
+    private Intake writeIn(BroodBook book, UndoDeed undo, Supplier<UUID> ids) {
+        DelimitedReadings files = new DelimitedReadings();
+        return new Intake(new IntakeDesk(
+                roomView,
+                this::readAgain,
+                new WriteClimate(book, store.climate(), clock, ids),
+                undo,
+                files,
+                new TakeInReadings(files, store.bulkReadings(), book, store.climate(), clock, ids),
+                new ReadingFileDialog(this::window, HOME),
+                keeper,
+                intake,
+                clock,
+                days));
     }
 
     private void enter(DemoDoor door) {

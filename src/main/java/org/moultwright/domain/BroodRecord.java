@@ -20,6 +20,7 @@ import java.util.function.Function;
  * @param care things done
  * @param pots pots its animals went into
  * @param runUp what led to the sac
+ * @param extremes what thermometers that remember their lowest and highest told of containers
  */
 public record BroodRecord(
         Brood brood,
@@ -32,7 +33,8 @@ public record BroodRecord(
         List<MouldNote> mould,
         List<CareNote> care,
         List<Pot> pots,
-        List<RunUpEvent> runUp) {
+        List<RunUpEvent> runUp,
+        List<Extremes> extremes) {
 
     public BroodRecord {
         checks = List.copyOf(checks);
@@ -44,6 +46,23 @@ public record BroodRecord(
         care = List.copyOf(care);
         pots = List.copyOf(pots);
         runUp = List.copyOf(runUp);
+        extremes = List.copyOf(extremes);
+    }
+
+    /** A brood around which no lowest and highest were written down. */
+    public BroodRecord(
+            Brood brood,
+            Ledger ledger,
+            List<Check> checks,
+            List<Stay> stays,
+            List<ProbeStay> probeStays,
+            List<SetPoint> setPoints,
+            Map<String, ReadingSeries> readings,
+            List<MouldNote> mould,
+            List<CareNote> care,
+            List<Pot> pots,
+            List<RunUpEvent> runUp) {
+        this(brood, ledger, checks, stays, probeStays, setPoints, readings, mould, care, pots, runUp, List.of());
     }
 
     /** A brood of which nothing is written yet. */
@@ -74,17 +93,25 @@ public record BroodRecord(
 
     /** This record with other readings. */
     public BroodRecord withReadings(Map<String, ReadingSeries> others) {
-        return new BroodRecord(brood, ledger, checks, stays, probeStays, setPoints, others, mould, care, pots, runUp);
+        return new BroodRecord(
+                brood, ledger, checks, stays, probeStays, setPoints, others, mould, care, pots, runUp, extremes);
     }
 
     /** This record with other probe stays. */
     public BroodRecord withProbeStays(List<ProbeStay> others) {
-        return new BroodRecord(brood, ledger, checks, stays, others, setPoints, readings, mould, care, pots, runUp);
+        return new BroodRecord(
+                brood, ledger, checks, stays, others, setPoints, readings, mould, care, pots, runUp, extremes);
+    }
+
+    /** This record with other lowest and highest values. */
+    public BroodRecord withExtremes(List<Extremes> others) {
+        return new BroodRecord(
+                brood, ledger, checks, stays, probeStays, setPoints, readings, mould, care, pots, runUp, others);
     }
 
     /**
      * What was written of this brood up to and including an instant: later entries, looks, notes, pots,
-     * readings and stays are left out, and a span that ended later counts as still open.
+     * readings, stays and lowest and highest values are left out, and a span that ended later counts as still open.
      */
     public BroodRecord until(Instant instant) {
         Map<String, ReadingSeries> known = new HashMap<>();
@@ -117,7 +144,8 @@ public record BroodRecord(
                 upTo(instant, mould, MouldNote::at),
                 upTo(instant, care, CareNote::at),
                 upTo(instant, pots, Pot::potted),
-                upTo(instant, runUp, RunUpEvent::at));
+                upTo(instant, runUp, RunUpEvent::at),
+                upTo(instant, extremes, Extremes::to));
     }
 
     private static <T> List<T> upTo(Instant instant, List<T> rows, Function<T, Instant> time) {

@@ -6,6 +6,7 @@ import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.CareNote;
 import org.moultwright.domain.Check;
+import org.moultwright.domain.Extremes;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.Pot;
@@ -25,7 +26,8 @@ record BroodRows(
         List<MouldNote> mould,
         List<CareNote> care,
         List<Pot> pots,
-        List<RunUpEvent> runUp) {
+        List<RunUpEvent> runUp,
+        List<Extremes> extremes) {
 
     BroodRecord of(Brood brood, Reconciliation reconciliation) {
         return new BroodRecord(
@@ -39,6 +41,7 @@ record BroodRows(
                 mould,
                 care,
                 pots,
-                runUp);
+                runUp,
+                extremes);
     }
 }

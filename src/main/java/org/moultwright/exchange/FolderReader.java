@@ -39,7 +39,8 @@ final class FolderReader {
             "mould.csv",
             "care.csv",
             "pots.csv",
-            "runup.csv");
+            "runup.csv",
+            "extremes.csv");
 
     private final FolderFiles files;
     private final Problems problems;
@@ -67,7 +68,8 @@ final class FolderReader {
                 values(NoteTables.mould(ids), notes -> {}),
                 values(NoteTables.care(ids), notes -> {}),
                 values(AnimalTables.POTS, places::pots),
-                values(NoteTables.runUp(ids), events -> {}));
+                values(NoteTables.runUp(ids), events -> {}),
+                values(PlaceTables.EXTREMES, places::extremes));
         accounts.refuseUnknown(rows);
         places.noticeUnknown(rows);
         checkReadings(rows.probeStays());

@@ -60,6 +60,7 @@ final class FolderWriter {
         table(NoteTables.care(unused), record.care());
         table(AnimalTables.POTS, record.pots());
         table(NoteTables.runUp(unused), record.runUp());
+        table(PlaceTables.extremesOf(record.extremes()), record.extremes());
         readings(new TreeMap<>(record.readings()));
     }
 

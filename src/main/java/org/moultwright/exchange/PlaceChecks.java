@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.moultwright.domain.Account;
+import org.moultwright.domain.Extremes;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.SetPoint;
@@ -37,6 +38,24 @@ final class PlaceChecks {
         noneAtOnce(PlaceTables.SET_POINTS, points, SetPoint::container, SetPoint::span);
     }
 
+    /** A day within a week may have its own; of the same span there is one. */
+    void extremes(List<Placed<Extremes>> rows) {
+        Map<Object, Placed<Extremes>> known = new HashMap<>();
+        for (Placed<Extremes> row : rows) {
+            Extremes extremes = row.value();
+            Placed<Extremes> before =
+                    known.putIfAbsent(List.of(extremes.container(), extremes.from(), extremes.to()), row);
+            if (before != null) {
+                problems.add(
+                        PlaceTables.EXTREMES.file(),
+                        row.line(),
+                        "from",
+                        extremes.from().toString(),
+                        "another span than that of '%s' in line %d".formatted(extremes.container(), before.line()));
+            }
+        }
+    }
+
     void pots(List<Placed<Pot>> pots) {
         Set<String> codes = new HashSet<>();
         pots.forEach(pot -> {
@@ -53,6 +72,7 @@ final class PlaceChecks {
         rows.stays().forEach(stay -> known.add(stay.container()));
         rows.probeStays().forEach(stay -> noticeUnless(known, stay.container(), "probes.csv"));
         rows.setPoints().forEach(point -> noticeUnless(known, point.container(), "setpoints.csv"));
+        rows.extremes().forEach(extremes -> noticeUnless(known, extremes.container(), "extremes.csv"));
         rows.checks().forEach(check -> noticeUnless(known, check.tray(), "checks.csv"));
         rows.moves().stream()
                 .flatMap(move -> Stream.of(move.from(), move.to()))

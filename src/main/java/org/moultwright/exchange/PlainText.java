@@ -37,6 +37,11 @@ final class PlainText extends FilterReader {
         if (reader.read() != BYTE_ORDER_MARK) {
             reader.reset();
         }
+        return of(reader);
+    }
+
+    /** Text that is told row by row. */
+    static PlainText of(Reader reader) {
         return new PlainText(reader);
     }
 

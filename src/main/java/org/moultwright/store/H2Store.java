@@ -12,6 +12,7 @@ import org.moultwright.store.reading.Arrivals;
 import org.moultwright.store.reading.H2ReadingLog;
 import org.moultwright.workflow.AlarmJournal;
 import org.moultwright.workflow.BroodBook;
+import org.moultwright.workflow.BulkReadings;
 import org.moultwright.workflow.ClimateBook;
 import org.moultwright.workflow.ForecastArchive;
 import org.moultwright.workflow.ReadingLog;
@@ -64,6 +65,11 @@ public final class H2Store implements AutoCloseable {
     }
 
     public ReadingLog readings() {
+        return new H2ReadingLog(transactions, arrivals);
+    }
+
+    /** Takes in files of readings. */
+    public BulkReadings bulkReadings() {
         return new H2ReadingLog(transactions, arrivals);
     }
 

@@ -95,6 +95,8 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
             case GENERAL_TIMING_ASSUMED ->
                 "No timing is known for this species: the general one is assumed, an assumption.";
             case SET_POINT_STANDS_IN -> about(subject) + "no probe reading; the set-point stands in.";
+            case EXTREMES_STAND_IN ->
+                about(subject) + "for some of the time known only by its lowest and highest, which widens dates.";
             case REFERENCE_TEMPERATURE_STANDS_IN ->
                 about(subject) + "neither reading nor set-point; the reference temperature stands in.";
             case GAPS_FILLED ->
@@ -111,6 +113,9 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
             case NONE_ALIVE -> about(subject) + "nobody is left alive.";
             case COUNTS_BEYOND_MODEL ->
                 about(subject) + "its counts scatter more than the model can explain; do not rely on its dates.";
+            case INTERVALS_WIDENED ->
+                "Forecasts of earlier broods were off by more than they said; the days given are %d %% wider apart."
+                        .formatted(count);
             case COARSE_POSTERIOR -> "Computed the slower, coarser way: intervals are rough.";
         };
     }

@@ -20,7 +20,8 @@ public interface BroodBook {
     List<Brood> broods();
 
     /**
-     * Everything written about one brood except its probes' readings, which are in the {@link ReadingLog}.
+     * Everything written about one brood except its probes' readings, which are in the {@link ReadingLog}. What
+     * was written at the desk of the climate of a container the brood knows is written about it.
      * Looks, notes and pots of undone deeds are left out; the ledger keeps their entries and the reversals.
      */
     Optional<BroodRecord> find(String code);
@@ -36,7 +37,8 @@ public interface BroodBook {
     TakenIn takeIn(BroodRecord record, ReadingSource readings);
 
     /**
-     * Keeps a deed. One that undoes another also withdraws that one's looks, notes and pots.
+     * Keeps a deed. One that undoes another also withdraws that one's looks, notes, pots and
+     * what it wrote of the climate, readings among it.
      *
      * @throws IllegalArgumentException if the brood's ledger could not hold the deed's entries, or the
      *     deed it undoes does not stand

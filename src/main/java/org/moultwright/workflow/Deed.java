@@ -17,7 +17,7 @@ import org.moultwright.domain.Pot;
 import org.moultwright.domain.Require;
 
 /**
- * All that the keeper wrote down of one brood, or of the room's instruments, at one go. It is kept whole or not
+ * All that the keeper wrote down of one brood, or of the room's instruments and climate, at one go. It is kept whole or not
  * at all, and undone whole.
  *
  * @param summary what was done, in a few words, for the list of what can be undone
@@ -27,7 +27,7 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
     public Deed {
         Require.that(
                 summary.brood().isPresent() ? content.isOfBrood() : content.isOfRoom(),
-                "a deed is about a brood or about the room's instruments, not both");
+                "a deed is about a brood or about the room, not both");
     }
 
     /**
@@ -59,7 +59,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             List<BeliefNote> beliefs,
             List<LessonNote> lessons,
             List<Calibration> calibrations,
-            List<DisplayNote> displays) {
+            List<DisplayNote> displays,
+            ClimateWriting climate) {
         public static final Content NOTHING = new Content(List.of(), List.of(), List.of(), List.of(), List.of());
 
         public Content {
@@ -81,17 +82,47 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                 List<MouldNote> mould,
                 List<CareNote> care,
                 List<Pot> pots) {
-            this(entries, checks, mould, care, pots, List.of(), List.of(), List.of(), List.of());
+            this(
+                    entries,
+                    checks,
+                    mould,
+                    care,
+                    pots,
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    ClimateWriting.NOTHING);
         }
 
         /** What a keeper came to believe of a brood's timing, or of what is to be learned from it. */
         public static Content ofBeliefs(List<BeliefNote> beliefs, List<LessonNote> lessons) {
             return new Content(
-                    List.of(), List.of(), List.of(), List.of(), List.of(), beliefs, lessons, List.of(), List.of());
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    beliefs,
+                    lessons,
+                    List.of(),
+                    List.of(),
+                    ClimateWriting.NOTHING);
         }
 
         /** The rows of a deed about the room's instruments. */
         public static Content ofRoom(List<Calibration> calibrations, List<DisplayNote> displays) {
+            return ofRoom(calibrations, displays, ClimateWriting.NOTHING);
+        }
+
+        /** The rows of a deed about the room's climate. */
+        public static Content ofClimate(ClimateWriting climate) {
+            return ofRoom(List.of(), List.of(), climate);
+        }
+
+        /** All rows of a deed about the room. */
+        public static Content ofRoom(
+                List<Calibration> calibrations, List<DisplayNote> displays, ClimateWriting climate) {
             return new Content(
                     List.of(),
                     List.of(),
@@ -101,11 +132,12 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     List.of(),
                     List.of(),
                     calibrations,
-                    displays);
+                    displays,
+                    climate);
         }
 
         private boolean isOfBrood() {
-            return calibrations.isEmpty() && displays.isEmpty();
+            return calibrations.isEmpty() && displays.isEmpty() && climate.isNothing();
         }
 
         private boolean isOfRoom() {

@@ -2,7 +2,7 @@ package org.moultwright.workflow;
 
 import org.jspecify.annotations.Nullable;
 
-/** A document could not be made or written. */
+/** A document could not be made, written or read. */
 public final class DocumentException extends AdvisedException {
     private static final long serialVersionUID = 1L;
 
@@ -14,7 +14,8 @@ public final class DocumentException extends AdvisedException {
         NOT_ALLOWED("DO-4", "Choose another folder."),
         DISK_FULL("DO-5", "Free some space and save again."),
         WRITE_FAILED("DO-6", "Choose another folder."),
-        LABEL_TOO_SMALL("DO-7", "Choose a sheet with larger labels.");
+        LABEL_TOO_SMALL("DO-7", "Choose a sheet with larger labels."),
+        NOT_READABLE("DO-8", "Choose another file.");
 
         private final String code;
         private final String remedy;

@@ -74,7 +74,8 @@ public final class TakeInFolders {
                 same(record.mould(), known.mould(), TakeInFolders::facts),
                 same(record.care(), known.care(), TakeInFolders::facts),
                 record.pots(),
-                same(record.runUp(), known.runUp(), TakeInFolders::facts));
+                same(record.runUp(), known.runUp(), TakeInFolders::facts),
+                record.extremes());
     }
 
     /** The rows, each replaced by one the book holds with the same facts, as often as it holds one. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.moultwright.compute.alarm.Observation;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.HandReading;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.SetPoint;
@@ -92,11 +93,13 @@ public record WatchPlaces(List<ProbeStay> probeStays, Shelf shelf, List<SetPoint
                 Optional.empty());
     }
 
+    /** A thermometer read by hand is not watched, so that it takes no name from the probe that is. */
     private boolean isShared(String container, Instant at) {
         return probeStays.stream()
                         .filter(stay -> stay.container().equals(container)
                                 && stay.span().contains(at))
                         .map(ProbeStay::probe)
+                        .filter(probe -> !HandReading.isByHand(probe))
                         .distinct()
                         .count()
                 > 1;

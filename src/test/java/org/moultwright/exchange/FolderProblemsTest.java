@@ -31,6 +31,8 @@ class FolderProblemsTest {
     private static final String CHECKS = "time,tray,stage,how,count,of\n";
     private static final String MOVES = "time,from,to,stage,count,cause\n";
     private static final String READINGS = "probe,time,temperature_celsius,humidity_percent\n";
+    private static final String EXTREMES =
+            "container,from,to,min_celsius,max_celsius,min_humidity_percent,max_humidity_percent\n";
     private static final String T = "2026-03-25T18:00:00Z";
 
     @TempDir
@@ -68,6 +70,14 @@ class FolderProblemsTest {
                 "checks.csv   | 2026-03-25T18:00:00Z,A1,egg,sample,5,3 | of",
                 "moves.csv    | 2026-03-25T18:00:00Z,sac,A1,egg,0,     | count",
                 "moves.csv    | 2026-03-25T18:00:00Z,A1,A1,egg,1,      | to",
+                "extremes.csv | box,2026-03-25T18:00:00Z,2026-03-25T18:00:00Z,20,25,, | to",
+                "extremes.csv | box,2026-03-25T18:00:00Z,,20,25,,              | to",
+                "extremes.csv | box,2026-03-25T18:00:00Z,2026-04-26T18:00:00Z,20,25,, | to",
+                "extremes.csv | box,2026-03-25T18:00:00Z,2026-03-26T18:00:00Z,26,25,, | max_celsius",
+                "extremes.csv | box,2026-03-25T18:00:00Z,2026-03-26T18:00:00Z,-41,25,, | min_celsius",
+                "extremes.csv | box,2026-03-25T18:00:00Z,2026-03-26T18:00:00Z,20,86,, | max_celsius",
+                "extremes.csv | box,2026-03-25T18:00:00Z,2026-03-26T18:00:00Z,20,25,60, | max_humidity_percent",
+                "extremes.csv | box,2026-03-25T18:00:00Z,2026-03-26T18:00:00Z,20,25,60,50 | max_humidity_percent",
                 "readings.csv | P-1,2026-03-25T18:00:00Z,NaN,          | temperature_celsius",
                 "readings.csv | P-1,2026-03-25T18:00:00Z,Infinity,     | temperature_celsius",
                 "readings.csv | P-1,2026-03-25T18:00:00Z,1e400,        | temperature_celsius",
@@ -78,7 +88,8 @@ class FolderProblemsTest {
                 "readings.csv | P-1,2026-03-25T18:00:00Z,27            | ''",
             })
     void aCellThatIsNotOfItsFormIsToldWithItsPlace(String file, String row, String column) throws IOException {
-        Map<String, String> headers = Map.of("checks.csv", CHECKS, "moves.csv", MOVES, "readings.csv", READINGS);
+        Map<String, String> headers =
+                Map.of("checks.csv", CHECKS, "moves.csv", MOVES, "readings.csv", READINGS, "extremes.csv", EXTREMES);
         put(file, headers.get(file) + row.strip() + "\n");
         assertThat(read().record()).isEmpty();
         assertThat(read().problems()).singleElement().satisfies(problem -> {
@@ -87,6 +98,24 @@ class FolderProblemsTest {
             assertThat(problem.column()).isEqualTo(column);
             assertThat(problem.expected()).isNotBlank();
         });
+    }
+
+    @Test
+    void aDayMayStandWithinAWeekButOneSpanOnlyOnce() throws IOException {
+        String week = "box,2026-03-20T18:00:00Z,2026-03-27T18:00:00Z,20,25,,\n";
+        put("extremes.csv", EXTREMES + week + "box,2026-03-21T18:00:00Z,2026-03-22T18:00:00Z,21,24,,\n");
+        assertThat(read().problems()).isEmpty();
+        put("extremes.csv", EXTREMES + week + week);
+        assertThat(places(read())).containsExactly("extremes.csv:3 from");
+    }
+
+    @Test
+    void lowestAndHighestMayComeWithoutHumidity() throws IOException {
+        put(
+                "extremes.csv",
+                "to,container,min_celsius,max_celsius,from\n2026-03-22T18:00:00Z,box,21,24,2026-03-21T18:00:00Z\n");
+        assertThat(read().problems()).isEmpty();
+        assertThat(read().record().orElseThrow().extremes()).hasSize(1);
     }
 
     @Test

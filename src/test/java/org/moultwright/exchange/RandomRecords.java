@@ -17,6 +17,7 @@ import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.CareNote;
 import org.moultwright.domain.Check;
 import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.Extremes;
 import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.Ledger;
 import org.moultwright.domain.LedgerEntry;
@@ -90,7 +91,25 @@ final class RandomRecords {
                 some(() -> new MouldNote(id(), at(), "A1", word(), word(), word(), random.nextInt(3))),
                 some(() -> new CareNote(id(), at(), "A2", word(), word())),
                 some(() -> new Pot(word() + id(), "A1", at(), word())),
-                some(() -> new RunUpEvent(id(), at(), word(), random.nextBoolean() ? "" : word())));
+                some(() -> new RunUpEvent(id(), at(), word(), random.nextBoolean() ? "" : word())),
+                extremes());
+    }
+
+    private List<Extremes> extremes() {
+        boolean humid = random.nextBoolean();
+        return some(() -> {
+            Instant from = at();
+            double lowest = random.nextDouble(-40, 40);
+            double driest = humid ? random.nextDouble(50) : Double.NaN;
+            return new Extremes(
+                    random.nextBoolean() ? "A1" : "=box, 1",
+                    from,
+                    from.plusNanos(1 + random.nextLong(Duration.ofDays(30).toNanos())),
+                    lowest,
+                    lowest + random.nextDouble(40),
+                    driest,
+                    driest + random.nextDouble(50));
+        });
     }
 
     private LedgerEntry noted(LedgerEntry entry) {

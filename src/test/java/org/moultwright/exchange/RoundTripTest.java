@@ -15,6 +15,8 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -69,6 +71,22 @@ class RoundTripTest {
         assertThat(writtenAndRead(demo, "first")).isEqualTo(demo);
         assertThat(writtenAndRead(demo, "second")).isEqualTo(demo);
         assertSameBytes("first", "second");
+    }
+
+    @Test
+    void aZipOfAFolderReadsTheSame() throws IOException {
+        BroodRecord record = RandomRecords.record(3);
+        assertThat(record.extremes()).isNotEmpty();
+        BroodRecord plain = writtenAndRead(record, "plain");
+        Path zip = temporary.resolve("plain.zip");
+        try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(zip));
+                Stream<Path> files = Files.list(temporary.resolve("plain"))) {
+            for (Path file : files.toList()) {
+                out.putNextEntry(new ZipEntry(file.getFileName().toString()));
+                Files.copy(file, out);
+            }
+        }
+        assertThat(read(zip)).isEqualTo(plain);
     }
 
     @Test
@@ -141,7 +159,8 @@ class RoundTripTest {
                         .map(note -> new CareNote(NONE, note.at(), note.tray(), note.what(), note.note()))),
                 sorted(record.pots().stream()),
                 sorted(record.runUp().stream()
-                        .map(event -> new RunUpEvent(NONE, event.at(), event.what(), event.note()))));
+                        .map(event -> new RunUpEvent(NONE, event.at(), event.what(), event.note()))),
+                sorted(record.extremes().stream()));
     }
 
     private static <T> List<T> sorted(Stream<T> rows) {

@@ -19,6 +19,7 @@ import org.moultwright.domain.AlarmKind;
 import org.moultwright.domain.AlarmTurn;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Extremes;
 import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Quality;
@@ -35,14 +36,15 @@ import org.moultwright.workflow.ReadingLog.Logged;
 import org.moultwright.workflow.ReadingSource;
 import org.moultwright.workflow.StateBelief;
 import org.moultwright.workflow.UndoDeed;
+import org.moultwright.workflow.WriteClimate;
 
 /**
  * A store as the program of one past version left it, packed, and beside it what it holds, as brood folders.
  *
  * <p>Run as a program it makes those of the present version, in the folder given, before a migration is added;
  * DEVELOPERS.md gives the command. All that a store can hold is to be in it: broods taken in, deeds kept and
- * undone, readings packed and in rows, with and without raw lines, a display read and an alarm, a timing believed and a brood
- * left out of learning. What a version adds is
+ * undone, readings packed and in rows, with and without raw lines, a display read, an alarm, a lowest and highest, a
+ * reading typed, a timing believed and a brood left out of learning. What a version adds is
  * added here before its store is made.
  *
  * @param version the version of its tables
@@ -116,6 +118,9 @@ record PastStore(int version, Path folder) {
         belief.leaveOut(brood, "the heater failed");
         new NoteDisplay(store.book(), store.readings(), () -> EVENING, UUID::randomUUID)
                 .save("A1", 26.5, 0.1, "read with a torch");
+        WriteClimate write = new WriteClimate(store.book(), store.climate(), () -> EVENING, UUID::randomUUID);
+        write.keep(new Extremes("A1", EVENING.minusSeconds(86_400), EVENING, 24.5, 27, 65, 80));
+        write.keep("A1", new Reading(EVENING.minusSeconds(3_600), 26.25, 71, Quality.GOOD));
         store.alarms()
                 .append(List.of(new AlarmEntry(
                         UUID.randomUUID(), EVENING, "A1", AlarmKind.HIGH, AlarmTurn.RAISED, 29.5, Optional.empty())));

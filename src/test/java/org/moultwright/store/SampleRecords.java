@@ -16,6 +16,7 @@ import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.CareNote;
 import org.moultwright.domain.Check;
 import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.Extremes;
 import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.Ledger;
 import org.moultwright.domain.LedgerHistories;
@@ -70,7 +71,8 @@ final class SampleRecords {
                 some(() -> new MouldNote(id(), at(), "A1", "shells", "speck", "cut out", random.nextInt(3))),
                 some(() -> new CareNote(id(), at(), "A2", CareNote.WATERED, "")),
                 some(() -> new Pot(code + "-" + random.nextLong(), "A1", at(), "label; ünïcode '\"")),
-                some(() -> new RunUpEvent(id(), at(), "paired", "in the evening")));
+                some(() -> new RunUpEvent(id(), at(), "paired", "in the evening")),
+                some(this::extremes));
     }
 
     private Brood brood() {
@@ -105,6 +107,20 @@ final class SampleRecords {
                 new Stay("BOX-" + code, ContainerKind.BOX, Optional.of("INC-1"), forGood),
                 new Stay("A1", ContainerKind.TRAY, Optional.of("BOX-" + code), span()),
                 new Stay("A1", ContainerKind.TRAY, Optional.of("INC-1"), span()));
+    }
+
+    private Extremes extremes() {
+        Instant from = at();
+        double lowest = random.nextDouble(18, 27);
+        boolean humid = random.nextBoolean();
+        return new Extremes(
+                random.nextBoolean() ? "INC-1" : "A1",
+                from,
+                from.plus(Duration.ofHours(1 + random.nextInt(48))),
+                lowest,
+                lowest + random.nextDouble(9),
+                humid ? 40 : Double.NaN,
+                humid ? 40 + random.nextDouble(60) : Double.NaN);
     }
 
     private Check check() {

@@ -31,6 +31,7 @@ import org.moultwright.settings.Theme;
 import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.broods.TimingPictures;
 import org.moultwright.ui.forecast.AccuracyPictures;
+import org.moultwright.ui.intake.IntakePictures;
 import org.moultwright.ui.round.RoundPictures;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Contrast;
@@ -71,6 +72,10 @@ class EveryViewTest {
                         alone("round, asking why", RoundPictures::asking),
                         alone("broods, a brood's timing", TimingPictures::timing),
                         alone("forecast, how good the dates were", AccuracyPictures::accuracy),
+                        alone("climate, a reading typed", IntakePictures::reading),
+                        alone("climate, a lowest and highest", IntakePictures::extremes),
+                        alone("climate, a file of readings", IntakePictures::file),
+                        alone("climate, a file taken in", IntakePictures::taken),
                         alone("round, an alarm", () -> RoundPictures.under(new InventedWatch().tooWarm(true).model))),
                 Stream.of(DeskRoom.values()).flatMap(room -> SCREENS.stream().map(screen -> ofDesk(room, screen))));
     }

@@ -16,6 +16,8 @@ import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Calibration;
 import org.moultwright.domain.DisplayNote;
 import org.moultwright.domain.LessonNote;
+import org.moultwright.domain.Extremes;
+import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Require;
 
 /** A book of broods in memory, for tests of what is above the store. */
@@ -81,6 +83,16 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
     @Override
     public synchronized List<DisplayNote> displays() {
         return ofRoom(Deed.Content::displays);
+    }
+
+    @Override
+    public synchronized List<Extremes> extremes() {
+        return ofRoom(content -> content.climate().extremes());
+    }
+
+    @Override
+    public synchronized List<ProbeStay> placings() {
+        return ofRoom(content -> content.climate().placings());
     }
 
     private <T> List<T> ofRoom(Function<Deed.Content, List<T>> part) {

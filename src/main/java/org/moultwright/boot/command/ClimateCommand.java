@@ -58,6 +58,7 @@ final class ClimateCommand implements Runnable {
     private static Set<String> measuredOrLivedIn(BroodRecord record) {
         Set<String> codes = new TreeSet<>();
         record.probeStays().forEach(stay -> codes.add(stay.container()));
+        record.extremes().forEach(extremes -> codes.add(extremes.container()));
         record.checks().forEach(check -> codes.add(check.tray()));
         record.ledger().balances().keySet().stream()
                 .filter(account -> account.isTray())

@@ -47,6 +47,8 @@ final class ClimateJson {
         json.put("sdCelsius", Rounded.to(span.sdCelsius(), 100));
         if (span.source() instanceof TemperatureSource.Probe probe) {
             json.put("source", "probe").put("probe", probe.probe()).put("container", probe.container());
+        } else if (span.source() instanceof TemperatureSource.BetweenExtremes extremes) {
+            json.put("source", "extremes").put("container", extremes.container());
         } else if (span.source() instanceof TemperatureSource.Habit habit) {
             json.put("source", "habit").put("container", habit.container());
         } else if (span.source() instanceof TemperatureSource.SetPointAlone setPoint) {

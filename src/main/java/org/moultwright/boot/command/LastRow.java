@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.CareNote;
 import org.moultwright.domain.Check;
+import org.moultwright.domain.Extremes;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.Pot;
@@ -30,7 +31,8 @@ final class LastRow {
                         times(record.mould(), MouldNote::at),
                         times(record.care(), CareNote::at),
                         times(record.pots(), Pot::potted),
-                        times(record.runUp(), RunUpEvent::at))
+                        times(record.runUp(), RunUpEvent::at),
+                        times(record.extremes(), Extremes::to))
                 .flatMap(Function.identity())
                 .max(Comparator.naturalOrder())
                 .orElseGet(

@@ -2,7 +2,9 @@ package org.moultwright.compute.climate;
 
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.moultwright.compute.mould.MouldExposure;
@@ -12,6 +14,7 @@ import org.moultwright.compute.rate.BelievedRate;
 import org.moultwright.domain.AssumedTimings;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Correction;
+import org.moultwright.domain.Extremes;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
@@ -19,8 +22,8 @@ import org.moultwright.domain.ReadingSeries;
 /**
  * What the climate of one container was, from the origin of its brood's age up to an instant.
  *
- * <p>The ranges are those of the good readings that told of it, corrected, each counted once; the
- * warm-days are of all the time, what was not measured filled as {@link LivedTemperature} says.
+ * <p>The ranges are those of the good readings that told of it, corrected, each counted once; without any, those
+ * between the lowest and highest values that did, their mean being that of the middles. The warm-days are of all the time, what was not measured filled as {@link LivedTemperature} says.
  *
  * @param container its code
  * @param lived its temperature
@@ -51,6 +54,7 @@ public record ClimateSummary(
     public static ClimateSummary of(BroodRecord record, String container, Instant until, AssumedTimings assumed) {
         LivedTemperature lived = LivedTemperature.of(record, container, until);
         ReadingSeries air = air(record, lived);
+        List<Extremes> remembered = remembered(record, lived);
         int[] all = IntStream.range(0, air.size()).toArray();
         int[] humid = Arrays.stream(all).filter(i -> air.humidityPercent(i) > 0).toArray();
         return new ClimateSummary(
@@ -58,8 +62,10 @@ public record ClimateSummary(
                 lived,
                 WarmDays.of(lived, BelievedRate.of(record.brood(), assumed)).total(),
                 air.size(),
-                Range.of(Arrays.stream(all).mapToDouble(air::temperatureCelsius)),
-                Range.of(Arrays.stream(humid).mapToDouble(air::humidityPercent)),
+                Range.of(Arrays.stream(all).mapToDouble(air::temperatureCelsius))
+                        .or(() -> between(remembered, Extremes::lowestCelsius, Extremes::highestCelsius)),
+                Range.of(Arrays.stream(humid).mapToDouble(air::humidityPercent))
+                        .or(() -> between(remembered, Extremes::lowestPercent, Extremes::highestPercent)),
                 Range.of(Arrays.stream(humid).mapToDouble(i -> dewPointCelsius(air, i))),
                 MouldExposure.over(air, lived.from(), lived.until(), NONE, NONE, 0)
                         .likely());
@@ -85,6 +91,27 @@ public record ClimateSummary(
             }
         }
         return air.build();
+    }
+
+    /** The lowest and highest values that told of some of its time. */
+    private static List<Extremes> remembered(BroodRecord record, LivedTemperature lived) {
+        return record.extremes().stream()
+                .filter(extremes -> lived.spans().stream()
+                        .anyMatch(span -> span.source() instanceof TemperatureSource.BetweenExtremes between
+                                && between.container().equals(extremes.container())
+                                && span.from().isBefore(extremes.to())
+                                && span.to().isAfter(extremes.from())))
+                .toList();
+    }
+
+    private static Optional<Range> between(
+            List<Extremes> remembered, ToDoubleFunction<Extremes> lowest, ToDoubleFunction<Extremes> highest) {
+        List<Extremes> known = remembered.stream()
+                .filter(extremes -> !Double.isNaN(lowest.applyAsDouble(extremes)))
+                .toList();
+        return Range.of(known.stream()
+                .flatMapToDouble(
+                        extremes -> DoubleStream.of(lowest.applyAsDouble(extremes), highest.applyAsDouble(extremes))));
     }
 
     private static double celsius(BroodRecord record, TemperatureSource.Probe probe, ReadingSeries told, int i) {

@@ -9,7 +9,8 @@ import org.moultwright.domain.BroodRecord;
  * The temperature the animals of one tray lived, without a hole, from the origin of their age on.
  *
  * <p>At each instant it is that of the innermost probe around them that measured then: the tray's own, else
- * its box's, its incubator's, the room's. Between readings at most three hours apart it runs straight. What
+ * its box's, its incubator's, the room's. Where no probe of a container
+ * measured but a thermometer there remembered its lowest and highest, these tell. Between readings at most three hours apart it runs straight. What
  * nothing measured is filled with the set-point and what the place did against it at that time of day, and
  * said so in {@link #spans}. Only good readings count, each less its probe's offset; nothing after the given
  * instant is used. A record with no reading, place or set-point at all gives the reference temperature.
@@ -56,13 +57,16 @@ public final class LivedTemperature {
         return spans;
     }
 
-    /** The share of the whole time that no probe measured, 0 if no time has passed. */
+    /**
+     * The share of the whole time of which nothing was measured, neither by a probe nor by a thermometer that
+     * remembers its lowest and highest; 0 if no time has passed.
+     */
     public double gapFraction() {
         double days = 0;
         double unmeasuredDays = 0;
         for (LivedSpan span : spans) {
             days += span.days();
-            unmeasuredDays += span.source().isMeasured() ? 0 : span.days();
+            unmeasuredDays += span.source().isGap() ? span.days() : 0;
         }
         return days > 0 ? unmeasuredDays / days : 0;
     }

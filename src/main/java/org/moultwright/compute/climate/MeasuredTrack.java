@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalLong;
+import java.util.function.Function;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
@@ -16,15 +16,14 @@ import org.moultwright.domain.ReadingSeries;
  * <p>Readings more than {@link #LONGEST_BRIDGE_MILLIS} apart are not joined. A reading with no neighbour
  * that near stands for the quarter-hour around it. Values no probe can mean are left out.
  */
-final class MeasuredTrack {
+final class MeasuredTrack extends Track {
     static final long LONGEST_BRIDGE_MILLIS = Duration.ofHours(3).toMillis();
 
     private final ProbeStay stay;
-    private final List<Ramp> ramps;
 
     private MeasuredTrack(ProbeStay stay, List<Ramp> ramps) {
+        super(stay.container(), ramps);
         this.stay = stay;
-        this.ramps = ramps;
     }
 
     static MeasuredTrack of(ProbeStay stay, ReadingSeries readings, Instant until) {
@@ -59,36 +58,11 @@ final class MeasuredTrack {
         return stay;
     }
 
-    OptionalLong firstMillis() {
-        return ramps.isEmpty()
-                ? OptionalLong.empty()
-                : OptionalLong.of(ramps.get(0).fromMillis());
-    }
-
-    /** The measured parts of a span, in order. */
-    List<Ramp> between(long fromMillis, long toMillis) {
-        List<Ramp> parts = new ArrayList<>();
-        for (int i = firstEndingAfter(fromMillis);
-                i < ramps.size() && ramps.get(i).fromMillis() < toMillis;
-                i++) {
-            Ramp ramp = ramps.get(i);
-            parts.add(ramp.between(Math.max(ramp.fromMillis(), fromMillis), Math.min(ramp.toMillis(), toMillis)));
-        }
-        return parts;
-    }
-
-    private int firstEndingAfter(long millis) {
-        int low = 0;
-        int high = ramps.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (ramps.get(middle).toMillis() > millis) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return low;
+    @Override
+    Function<Ramp, LivedPiece> piecesIn(Place place) {
+        TemperatureSource source = new TemperatureSource.Probe(stay.probe(), stay.container(), place.isAssumed());
+        double sdCelsius = Uncertainty.ofProbe(stay, place);
+        return ramp -> new LivedPiece(ramp, source, sdCelsius);
     }
 
     private static boolean isUsable(ReadingSeries readings, int i) {

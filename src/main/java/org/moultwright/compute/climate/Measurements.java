@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.ReadingSeries;
@@ -15,12 +17,14 @@ final class Measurements {
                     (MeasuredTrack track) -> track.stay().sdCelsius())
             .thenComparing(track -> track.stay().span().from(), Comparator.reverseOrder());
 
-    private final List<MeasuredTrack> tracks;
+    /** Of one container the surest first, and what was only remembered last. */
+    private final List<Track> tracks;
 
     Measurements(BroodRecord record, Instant until) {
-        this.tracks = record.probeStays().stream()
+        Stream<MeasuredTrack> measured = record.probeStays().stream()
                 .map(stay -> MeasuredTrack.of(stay, readingsOf(record, stay), until))
-                .sorted(SUREST_THEN_LATEST)
+                .sorted(SUREST_THEN_LATEST);
+        this.tracks = Stream.concat(measured, RememberedTrack.all(record.extremes(), until).stream())
                 .toList();
     }
 
@@ -35,7 +39,7 @@ final class Measurements {
                 .min();
     }
 
-    /** The residences end to end: at each instant measured by the innermost probe that did, or a hole. */
+    /** The residences end to end: at each instant told by the innermost container of which anything is known, or a hole. */
     List<Stretch> over(List<Residence> residences) {
         List<Stretch> stretches = new ArrayList<>();
         for (Residence residence : residences) {
@@ -45,7 +49,7 @@ final class Measurements {
         return stretches;
     }
 
-    private static void lay(long from, long to, Place place, List<MeasuredTrack> innermostFirst, List<Stretch> into) {
+    private static void lay(long from, long to, Place place, List<Track> innermostFirst, List<Stretch> into) {
         if (from >= to) {
             return;
         }
@@ -53,24 +57,22 @@ final class Measurements {
             into.add(new Stretch.Hole(from, to, place));
             return;
         }
-        MeasuredTrack track = innermostFirst.get(0);
-        List<MeasuredTrack> furtherOut = innermostFirst.subList(1, innermostFirst.size());
-        TemperatureSource source =
-                new TemperatureSource.Probe(track.stay().probe(), track.stay().container(), place.isAssumed());
-        double sdCelsius = Uncertainty.ofProbe(track.stay(), place);
+        Track track = innermostFirst.get(0);
+        List<Track> furtherOut = innermostFirst.subList(1, innermostFirst.size());
+        Function<Ramp, LivedPiece> pieces = track.piecesIn(place);
         long laidTo = from;
         for (Ramp ramp : track.between(from, to)) {
             lay(laidTo, ramp.fromMillis(), place, furtherOut, into);
-            into.add(new Stretch.Measured(new LivedPiece(ramp, source, sdCelsius), place));
+            into.add(new Stretch.Measured(pieces.apply(ramp), place));
             laidTo = ramp.toMillis();
         }
         lay(laidTo, to, place, furtherOut, into);
     }
 
-    private List<MeasuredTrack> tracksIn(Place place) {
+    private List<Track> tracksIn(Place place) {
         return place.containers().stream()
                 .flatMap(container ->
-                        tracks.stream().filter(track -> track.stay().container().equals(container)))
+                        tracks.stream().filter(track -> track.container().equals(container)))
                 .toList();
     }
 }

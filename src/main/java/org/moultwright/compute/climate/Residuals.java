@@ -16,6 +16,7 @@ final class Residuals {
     private final Map<Long, Mean> byQuarter;
     private final Mean[] byQuarterOfDay = new Mean[QuarterHour.PER_DAY];
     private final Mean all = new Mean();
+    private final LocalMeans nearBy;
 
     private Residuals(Map<Long, Mean> byQuarter) {
         this.byQuarter = byQuarter;
@@ -24,6 +25,7 @@ final class Residuals {
             byQuarterOfDay[QuarterHour.ofDay(quarter)].add(mean.value(), 1);
             all.add(mean.value(), 1);
         });
+        this.nearBy = new LocalMeans(byQuarter);
     }
 
     /** The residuals of the measured stretches whose nominal temperature is that of this container. */
@@ -46,8 +48,8 @@ final class Residuals {
     }
 
     /**
-     * The mean residual of the same quarter-hour within three days, else on all days, else of all
-     * quarter-hours, else 0.
+     * The mean residual of the same quarter-hour within three days, else of all quarter-hours within one day, else
+     * of the same on all days, else of all, else 0.
      */
     double expectedCelsius(long quarter) {
         Mean nearby = new Mean();
@@ -57,8 +59,13 @@ final class Residuals {
                 nearby.add(mean.value(), 1);
             }
         }
+        return nearby.ifAny()
+                .orElseGet(() -> nearBy.within(quarter, QuarterHour.PER_DAY).orElseGet(() -> onAllDays(quarter)));
+    }
+
+    private double onAllDays(long quarter) {
         Mean sameQuarter = byQuarterOfDay[QuarterHour.ofDay(quarter)];
-        return nearby.ifAny().orElse(sameQuarter.ifAny().orElse(all.ifAny().orElse(0)));
+        return sameQuarter.ifAny().orElse(all.ifAny().orElse(0));
     }
 
     /** Standard deviation of all quarter-hours' residuals, 0 with none. */

@@ -8,7 +8,7 @@ sealed interface Stretch {
 
     Place place();
 
-    /** A probe measured here. */
+    /** A probe measured here, or a thermometer remembered its lowest and highest. */
     record Measured(LivedPiece piece, Place place) implements Stretch {
         @Override
         public long fromMillis() {

@@ -8,6 +8,11 @@ public sealed interface TemperatureSource {
         return this instanceof Probe;
     }
 
+    /** Whether nothing at all told of it, neither a probe nor a lowest and a highest. */
+    default boolean isGap() {
+        return !isMeasured() && !(this instanceof BetweenExtremes);
+    }
+
     /**
      * Measured, short bridges between readings included.
      *
@@ -16,6 +21,14 @@ public sealed interface TemperatureSource {
      * @param isPlaceAssumed whether it is only assumed that the animals were there
      */
     record Probe(String probe, String container, boolean isPlaceAssumed) implements TemperatureSource {}
+
+    /**
+     * Known only by the lowest and highest a thermometer remembered.
+     *
+     * @param container the container it hung in
+     * @param isPlaceAssumed whether it is only assumed that the animals were there
+     */
+    record BetweenExtremes(String container, boolean isPlaceAssumed) implements TemperatureSource {}
 
     /** A gap, filled with the nominal temperature of a container and its measured habit beside it. */
     record Habit(String container) implements TemperatureSource {}

@@ -13,11 +13,22 @@ final class Uncertainty {
     private static final double REFERENCE = 2.0;
     private static final double ASSUMED_PLACE = 1.0;
     private static final double LEAST_OF_A_GAP = 0.2;
+    private static final double THERMOMETER = 0.5;
+    private static final double MIDDLE_PER_RANGE = 0.15;
 
     private Uncertainty() {}
 
     static double ofProbe(ProbeStay stay, Place place) {
         return place.isAssumed() ? Math.hypot(stay.sdCelsius(), ASSUMED_PLACE) : stay.sdCelsius();
+    }
+
+    /**
+     * Of the mean between a lowest and a highest: the thermometer's own, and that the mean of a day need not lie in
+     * the middle; where anything between them is as likely, it is 0.29 of the range, of a daily course about half.
+     */
+    static double ofExtremes(double rangeKelvin, Place place) {
+        double atKnownPlace = Math.hypot(THERMOMETER, MIDDLE_PER_RANGE * rangeKelvin);
+        return place.isAssumed() ? Math.hypot(atKnownPlace, ASSUMED_PLACE) : atKnownPlace;
     }
 
     static double of(TemperatureSource source, Residuals residuals, Place place) {

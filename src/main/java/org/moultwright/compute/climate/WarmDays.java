@@ -23,7 +23,7 @@ public final class WarmDays {
     private WarmDays(LivedTemperature temperature, RateCurve rate) {
         this.temperature = temperature;
         this.lived = new RunningTotal(temperature.pieces(), ramp -> ramp.development(rate));
-        this.livedPerKelvin = new RunningTotal(temperature.pieces(), ramp -> perKelvin(ramp, rate));
+        this.livedPerKelvin = new RunningTotal(temperature.pieces(), ramp -> ramp.developmentPerKelvin(rate));
     }
 
     /**
@@ -92,10 +92,5 @@ public final class WarmDays {
         }
         return Math.sqrt(
                 shifts.values().stream().mapToDouble(shift -> shift * shift).sum());
-    }
-
-    private static double perKelvin(Ramp ramp, RateCurve rate) {
-        double middle = ramp.meanCelsius();
-        return Math.abs(rate.at(middle + 0.5) - rate.at(middle - 0.5)) * ramp.days();
     }
 }

@@ -14,7 +14,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Extremes;
 import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.ProbeStay;
+import org.moultwright.domain.SetPoint;
 import org.moultwright.domain.Stay;
 
 /**
@@ -36,9 +39,11 @@ final class Whereabouts {
         this.staysByContainer = record.stays().stream()
                 .sorted(Comparator.comparing((Stay stay) -> stay.span().from()))
                 .collect(Collectors.groupingBy(Stay::container));
-        this.climateKnownOf = Stream.concat(
-                        record.probeStays().stream().map(probeStay -> probeStay.container()),
-                        record.setPoints().stream().map(setPoint -> setPoint.container()))
+        this.climateKnownOf = Stream.of(
+                        record.probeStays().stream().map(ProbeStay::container),
+                        record.extremes().stream().map(Extremes::container),
+                        record.setPoints().stream().map(SetPoint::container))
+                .flatMap(Function.identity())
                 .collect(Collectors.toSet());
     }
 

@@ -38,9 +38,6 @@ record Belief(
     /** Error of the length of each stage by itself, as a keeper believes it (assumption). */
     private static final double STAGE_SD = 0.07;
 
-    private static final double SPREAD = 0.065;
-    private static final double SPREAD_SHARED_SD = 0.36;
-    private static final double SPREAD_OWN_SD = 0.17;
 
     /** Log odds of never hatching, and of never leaving a later stage alive and waiting (assumptions). */
     private static final double NEVER_HATCHING = -3.2;
@@ -89,21 +86,21 @@ record Belief(
      * @param ageHalfWidthWarmDays all ages of the brood in question may be off by as much
      */
     StagePrior kind(double scaleSd, double ageHalfWidthWarmDays) {
-        return prior(Math.hypot(batchSd, scaleSd), stageSd, ageHalfWidthWarmDays);
+        return prior(Math.hypot(batchSd, scaleSd), stageSd, BelievedSpread.of(lengthShares()), ageHalfWidthWarmDays);
     }
 
     /** A belief that leaves a completed brood's own evidence to speak. */
     StagePrior vague(double ageHalfWidthWarmDays) {
-        return prior(VAGUE_SD, VAGUE_SD, ageHalfWidthWarmDays);
+        return prior(VAGUE_SD, VAGUE_SD, BelievedSpread.vague(lengthShares()), ageHalfWidthWarmDays);
     }
 
-    private StagePrior prior(double commonSd, double stageSd, double ageHalfWidthWarmDays) {
+    private StagePrior prior(double commonSd, double stageSd, NormalBelief logSpread, double ageHalfWidthWarmDays) {
         int size = medianWarmDays.length;
         return new StagePrior(
                 new NormalBelief(
                         Arrays.stream(medianWarmDays).map(Math::log).toArray(),
                         KindLearner.between(commonSd, stageSd, lengthShares())),
-                NormalBelief.alike(size, Math.log(SPREAD), SPREAD_SHARED_SD, SPREAD_OWN_SD),
+                logSpread,
                 never(size),
                 TRAY_SD,
                 ageHalfWidthWarmDays);

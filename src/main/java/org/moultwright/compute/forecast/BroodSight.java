@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.moultwright.compute.climate.AgeOrigin;
 import org.moultwright.compute.climate.LivedTemperature;
@@ -46,7 +47,16 @@ record BroodSight(
     /** Stands where a tray's code is asked for and shown to nobody. */
     private static final String SAC = "the sac";
 
-    static BroodSight of(BroodRecord record, Instant asOf, AgeOrigin origin, List<Stage> boundaries, Belief belief) {
+    /** A brood as it stood at an instant; empty where nothing about it has a date, or none by then. */
+    static Optional<BroodSight> of(BroodRecord whole, Instant asOf, List<Stage> boundaries, Belief belief) {
+        BroodRecord known = whole.until(asOf);
+        return AgeOrigin.of(known)
+                .filter(found -> !found.at().isAfter(asOf))
+                .map(origin -> of(known, asOf, origin, boundaries, belief));
+    }
+
+    private static BroodSight of(
+            BroodRecord record, Instant asOf, AgeOrigin origin, List<Stage> boundaries, Belief belief) {
         StartingAge start = StartingAge.of(record, origin, boundaries, belief.medianWarmDays());
         RateCurve rate =
                 belief.rateCurve(record.brood().referenceTemperatureCelsius()).tabulated();

@@ -21,6 +21,8 @@ public record ForecastNote(Kind kind, String subject, double value) {
         GENERAL_TIMING_ASSUMED,
         /** No probe reading: the set-point stands in. */
         SET_POINT_STANDS_IN,
+        /** No probe reading for some of the time: a lowest and a highest stand in. */
+        EXTREMES_STAND_IN,
         /** Neither reading nor set-point: the reference temperature stands in. */
         REFERENCE_TEMPERATURE_STANDS_IN,
         /** This share of the time, in percent, was filled and not measured. */
@@ -33,6 +35,8 @@ public record ForecastNote(Kind kind, String subject, double value) {
         NONE_ALIVE,
         /** The counts of this tray scatter as the model hardly can: its dates are not to be trusted. */
         COUNTS_BEYOND_MODEL,
+        /** Forecasts of earlier broods were off by more than they said: intervals are so many percent wider. */
+        INTERVALS_WIDENED,
         /** The sampler fell back to a slower, coarser way. */
         COARSE_POSTERIOR
     }

@@ -13,16 +13,21 @@ import org.moultwright.compute.stage.TrayHistory;
 /** Gathers what a reader of a forecast must know, each once. Not safe to share. */
 final class ForecastNotes {
     private static final double WORTH_SAYING_PERCENT = 1;
+    private static final double WIDENING_WORTH_SAYING_PERCENT = 5;
     private static final double HARDLY_POSSIBLE = 0.005;
 
     private final Set<ForecastNote> notes = new LinkedHashSet<>();
 
-    ForecastNotes(BroodSight sight, PriorSource source) {
+    ForecastNotes(BroodSight sight, PriorSource source, double widthFactor) {
         if (!sight.origin().isLaying()) {
             add(ForecastNote.Kind.AGES_FROM_FIRST_CHECK, "", sight.startingAge().warmDays());
         }
         if (source == PriorSource.GENERAL) {
             add(ForecastNote.Kind.GENERAL_TIMING_ASSUMED, "", Double.NaN);
+        }
+        double widerPercent = 100 * (widthFactor - 1);
+        if (widerPercent >= WIDENING_WORTH_SAYING_PERCENT) {
+            add(ForecastNote.Kind.INTERVALS_WIDENED, "", widerPercent);
         }
         long early = sight.record().checks().stream()
                 .filter(check -> check.at().isBefore(sight.origin().at()))
@@ -71,12 +76,15 @@ final class ForecastNotes {
         sight.lived().stream()
                 .flatMap(warmDays -> warmDays.temperature().spans().stream())
                 .map(LivedSpan::source)
+                .distinct()
                 .forEach(this::standIn);
     }
 
     private void standIn(TemperatureSource source) {
         if (source instanceof TemperatureSource.SetPointAlone setPoint) {
             add(ForecastNote.Kind.SET_POINT_STANDS_IN, setPoint.container(), Double.NaN);
+        } else if (source instanceof TemperatureSource.BetweenExtremes extremes) {
+            add(ForecastNote.Kind.EXTREMES_STAND_IN, extremes.container(), Double.NaN);
         } else if (source instanceof TemperatureSource.Reference) {
             add(ForecastNote.Kind.REFERENCE_TEMPERATURE_STANDS_IN, "", Double.NaN);
         }

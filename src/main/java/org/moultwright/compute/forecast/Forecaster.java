@@ -4,14 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.moultwright.compute.climate.AgeOrigin;
 import org.moultwright.compute.learning.KindLearner;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.compute.stage.PosteriorDraws;
 import org.moultwright.compute.stage.StagePrior;
 import org.moultwright.domain.AssumedTimings;
 import org.moultwright.domain.Brood;
-import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Stage;
 
 /**
@@ -40,20 +38,24 @@ public final class Forecaster {
 
     /** All of it that does not depend on the temperatures to come; empty where nothing about the brood has a date. */
     public Optional<PreparedForecast> prepare(ForecastQuestion question) {
-        BroodRecord known = question.record().until(question.asOf());
-        return AgeOrigin.of(known)
-                .filter(found -> !found.at().isAfter(question.asOf()))
-                .map(found -> prepare(question, known, found));
+        Brood brood = question.record().brood();
+        List<Stage> boundaries = Boundaries.of(question.record().until(question.asOf()));
+        Belief belief = Belief.of(brood, boundaries, assumed);
+        Lessons lessons = question.past().lessons(belief, boundaries, brood.referenceTemperatureCelsius());
+        return prepare(question, belief, boundaries, lessons);
     }
 
-    private PreparedForecast prepare(ForecastQuestion question, BroodRecord known, AgeOrigin origin) {
-        List<Stage> boundaries = Boundaries.of(known);
-        Belief belief = Belief.of(known.brood(), boundaries, assumed);
-        BroodSight sight = BroodSight.of(known, question.asOf(), origin, boundaries, belief);
-        Lessons lessons =
-                question.past().lessons(belief, boundaries, known.brood().referenceTemperatureCelsius());
+    static Optional<PreparedForecast> prepare(
+            ForecastQuestion question, Belief belief, List<Stage> boundaries, Lessons lessons) {
+        return BroodSight.of(question.record(), question.asOf(), boundaries, belief)
+                .map(sight -> prepare(question, sight, belief, lessons));
+    }
+
+    private static PreparedForecast prepare(
+            ForecastQuestion question, BroodSight sight, Belief belief, Lessons lessons) {
+        List<Stage> boundaries = sight.boundaries();
         PriorSource source = lessons.isEmpty() ? belief.source() : PriorSource.LEARNED;
-        ForecastNotes notes = new ForecastNotes(sight, source);
+        ForecastNotes notes = new ForecastNotes(sight, source, lessons.widthFactor());
         StagePrior prior = KindLearner.next(
                 belief.kind(sight.scaleSd(), sight.startingAge().halfWidthWarmDays()),
                 belief.lengthShares(),
@@ -68,7 +70,7 @@ public final class Forecaster {
             notes.contradictions(sight, found.posterior(), new Chance(question.seed() + 2));
             outlook = Optional.of(found);
         }
-        return new PreparedForecast(question, sight, source, lessons.fits().size(), outlook, expectedAges, notes.all());
+        return new PreparedForecast(question, sight, source, lessons, outlook, expectedAges, notes.all());
     }
 
     private static Outlook outlook(

@@ -18,7 +18,7 @@ final class Mortality {
     private static final double POSTEMBRYO_HAZARD = 0.004;
     private static final double LATER_HAZARD = 0.003;
 
-    private static final double HAZARD_SHAPE = 2.5;
+    private static final double HAZARD_SHAPE = 6;
     private static final double EARLIER_WEIGHT = 0.5;
     private static final double FRAILTY_SHAPE = 4;
 

@@ -20,7 +20,7 @@ import org.moultwright.compute.stage.TrayHistory;
  */
 final class MoultAges {
     /** What the fates of two animals of a tray have in common (assumption). */
-    private static final double FATE_CORRELATION = 0.03;
+    private static final double FATE_CORRELATION = 0.012;
 
     private final TrayHistory tray;
     private final int trayIndex;

@@ -11,11 +11,18 @@ final class MoultDates {
     private final TrayHistory tray;
     private final MoultAges ages;
     private final TrayClock clock;
+    private final double widthFactor;
 
-    MoultDates(TrayHistory tray, MoultAges ages, TrayClock clock) {
+    /**
+     * Dates of what was played.
+     *
+     * @param widthFactor by how much wider than played what lies ahead is taken to be
+     */
+    MoultDates(TrayHistory tray, MoultAges ages, TrayClock clock, double widthFactor) {
         this.tray = tray;
         this.ages = ages;
         this.clock = clock;
+        this.widthFactor = widthFactor;
     }
 
     /** One forecast for each boundary that at least half of all draws see passed by any. */
@@ -49,11 +56,24 @@ final class MoultDates {
                     for (int draw : withAny) {
                         byDraw[draw] = millis(k, milestone, draw);
                     }
-                    dates.add(byDraw);
+                    dates.add(widened(byDraw, withAny));
                 }
             }
         }
         return new PossibleDates(told, dates.toArray(double[][]::new), effectiveDraws);
+    }
+
+    /** As far from their middle as the interval told is wider than the draws, never before the first of them. */
+    private double[] widened(double[] byDraw, int[] withAny) {
+        double[] known = Arrays.stream(withAny).mapToDouble(draw -> byDraw[draw]).toArray();
+        double middle = Quantiles.of(known).percent(50);
+        if (middle <= (double) clock.now().toEpochMilli()) {
+            return byDraw;
+        }
+        double earliest = Quantiles.of(known).percent(0);
+        return Arrays.stream(byDraw)
+                .map(at -> Double.isNaN(at) ? at : Math.max(earliest, middle + widthFactor * (at - middle)))
+                .toArray();
     }
 
     private boolean isToldOf(int[] withAny) {
@@ -61,9 +81,10 @@ final class MoultDates {
     }
 
     private InstantInterval interval(int boundary, Milestone milestone, int[] draws) {
-        return InstantInterval.of(Arrays.stream(draws)
+        InstantInterval played = InstantInterval.of(Arrays.stream(draws)
                 .mapToDouble(draw -> millis(boundary, milestone, draw))
                 .toArray());
+        return played.p50().isAfter(clock.now()) ? played.widened(widthFactor) : played;
     }
 
     private double millis(int boundary, Milestone milestone, int draw) {

@@ -2,11 +2,11 @@ package org.moultwright.compute.forecast;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.moultwright.compute.climate.AgeOrigin;
 import org.moultwright.compute.stage.StageFit;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Check;
@@ -26,7 +26,9 @@ public final class PastBroods {
     private final Map<Question, Lessons> lessons = new ConcurrentHashMap<>();
 
     private PastBroods(List<BroodRecord> records) {
-        this.records = List.copyOf(records);
+        this.records = records.stream()
+                .sorted(Comparator.comparing(record -> lastLook(record).orElse(Instant.MIN)))
+                .toList();
     }
 
     public static PastBroods of(List<BroodRecord> records) {
@@ -47,25 +49,32 @@ public final class PastBroods {
     }
 
     private Lessons learned(Belief belief, List<Stage> boundaries) {
-        List<StageFit> fits = new ArrayList<>();
-        LifeTable lives = LifeTable.empty();
+        List<BroodRecord> taught = new ArrayList<>();
+        List<Lessons> before = new ArrayList<>();
+        Lessons lessons = Lessons.NONE;
         for (BroodRecord record : records) {
-            Optional<BroodSight> sight = sight(record, belief, boundaries);
+            Optional<BroodSight> sight = atLastLook(record, belief, boundaries);
             if (sight.isPresent()) {
-                fits.add(StageFit.of(
-                        sight.get().usableHistories(),
-                        belief.vague(sight.get().startingAge().halfWidthWarmDays())));
-                lives = lives.plus(LifeTable.of(sight.get().trays(), belief.medianWarmDays()[0]));
+                taught.add(record);
+                before.add(lessons);
+                lessons = lessons.and(
+                        StageFit.of(
+                                sight.get().usableHistories(),
+                                belief.vague(sight.get().startingAge().halfWidthWarmDays())),
+                        LifeTable.of(sight.get().trays(), belief.medianWarmDays()[0]));
             }
         }
-        return new Lessons(fits, lives);
+        return lessons.withWidthFactor(new Hindsight(belief, boundaries).widthFactor(taught, before));
     }
 
-    /** A brood at its last look; empty where it has neither date nor animal. */
-    private static Optional<BroodSight> sight(BroodRecord record, Belief belief, List<Stage> boundaries) {
-        Optional<Instant> last = record.checks().stream().map(Check::at).max(Instant::compareTo);
-        return AgeOrigin.of(record)
-                .flatMap(origin -> last.map(at -> BroodSight.of(record, at, origin, boundaries, belief)))
+    /** Empty where the brood has neither date nor animal. */
+    private static Optional<BroodSight> atLastLook(BroodRecord record, Belief belief, List<Stage> boundaries) {
+        return lastLook(record)
+                .flatMap(at -> BroodSight.of(record, at, boundaries, belief))
                 .filter(sight -> !sight.usableTrays().isEmpty());
+    }
+
+    private static Optional<Instant> lastLook(BroodRecord record) {
+        return record.checks().stream().map(Check::at).max(Comparator.naturalOrder());
     }
 }

@@ -26,7 +26,7 @@ public final class PreparedForecast {
     private final ForecastQuestion question;
     private final BroodSight sight;
     private final PriorSource priorFrom;
-    private final int learnedBroods;
+    private final Lessons lessons;
     private final Optional<Outlook> outlook;
     private final List<Optional<MoultAges>> ages;
     private final Map<WarmDays, PastClock> past = new HashMap<>();
@@ -37,14 +37,14 @@ public final class PreparedForecast {
             ForecastQuestion question,
             BroodSight sight,
             PriorSource priorFrom,
-            int learnedBroods,
+            Lessons lessons,
             Optional<Outlook> outlook,
             List<ExpectedAge> expectedAges,
             List<ForecastNote> notes) {
         this.question = question;
         this.sight = sight;
         this.priorFrom = priorFrom;
-        this.learnedBroods = learnedBroods;
+        this.lessons = lessons;
         this.outlook = outlook;
         this.expectedAges = List.copyOf(expectedAges);
         this.notes = List.copyOf(notes);
@@ -86,7 +86,7 @@ public final class PreparedForecast {
                 sight.meanAge(),
                 sight.meanGapFraction(),
                 priorFrom,
-                learnedBroods,
+                lessons.fits().size(),
                 sight.isUnopened() ? List.of() : trays,
                 sight.record().brood().lastStage(),
                 outlook.filter(found -> !sight.isUnopened()).map(found -> finallyPassed(found, trays)),
@@ -126,7 +126,7 @@ public final class PreparedForecast {
                 history, sight.usableTrays().indexOf(tray), clock, outlook.orElseThrow(), sight.boundaries());
         Stage lowest = sight.record().brood().stages().get(0);
         List<Instant> instants = question.compositionAt();
-        MoultDates dates = new MoultDates(history, played, clock);
+        MoultDates dates = new MoultDates(history, played, clock, lessons.widthFactor());
         return new TrayForecast(
                 history.tray(),
                 clock.age(),

@@ -4,11 +4,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.HandReading;
 import org.moultwright.store.climate.CalibrationTable;
 import org.moultwright.store.climate.DisplayTable;
+import org.moultwright.workflow.ClimateWriting;
 import org.moultwright.workflow.Deed;
 
 /** All tables of broods together: how a record or a deed is spread over them, and gathered again. */
@@ -28,8 +31,14 @@ final class BookTables {
     private final SetPointTable setPoints = new SetPointTable();
     private final CalibrationTable calibrations = new CalibrationTable();
     private final DisplayTable displays = new DisplayTable();
+    private final WrittenClimate written = new WrittenClimate();
 
     BroodRecord record(Handle handle, Brood brood) {
+        return written.joined(handle, taken(handle, brood));
+    }
+
+    /** A brood without what was written of the room's climate at the desk. */
+    private BroodRecord taken(Handle handle, Brood brood) {
         String code = brood.code();
         return new BroodRecord(
                 brood,
@@ -44,7 +53,8 @@ final class BookTables {
                 mould.standing(handle, code),
                 care.standing(handle, code),
                 pots.standing(handle, code),
-                runUp.standing(handle, code));
+                runUp.standing(handle, code),
+                written.extremesOfBrood(handle, code));
     }
 
     /** Adds the rows of a record that are not there yet, and says how many. */
@@ -53,12 +63,13 @@ final class BookTables {
         return entries.takeIn(handle, code, record.ledger().entries())
                 + checks.takeIn(handle, code, record.checks())
                 + stays.takeIn(handle, code, record.stays())
-                + probeStays.takeIn(handle, code, record.probeStays())
+                + probeStays.takeIn(handle, code, written.withoutPlacings(handle, record.probeStays()))
                 + setPoints.takeIn(handle, code, record.setPoints())
                 + mould.takeIn(handle, code, record.mould())
                 + care.takeIn(handle, code, record.care())
                 + pots.takeIn(handle, code, record.pots())
-                + runUp.takeIn(handle, code, record.runUp());
+                + runUp.takeIn(handle, code, record.runUp())
+                + written.takeIn(handle, code, record.extremes());
     }
 
     void insert(Handle handle, Deed deed) {
@@ -66,6 +77,8 @@ final class BookTables {
         Deed.Content content = deed.content();
         calibrations.insert(handle, deed.summary().id(), content.calibrations());
         displays.insert(handle, deed.summary().id(), content.displays());
+        written.insert(handle, deed.summary().id(), content.climate());
+        deed.undoes().ifPresent(undone -> written.withdraw(handle, undone));
         deed.summary().brood().ifPresent(brood -> insert(handle, brood, deed));
     }
 
@@ -81,12 +94,21 @@ final class BookTables {
         lessons.insert(handle, brood, id, content.lessons());
     }
 
+    /** The readings a deed brings or takes away again. */
+    List<HandReading> readings(Handle handle, Deed deed) {
+        return Stream.concat(
+                        deed.content().climate().readings().stream(),
+                        deed.undoes().stream().flatMap(undone -> written.ofDeed(handle, undone).readings().stream()))
+                .toList();
+    }
+
     Deed deed(Handle handle, DeedTable.Head head) {
         UUID id = head.summary().id();
         Deed.Content content = head.summary()
                 .brood()
                 .map(brood -> content(handle, brood, id))
-                .orElseGet(() -> Deed.Content.ofRoom(calibrations.ofDeed(handle, id), displays.ofDeed(handle, id)));
+                .orElseGet(() -> Deed.Content.ofRoom(
+                        calibrations.ofDeed(handle, id), displays.ofDeed(handle, id), written.ofDeed(handle, id)));
         return new Deed(head.summary(), head.undoes(), content);
     }
 
@@ -100,6 +122,7 @@ final class BookTables {
                 beliefs.ofDeed(handle, brood, deed),
                 lessons.ofDeed(handle, brood, deed),
                 List.of(),
-                List.of());
+                List.of(),
+                ClimateWriting.NOTHING);
     }
 }

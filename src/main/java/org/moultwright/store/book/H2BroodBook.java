@@ -54,17 +54,23 @@ public final class H2BroodBook implements BroodBook {
 
     @Override
     public void keep(Deed deed) {
-        transactions.write(handle -> {
-            Optional<String> brood = deed.summary().brood();
-            brood.ifPresent(code -> Require.that(
-                    tables.broods.find(handle, code).isPresent(), "brood '" + code + "' is not in the book"));
-            deed.undoes()
-                    .ifPresent(id -> Require.that(tables.deeds.stands(handle, id), "deed " + id + " does not stand"));
-            brood.ifPresent(code ->
-                    tables.entries.ledger(handle, code).with(deed.content().entries()));
-            tables.insert(handle, deed);
-            return deed;
-        });
+        try (Arrivals.Batch batch = arrivals.begin()) {
+            transactions.write(handle -> {
+                requireKeepable(handle, deed);
+                tables.readings(handle, deed).forEach(read -> batch.add(read.probe(), read.reading()));
+                tables.insert(handle, deed);
+                return deed;
+            });
+        }
+    }
+
+    private void requireKeepable(Handle handle, Deed deed) {
+        Optional<String> brood = deed.summary().brood();
+        brood.ifPresent(code ->
+                Require.that(tables.broods.find(handle, code).isPresent(), "brood '" + code + "' is not in the book"));
+        deed.undoes().ifPresent(id -> Require.that(tables.deeds.stands(handle, id), "deed " + id + " does not stand"));
+        brood.ifPresent(
+                code -> tables.entries.ledger(handle, code).with(deed.content().entries()));
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Span;
+import org.moultwright.store.climate.PlacingTable;
 import org.moultwright.store.reading.ProbeTable;
 import org.moultwright.store.sql.Cells;
 import org.moultwright.store.sql.RowReader;
@@ -21,21 +22,12 @@ final class ProbeStayTable extends PlaceTable<ProbeStay> {
 
     @Override
     Cells cells(ProbeStay stay) {
-        return cells(stay.span())
-                .with("probe", stay.probe())
-                .with("container", stay.container())
-                .with("offset_celsius", stay.offsetCelsius())
-                .with("sd_celsius", stay.sdCelsius());
+        return PlacingTable.cellsOf(stay);
     }
 
     @Override
     RowReader<ProbeStay> reader() {
-        return row -> new ProbeStay(
-                row.text("probe"),
-                row.text("container"),
-                spanReader().read(row),
-                row.measure("offset_celsius"),
-                row.measure("sd_celsius"));
+        return PlacingTable.STAY;
     }
 
     @Override

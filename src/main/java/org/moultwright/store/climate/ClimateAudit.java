@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.store.sql.Problem;
 
-/** Reads every calibration, display and line of the alarm journal, and says which table cannot be read. */
+/** Reads all that is written of the room's instruments and climate and every line of the alarm journal, and says which table cannot be read. */
 public final class ClimateAudit {
     private ClimateAudit() {}
 
@@ -15,6 +15,9 @@ public final class ClimateAudit {
         read(handle, "calibration", new CalibrationTable()::all, problems);
         read(handle, "display_note", new DisplayTable()::all, problems);
         read(handle, "alarm_entry", H2AlarmJournal::all, problems);
+        read(handle, "extremes", new ExtremesTable()::all, problems);
+        read(handle, "probe_placing", new PlacingTable()::all, problems);
+        read(handle, "hand_reading", new HandReadingTable()::all, problems);
         return problems;
     }
 

@@ -3,6 +3,8 @@ package org.moultwright.store.climate;
 import java.util.List;
 import org.moultwright.domain.Calibration;
 import org.moultwright.domain.DisplayNote;
+import org.moultwright.domain.Extremes;
+import org.moultwright.domain.ProbeStay;
 import org.moultwright.store.sql.Transactions;
 import org.moultwright.workflow.ClimateBook;
 
@@ -11,6 +13,8 @@ public final class H2ClimateBook implements ClimateBook {
     private final Transactions transactions;
     private final CalibrationTable calibrations = new CalibrationTable();
     private final DisplayTable displays = new DisplayTable();
+    private final ExtremesTable extremes = new ExtremesTable();
+    private final PlacingTable placings = new PlacingTable();
 
     public H2ClimateBook(Transactions transactions) {
         this.transactions = transactions;
@@ -24,5 +28,15 @@ public final class H2ClimateBook implements ClimateBook {
     @Override
     public List<DisplayNote> displays() {
         return transactions.read(displays::standing);
+    }
+
+    @Override
+    public List<Extremes> extremes() {
+        return transactions.read(extremes::ofRoom);
+    }
+
+    @Override
+    public List<ProbeStay> placings() {
+        return transactions.read(placings::standing);
     }
 }

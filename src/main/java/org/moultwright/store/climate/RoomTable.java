@@ -30,10 +30,16 @@ public abstract class RoomTable<T> {
     }
 
     /** The rows that no deed withdrew, in the order written. */
-    final List<T> standing(Handle handle) {
+    public final List<T> standing(Handle handle) {
+        return standing(handle, "true");
+    }
+
+    /** Of these rows those that no deed withdrew, in the order written. */
+    final List<T> standing(Handle handle, String condition) {
         return select(
                 handle,
-                " where not exists (select 1 from deed undoing where undoing.undoes = %s.deed)".formatted(name));
+                " where %s and not exists (select 1 from deed undoing where undoing.undoes = %s.deed)"
+                        .formatted(condition, name));
     }
 
     public final List<T> ofDeed(Handle handle, UUID deed) {

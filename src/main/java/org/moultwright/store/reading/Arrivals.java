@@ -55,7 +55,7 @@ public final class Arrivals {
     public final class Batch implements AutoCloseable {
         private final Map<String, Long> earliestHours = new HashMap<>();
 
-        void add(String probe, Reading reading) {
+        public void add(String probe, Reading reading) {
             earliestHours.merge(probe, Hours.of(reading.takenAt().toEpochMilli()), Math::min);
         }
 

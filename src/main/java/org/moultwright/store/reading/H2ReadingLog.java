@@ -8,10 +8,12 @@ import java.util.TreeMap;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
 import org.moultwright.store.sql.Transactions;
+import org.moultwright.workflow.BulkReadings;
 import org.moultwright.workflow.ReadingLog;
+import org.moultwright.workflow.ReadingSource;
 
 /** The readings of all probes in H2. */
-public final class H2ReadingLog implements ReadingLog {
+public final class H2ReadingLog implements ReadingLog, BulkReadings {
     /** Ends of time that still have room for an hour on either side. */
     private static final Instant EARLIEST = Instant.parse("-9999-01-01T00:00:00Z");
 
@@ -34,6 +36,13 @@ public final class H2ReadingLog implements ReadingLog {
             readings.forEach(logged -> batch.add(probe, logged.reading()));
             return transactions.write(
                     handle -> ReadingTables.append(handle, ProbeTable.numberOf(handle, probe), readings));
+        }
+    }
+
+    @Override
+    public long takeIn(ReadingSource readings) {
+        try (Arrivals.Batch batch = arrivals.begin()) {
+            return transactions.write(handle -> ReadingIntake.takeIn(handle, batch.noting(readings)));
         }
     }
 

@@ -66,7 +66,9 @@ final class ReadingHourTable {
                 .bind("probe", probeNo)
                 .bind("hour", hourNo)
                 .execute();
-        insert(handle, probeNo, hourNo, hour);
+        if (!hour.series().isEmpty()) {
+            insert(handle, probeNo, hourNo, hour);
+        }
     }
 
     private static Cells cells(int probeNo, long hourNo, HourOfReadings hour) {

@@ -59,6 +59,20 @@ final class ReadingTables {
         return added;
     }
 
+    /** Takes the reading of a millisecond away, if there is one. */
+    static void remove(Handle handle, int probeNo, long millis) {
+        ReadingRowTable.delete(handle, probeNo, millis, millis + 1);
+        long hourNo = Hours.of(millis);
+        ReadingHourTable.find(handle, probeNo, hourNo)
+                .ifPresent(hour -> ReadingHourTable.replace(
+                        handle,
+                        probeNo,
+                        hourNo,
+                        HourOfReadings.of(hour.logged().stream()
+                                .filter(logged -> epochMillis(logged) != millis)
+                                .toList())));
+    }
+
     /** The readings at or after one millisecond and before another. */
     static ReadingSeries series(Handle handle, int probeNo, long fromMillis, long toMillis) {
         ReadingSeries.Builder builder = new ReadingSeries.Builder();

@@ -15,6 +15,10 @@ final class TracePainter {
     private static final double LINE_PIXELS = 1.8;
     private static final double NARROWEST_GAP_PIXELS = 3;
     private static final double LEAST_SPAN_CELSIUS = 4;
+    private static final double LONE_DOT_PIXELS = 3;
+
+    /** Where there are more gaps, as between readings taken by hand, their words would hide each other. */
+    private static final int MOST_GAPS_TOLD = 8;
 
     private final Pen pen;
     private final Trace trace;
@@ -114,6 +118,9 @@ final class TracePainter {
         }
         pen.fill(pen.colour(Token.SURFACE), left, celsius.top(), width, celsius.bottom() - celsius.top());
         pen.fill(pen.palette().hatch(Token.DEAD), left, celsius.top(), width, celsius.bottom() - celsius.top());
+        if (envelope.gaps().size() > MOST_GAPS_TOLD) {
+            return;
+        }
         String words = "silent " + DayWords.age(Duration.ofMillis(gap.toEpochMillis() - gap.fromEpochMillis()));
         double wordsWidth = pen.width(words, Type.CAPTION);
         boolean fitsRight = left + width + 6 + wordsWidth < time.right();
@@ -143,14 +150,23 @@ final class TracePainter {
         int count = 0;
         for (Envelope.Column column : columns) {
             if (column.afterGap()) {
-                pen.polyline(pen.colour(Token.ACCENT), LINE_PIXELS, xs, ys, count);
+                stroke(xs, ys, count);
                 count = 0;
             }
             xs[count] = time.left() + column.pixel() + 0.5;
             ys[count] = celsius.y(column.mean());
             count++;
         }
-        pen.polyline(pen.colour(Token.ACCENT), LINE_PIXELS, xs, ys, count);
+        stroke(xs, ys, count);
+    }
+
+    /** A line, or a dot where there is one reading with none near it. */
+    private void stroke(double[] xs, double[] ys, int count) {
+        if (count == 1) {
+            pen.dot(pen.colour(Token.SURFACE), pen.colour(Token.ACCENT), xs[0], ys[0], LONE_DOT_PIXELS);
+        } else {
+            pen.polyline(pen.colour(Token.ACCENT), LINE_PIXELS, xs, ys, count);
+        }
     }
 
     private void alarm(Trace.Stretch alarm) {

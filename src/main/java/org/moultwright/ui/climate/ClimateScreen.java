@@ -2,6 +2,7 @@ package org.moultwright.ui.climate;
 
 import java.util.List;
 import javafx.beans.value.ObservableObjectValue;
+import javafx.scene.Node;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignT;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
@@ -15,8 +16,13 @@ public final class ClimateScreen {
 
     private ClimateScreen() {}
 
-    public static Screen of(ClimateDesk desk, ObservableObjectValue<Palette> palette) {
-        ClimateView view = new ClimateView(new ClimateViewModel(desk), palette);
+    /**
+     * The screen over a desk.
+     *
+     * @param writeIn leads to what is written in by hand
+     */
+    public static Screen of(ClimateDesk desk, ObservableObjectValue<Palette> palette, Node writeIn) {
+        ClimateView view = new ClimateView(new ClimateViewModel(desk), palette, writeIn);
         return new PlainScreen("climate", "Climate", MaterialDesignT.THERMOMETER, view, view::takeFocus, KEYS);
     }
 }

@@ -37,7 +37,7 @@ final class ClimateView extends VBox {
     private final StackPane side = new StackPane();
     private final Timeline ageing;
 
-    ClimateView(ClimateViewModel model, ObservableObjectValue<Palette> palette) {
+    ClimateView(ClimateViewModel model, ObservableObjectValue<Palette> palette, Node writeIn) {
         this.model = model;
         this.chart = new TraceChart(palette);
         this.probes = new ListView<>(model.probes());
@@ -53,7 +53,7 @@ final class ClimateView extends VBox {
         HBox actions = new HBox(spans(), Buttons.secondary("Connect a probe", this::connect));
         actions.getStyleClass().add("page-actions");
         show(actions, true);
-        PageHeader header = new PageHeader("Climate", actions);
+        PageHeader header = new PageHeader("Climate", actions, writeIn);
         header.subtitleProperty().bind(model.subtitleProperty());
         Banner problem = new Banner(Tone.WARN);
         problem.sentenceProperty().bind(model.problemProperty());
@@ -61,7 +61,8 @@ final class ClimateView extends VBox {
         Node list = list();
         Card empty = new Card(new EmptyState(
                 MaterialDesignT.THERMOMETER,
-                "No probe has been heard yet. Connect one on a serial line, or take in a brood with its readings.",
+                "No probe has been heard yet. Connect one on a serial line, write in what a thermometer shows,"
+                        + " or take in a brood with its readings.",
                 Buttons.primary("Connect a probe", this::connect)));
         show(trace, true);
         show(empty, false);

@@ -14,6 +14,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.moultwright.domain.HandReading;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Reading;
 
@@ -63,7 +64,8 @@ final class ProbeBoard {
                         places.stay(chosen, at).map(ProbeStay::sdCelsius),
                         Duration.between(latest.takenAt(), at)))
                 .orElse(ProbeNow.NOTHING));
-        silence.set(reading.filter(latest -> ProbeRow.isSilent(Duration.between(latest.takenAt(), at)))
+        silence.set(reading.filter(latest -> !HandReading.isByHand(chosen))
+                .filter(latest -> ProbeRow.isSilent(Duration.between(latest.takenAt(), at)))
                 .map(latest -> silent(chosen, latest.takenAt(), places.correctedCelsius(chosen, latest), at))
                 .orElse(""));
     }

@@ -7,6 +7,7 @@ import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import org.moultwright.domain.HandReading;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Tone;
@@ -48,7 +49,7 @@ final class ProbeCell extends ListCell<ProbeRow> {
             return;
         }
         dot.getChildren().setAll(Swatch.dot(shown.tone()));
-        probe.setText(shown.probe());
+        probe.setText(HandReading.isByHand(shown.probe()) ? "by hand" : shown.probe());
         place.setText(shown.place());
         reading.setText(shown.reading());
         reading.setOpacity(shown.tone() == Tone.OK ? 1 : STALE_OPACITY);

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
+import org.moultwright.domain.HandReading;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.text.DayWords;
@@ -27,12 +28,13 @@ record ProbeRow(String probe, String place, Tone tone, String reading, String ag
         Optional<Reading> good = last.filter(reading -> reading.quality() == Quality.GOOD);
         return good.map(reading -> {
                     Duration age = Duration.between(reading.takenAt(), now);
+                    boolean isSilent = isSilent(age) && !HandReading.isByHand(probe);
                     return new ProbeRow(
                             probe,
                             place,
-                            isSilent(age) ? Tone.WARN : Tone.OK,
+                            isSilent ? Tone.WARN : Tone.OK,
                             String.format(Locale.ROOT, "%.1f °C", places.correctedCelsius(probe, reading)),
-                            isSilent(age) ? "silent for " + DayWords.age(age) : DayWords.age(age) + " ago",
+                            isSilent ? "silent for " + DayWords.age(age) : DayWords.age(age) + " ago",
                             wire);
                 })
                 .orElse(new ProbeRow(probe, place, Tone.MUTED, "", "nothing heard yet", wire));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.domain.HandReading;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
@@ -32,13 +33,17 @@ public final class TopLineReader {
                 next(room, days, vocabulary));
     }
 
-    /** The probes that measure something now, each where it stands and with its offset taken off. */
+    /**
+     * The probes that measure something now, each where it stands and with its offset taken off. What was read by hand
+     * is not of now, and must not hide that a probe beside it is silent.
+     */
     private static List<TopLine.ProbeNow> probes(RoomView room) {
         Map<String, TopLine.ProbeNow> byPlace = new TreeMap<>();
         for (BroodView brood : room.broods()) {
             for (ProbeStay stay : brood.record().probeStays()) {
                 Reading latest = room.latestReadings().get(stay.probe());
                 if (latest != null
+                        && !HandReading.isByHand(stay.probe())
                         && latest.quality() == Quality.GOOD
                         && stay.span().contains(room.now())) {
                     byPlace.put(

@@ -13,6 +13,7 @@ import org.moultwright.compute.mould.MouldClimate;
 import org.moultwright.compute.mould.MouldIndex;
 import org.moultwright.compute.psychro.MoistAir;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Extremes;
 import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
@@ -63,6 +64,24 @@ class ClimateSummaryTest {
         assertThat(climate.temperatureCelsius()).isEmpty();
         assertThat(climate.lived().gapFraction()).isEqualTo(1);
         assertThat(climate.warmDays()).isCloseTo(DAYS, within(1e-9));
+    }
+
+    @Test
+    void ofLowestAndHighestAloneTheRangesAreThose() {
+        BroodRecord record = InventedBrood.measured("XX-26-A", START, List.of())
+                .withExtremes(List.of(
+                        new Extremes("A1", START, day(1), 24, 28, 60, 80),
+                        new Extremes("A1", day(1), day(2), 25, 27),
+                        new Extremes("B1", day(2), day(3), 10, 40)));
+        ClimateSummary climate = ClimateSummary.of(record, "A1", day(4), TimingsFile.shipped());
+        assertThat(climate.readings()).isZero();
+        assertThat(climate.temperatureCelsius()).contains(new ClimateSummary.Range(24, 26, 28));
+        assertThat(climate.humidityPercent()).contains(new ClimateSummary.Range(60, 70, 80));
+        assertThat(climate.lived().gapFraction()).isCloseTo(0.5, within(1e-9));
+    }
+
+    private static Instant day(int days) {
+        return START.plus(Duration.ofDays(days));
     }
 
     private static ClimateSummary summary(double celsius, double offsetCelsius, double humidityPercent) {

@@ -16,6 +16,7 @@ import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Check;
 import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.Extremes;
 import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.Ledger;
 import org.moultwright.domain.LedgerEntry;
@@ -39,6 +40,7 @@ final class RoomFixture {
     private final List<LedgerEntry> entries = new ArrayList<>();
     private final List<Check> checks = new ArrayList<>();
     private final Map<String, ReadingSeries> readings = new HashMap<>();
+    private final List<Extremes> extremes = new ArrayList<>();
     private Optional<InstantRange> laid = Optional.of(new InstantRange(LAID, LAID));
 
     static Instant day(double days) {
@@ -70,6 +72,11 @@ final class RoomFixture {
 
     RoomFixture probe(String probe, String container, Span span, double offsetCelsius, double sdCelsius) {
         probeStays.add(new ProbeStay(probe, container, span, offsetCelsius, sdCelsius));
+        return this;
+    }
+
+    RoomFixture extremes(String container, double fromDay, double toDay, double lowest, double highest) {
+        extremes.add(new Extremes(container, day(fromDay), day(toDay), lowest, highest));
         return this;
     }
 
@@ -114,7 +121,8 @@ final class RoomFixture {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                extremes);
     }
 
     LivedTemperature livedUntil(double day) {

@@ -14,6 +14,7 @@ final class BackTestScore {
 
     private final Map<Milestone, List<Double>> errors = new EnumMap<>(Milestone.class);
     private final Map<Milestone, List<Double>> covered = new EnumMap<>(Milestone.class);
+    private final Map<Milestone, List<Double>> probabilities = new EnumMap<>(Milestone.class);
     private final List<Double> byCalendar = new ArrayList<>();
     private final List<Double> bySetPoint = new ArrayList<>();
     private final List<Double> byRestart = new ArrayList<>();
@@ -26,6 +27,11 @@ final class BackTestScore {
 
     double coverage(Milestone milestone) {
         return meanAbsolute(covered.get(milestone));
+    }
+
+    /** For each event, the probability forecast for it to have happened by when it did. */
+    List<Double> probabilities(Milestone milestone) {
+        return List.copyOf(list(probabilities, milestone));
     }
 
     double calendarError() {
@@ -60,6 +66,7 @@ final class BackTestScore {
         for (Milestone milestone : Milestone.values()) {
             list(errors, milestone).addAll(list(other.errors, milestone));
             list(covered, milestone).addAll(list(other.covered, milestone));
+            list(probabilities, milestone).addAll(list(other.probabilities, milestone));
         }
         byCalendar.addAll(other.byCalendar);
         bySetPoint.addAll(other.bySetPoint);
@@ -93,6 +100,7 @@ final class BackTestScore {
 
     private void add(Milestone milestone, InstantInterval interval, double truth) {
         list(errors, milestone).add(day(interval.p50()) - truth);
+        list(probabilities, milestone).add(interval.chanceBy(SimulatedRoom.at(truth)));
         list(covered, milestone).add(day(interval.p10()) <= truth && truth <= day(interval.p90()) ? 1.0 : 0.0);
     }
 

@@ -10,7 +10,6 @@ import java.util.UUID;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
-import org.moultwright.compute.climate.AgeOrigin;
 import org.moultwright.compute.learning.KindLearner;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.compute.stage.PlainMetropolis;
@@ -85,7 +84,7 @@ public final class ForecastBenchmark {
     private void baseline() {
         List<Stage> boundaries = Boundaries.of(record);
         Belief belief = Belief.of(record.brood(), boundaries, TimingsFile.shipped());
-        BroodSight sight = BroodSight.of(record, now, AgeOrigin.of(record).orElseThrow(), boundaries, belief);
+        BroodSight sight = BroodSight.of(record, now, boundaries, belief).orElseThrow();
         StagePrior prior = KindLearner.next(belief.kind(sight.scaleSd(), 0), belief.lengthShares(), List.of());
         PosteriorDraws draws = PosteriorDraws.of(sight.usableHistories(), prior, 1000, 1);
         double effective = draws.effectiveShare() * 1500;

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Group;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -53,7 +54,7 @@ class ClimateUiTest {
     void start(Stage stage) {
         Appearance appearance = new Appearance();
         model = new ClimateViewModel(desk());
-        ClimateView view = new ClimateView(model, appearance.paletteProperty());
+        ClimateView view = new ClimateView(model, appearance.paletteProperty(), new Group());
         Scene scene = new Scene(view, 1188, 752);
         appearance.dress(scene.getStylesheets());
         stage.setScene(scene);
@@ -124,7 +125,7 @@ class ClimateUiTest {
     private ClimateView pictured(Appearance look) {
         ClimateViewModel shown = new ClimateViewModel(desk());
         shown.spanProperty().set(TimeSpan.MONTH);
-        return new ClimateView(shown, look.paletteProperty());
+        return new ClimateView(shown, look.paletteProperty(), new Group());
     }
 
     private ClimateDesk desk() {
