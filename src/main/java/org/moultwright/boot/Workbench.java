@@ -23,6 +23,7 @@ import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.domain.Brood;
 import org.moultwright.exchange.DelimitedReadings;
 import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.exchange.TimingsFile;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
@@ -31,6 +32,7 @@ import org.moultwright.task.Outcome;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.alarm.AlarmReach;
+import org.moultwright.ui.broods.BeliefWays;
 import org.moultwright.ui.broods.BroodsDesk;
 import org.moultwright.ui.broods.BroodsScreen;
 import org.moultwright.ui.broods.FolderDialog;
@@ -68,6 +70,8 @@ import org.moultwright.workflow.PreparedForecasts;
 import org.moultwright.workflow.RecordRound;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.ScoreForecasts;
+import org.moultwright.workflow.StateBelief;
 import org.moultwright.workflow.TakeInFolders;
 import org.moultwright.workflow.TakeInReadings;
 import org.moultwright.workflow.UndoDeed;
@@ -103,7 +107,10 @@ final class Workbench implements AutoCloseable {
     /** What-ifs move lanes under the keeper's hand; they wait for nothing else. */
     private final BackgroundRunner whatIf;
 
-    private final PreparedForecasts prepared = new PreparedForecasts(new Forecaster());
+    private final TimingsFile ownTimings;
+    private final TimingsFile.Loaded assumed;
+    private final Forecaster forecaster;
+    private final PreparedForecasts prepared;
     private final Executor toolkit;
     private final Optional<DemoDoor> demoDoor;
     private final ShellViewModel shell;
@@ -144,6 +151,10 @@ final class Workbench implements AutoCloseable {
         this.keeper = new BackgroundRunner("keeper's entries", toolkit);
         this.intake = new BackgroundRunner("brood folders", toolkit);
         this.whatIf = new BackgroundRunner("what if", toolkit);
+        this.ownTimings = new TimingsFile(file.beside(TimingsFile.NAME));
+        this.assumed = ownTimings.load();
+        this.forecaster = new Forecaster(assumed.timings());
+        this.prepared = new PreparedForecasts(forecaster);
         BroodBook book = new CalibratedBook(store.book(), store.climate());
         this.room = new Room(book, store.readings(), new KeptForecasts(prepared, store.forecasts()));
         List<Brood> broods = book.broods();
@@ -158,6 +169,7 @@ final class Workbench implements AutoCloseable {
                         Tone.WARN,
                         "The settings were not understood, so the usual ones hold.",
                         "They are kept in " + aside + "."));
+        assumed.problem().ifPresent(problem -> tell(Tone.WARN, "Your own timings of species are not used.", problem));
         this.watch = new DeskWatch(
                 store, clock, days, settings.settingsProperty(), keeper, toolkit, reach, this::commandFailed);
         this.known = demoDoor.isPresent() ? new KnownLinesFile(file.beside(PROBES)) : KnownLines.NONE;
@@ -248,16 +260,21 @@ final class Workbench implements AutoCloseable {
         UndoDeed undo = new UndoDeed(book, clock, ids);
         ObservableObjectValue<Vocabulary> words = settings.vocabularyProperty();
         ObservableObjectValue<Palette> palette = appearance.paletteProperty();
+        BeliefWays beliefs =
+                new BeliefWays(new StateBelief(book, clock, ids), undo, shell, assumed.timings(), ownTimings.place());
+        ScoreForecasts scores = new ScoreForecasts(book, store.readings(), store.forecasts(), forecaster::forecast);
         RecordRound record = new RecordRound(book, clock, ids);
         PotSlings potSlings = new PotSlings(book, clock, ids);
         return List.of(
                 new RoundScreen(
                         new RoundDesk(roomView, this::readAgain, record, undo, keeper, shell, clock, days, words)),
                 BroodsScreen.of(
-                        new BroodsDesk(roomView, this::readAgain, waysIn(book, ids), keeper, clock, days, words),
+                        new BroodsDesk(
+                                roomView, this::readAgain, waysIn(book, ids), beliefs, keeper, clock, days, words),
                         palette),
                 writeIn.over(climate.screen()),
-                ForecastScreen.of(new ForecastDesk(roomView, prepared::of, whatIf, days, words), palette),
+                ForecastScreen.of(
+                        new ForecastDesk(roomView, prepared::of, whatIf, scores::byEvent, days, words), palette),
                 new PottingScreen(new PottingDesk(
                         roomView,
                         this::readAgain,

@@ -30,6 +30,8 @@ import org.moultwright.boot.DeskRoom;
 import org.moultwright.boot.OpenDesk;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.alarm.InventedWatch;
+import org.moultwright.ui.broods.TimingPictures;
+import org.moultwright.ui.forecast.AccuracyPictures;
 import org.moultwright.ui.intake.IntakePictures;
 import org.moultwright.ui.round.RoundPictures;
 import org.moultwright.ui.theme.Appearance;
@@ -77,6 +79,8 @@ class EveryViewTest {
                         alone("round, mould and dead", RoundPictures::mouldAndDead),
                         alone("round, a question", RoundPictures::unbalanced),
                         alone("round, asking why", RoundPictures::asking),
+                        alone("broods, a brood's timing", TimingPictures::timing),
+                        alone("forecast, how good the dates were", AccuracyPictures::accuracy),
                         alone("climate, a reading typed", IntakePictures::reading),
                         alone("climate, a lowest and highest", IntakePictures::extremes),
                         alone("climate, a file of readings", IntakePictures::file),

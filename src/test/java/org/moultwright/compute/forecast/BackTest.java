@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.exchange.TimingsFile;
 
 /**
  * Forecasts invented broods from what was known part of the way and scores the moult into the last stage
@@ -70,7 +71,7 @@ final class BackTest {
     private static BackTestScore scored(SimulatedBrood brood, double share, List<SimulatedBrood> earlier) {
         List<BroodRecord> learnFrom =
                 earlier.stream().map(SimulatedBrood::record).toList();
-        BroodForecast forecast = new Forecaster()
+        BroodForecast forecast = new Forecaster(TimingsFile.shipped())
                 .forecast(new ForecastQuestion(
                         brood.record(), brood.asOf(share), PastBroods.of(learnFrom), 7, List.of()));
         Baselines baselines = Baselines.of(brood, brood.asOfDay(share), earlier);

@@ -21,6 +21,7 @@ import org.moultwright.domain.Check;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.ReadingSeries;
 import org.moultwright.domain.Stage;
+import org.moultwright.exchange.TimingsFile;
 
 /**
  * How long forecasts take: medians of many runs, beside a plain random walk of the same effective size in the
@@ -49,7 +50,8 @@ public final class ForecastBenchmark {
     private void run() throws InterruptedException, ExecutionException {
         double refit = median(() -> forecast(record));
         System.out.printf("refit, %d trays, %d checks, hourly readings, one thread: %.1f ms%n", TRAYS, CHECKS, refit);
-        PreparedForecast prepared = new Forecaster().prepare(question(record)).orElseThrow();
+        PreparedForecast prepared =
+                new Forecaster(TimingsFile.shipped()).prepare(question(record)).orElseThrow();
         System.out.printf("what-if step: %.1f ms%n", median(() -> prepared.under(ClimatePlan.from(now, 26))));
         room();
         baseline();
@@ -73,7 +75,7 @@ public final class ForecastBenchmark {
         List<Double> times = new ArrayList<>();
         for (int i = 0; i < Math.max(3, runs / 4); i++) {
             long start = System.nanoTime();
-            two.submit(() -> room.parallelStream().forEach(new Forecaster()::forecast))
+            two.submit(() -> room.parallelStream().forEach(new Forecaster(TimingsFile.shipped())::forecast))
                     .get();
             times.add(millisSince(start));
         }
@@ -88,7 +90,7 @@ public final class ForecastBenchmark {
 
     private void baseline() {
         List<Stage> boundaries = Boundaries.of(record);
-        Belief belief = Belief.of(record.brood(), boundaries);
+        Belief belief = Belief.of(record.brood(), boundaries, TimingsFile.shipped());
         BroodSight sight = BroodSight.of(record, now, boundaries, belief).orElseThrow();
         StagePrior prior = KindLearner.next(belief.kind(sight.scaleSd(), 0), belief.lengthShares(), List.of());
         PosteriorDraws draws = PosteriorDraws.of(sight.usableHistories(), prior, 1000, 1);
@@ -104,7 +106,7 @@ public final class ForecastBenchmark {
     }
 
     private BroodForecast forecast(BroodRecord asked) {
-        return new Forecaster().forecast(question(asked));
+        return new Forecaster(TimingsFile.shipped()).forecast(question(asked));
     }
 
     private ForecastQuestion question(BroodRecord asked) {

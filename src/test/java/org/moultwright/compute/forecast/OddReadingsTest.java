@@ -15,6 +15,7 @@ import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.exchange.TimingsFile;
 
 /** Readings as they come, and clocks as they are set: the same truth gives the same dates. */
 class OddReadingsTest {
@@ -109,7 +110,7 @@ class OddReadingsTest {
     }
 
     private BroodForecast forecast(BroodRecord record) {
-        return new Forecaster()
+        return new Forecaster(TimingsFile.shipped())
                 .forecast(new ForecastQuestion(record, simulated.asOf(0.6), PastBroods.NONE, 7, List.of()));
     }
 }
