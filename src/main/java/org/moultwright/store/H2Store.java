@@ -39,7 +39,8 @@ public final class H2Store implements AutoCloseable {
         this.transactions = new H2Transactions(file, DiskRoom.of(file));
         try {
             owner.write();
-        } catch (IOException e) {
+            new H2ReadingLog(transactions, arrivals).rollUpMissing();
+        } catch (IOException | RuntimeException e) {
             transactions.close();
             throw e;
         }

@@ -8,6 +8,9 @@ import java.util.Optional;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUp;
+import org.moultwright.domain.RollUpLevel;
+import org.moultwright.domain.RollUps;
 
 /** The readings of all probes, raw as they came. */
 public interface ReadingLog {
@@ -24,6 +27,22 @@ public interface ReadingLog {
 
     /** The readings of a probe taken at or after {@code from} and before {@code to}, in order of time. */
     ReadingSeries series(String probe, Instant from, Instant to);
+
+    /**
+     * The roll-ups of a level that hold instants at or after {@code from} and before {@code to}, each whole, in
+     * order of time. They come to what rolling up the readings themselves would give.
+     */
+    default List<RollUp> rollUps(String probe, RollUpLevel level, Instant from, Instant to) {
+        Instant start = Instant.ofEpochMilli(level.startMillis(from.toEpochMilli()));
+        Instant end = Instant.ofEpochMilli(level.startMillis(to.toEpochMilli() - 1) + level.millis());
+        return RollUps.of(series(probe, start, end), level);
+    }
+
+    /** The instant of a probe's first reading, if it has any. */
+    default Optional<Instant> earliest(String probe) {
+        ReadingSeries all = series(probe, Instant.EPOCH, Instant.ofEpochMilli(Long.MAX_VALUE / 2));
+        return all.isEmpty() ? Optional.empty() : Optional.of(Instant.ofEpochMilli(all.epochMillis(0)));
+    }
 
     /** The readings before {@code to} of every probe that measured something for a brood, by probe code. */
     default Map<String, ReadingSeries> of(BroodRecord record, Instant to) {

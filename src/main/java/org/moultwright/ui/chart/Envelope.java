@@ -3,14 +3,14 @@ package org.moultwright.ui.chart;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import org.moultwright.domain.Quality;
-import org.moultwright.domain.ReadingSeries;
+import java.util.Optional;
+import org.moultwright.domain.RollUp;
 
 /**
- * Readings thinned to one column a pixel, and the gaps between them.
+ * Readings, rolled up or each for itself, thinned to one column a pixel, and the gaps between them.
  *
  * <p>Each column keeps the lowest, highest, first and last value in it, so that no spike is lost however long
- * the time shown. Only good readings count. The work grows with the readings, the result with the pixels.
+ * the time shown. Only good readings count. The work grows with the roll-ups, the result with the pixels.
  *
  * @param columns those that hold any reading, from left to right
  * @param gaps stretches without a good reading longer than the limit given
@@ -21,29 +21,31 @@ record Envelope(List<Column> columns, List<Gap> gaps) {
         gaps = List.copyOf(gaps);
     }
 
-    static Envelope of(ReadingSeries readings, CalendarAxis axis, Duration longestBridged) {
+    /** @param rollUps in order of time; those that begin before the axis are drawn where it begins */
+    static Envelope of(List<RollUp> rollUps, CalendarAxis axis, Duration longestBridged) {
         List<Column> columns = new ArrayList<>();
         List<Gap> gaps = new ArrayList<>();
         Gathering column = new Gathering();
         long fromMillis = axis.from().toEpochMilli();
         double pixelsPerMilli = (axis.right() - axis.left()) / (axis.to().toEpochMilli() - fromMillis);
         long previousMillis = Long.MIN_VALUE;
-        for (int i = 0; i < readings.size(); i++) {
-            if (readings.quality(i) != Quality.GOOD) {
+        for (RollUp rollUp : rollUps) {
+            if (rollUp.good() == 0) {
                 continue;
             }
-            long millis = readings.epochMillis(i);
+            long millis = Math.max(fromMillis, rollUp.firstMillis());
             int pixel = (int) Math.floor((millis - fromMillis) * pixelsPerMilli);
-            boolean afterGap = previousMillis != Long.MIN_VALUE && millis - previousMillis > longestBridged.toMillis();
+            boolean afterGap = previousMillis != Long.MIN_VALUE
+                    && rollUp.firstMillis() - previousMillis > longestBridged.toMillis();
             if (afterGap) {
-                gaps.add(new Gap(previousMillis, millis));
+                gaps.add(new Gap(previousMillis, rollUp.firstMillis()));
             }
             if (column.isEmpty() || column.pixel != pixel || afterGap) {
                 column.flushTo(columns);
                 column.begin(pixel, afterGap);
             }
-            column.add(readings.temperatureCelsius(i));
-            previousMillis = millis;
+            column.add(rollUp);
+            previousMillis = rollUp.lastMillis();
         }
         column.flushTo(columns);
         return new Envelope(columns, gaps);
@@ -63,41 +65,31 @@ record Envelope(List<Column> columns, List<Gap> gaps) {
     private static final class Gathering {
         private int pixel;
         private boolean afterGap;
-        private int count;
-        private double low;
-        private double high;
-        private double first;
-        private double last;
-        private double sum;
+        private Optional<RollUp> gathered = Optional.empty();
 
         boolean isEmpty() {
-            return count == 0;
+            return gathered.isEmpty();
         }
 
         void begin(int atPixel, boolean behindGap) {
             pixel = atPixel;
             afterGap = behindGap;
-            count = 0;
-            low = Double.POSITIVE_INFINITY;
-            high = Double.NEGATIVE_INFINITY;
-            sum = 0;
+            gathered = Optional.empty();
         }
 
-        void add(double value) {
-            if (count == 0) {
-                first = value;
-            }
-            low = Math.min(low, value);
-            high = Math.max(high, value);
-            last = value;
-            sum += value;
-            count++;
+        void add(RollUp rollUp) {
+            gathered = Optional.of(gathered.map(before -> before.with(rollUp)).orElse(rollUp));
         }
 
         void flushTo(List<Column> columns) {
-            if (count > 0) {
-                columns.add(new Column(pixel, low, high, first, last, sum / count, afterGap));
-            }
+            gathered.ifPresent(whole -> columns.add(new Column(
+                    pixel,
+                    whole.lowCelsius(),
+                    whole.highCelsius(),
+                    whole.firstCelsius(),
+                    whole.lastCelsius(),
+                    whole.meanCelsius(),
+                    afterGap)));
         }
     }
 }

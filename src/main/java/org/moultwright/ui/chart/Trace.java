@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUp;
 
 /**
  * What a trace shows: the temperature of one place over a stretch of time.
@@ -13,7 +13,7 @@ import org.moultwright.domain.ReadingSeries;
  * @param zone where days begin and end
  * @param from the first instant shown
  * @param to the last instant shown, after {@code from}
- * @param readings corrected readings, those outside the stretch included or not
+ * @param rollUps corrected readings, each for itself or rolled up finer than can be seen, in order of time
  * @param target the band aimed at
  * @param longestBridged a longer time without a good reading is a gap
  * @param alarms spans in which something was wrong
@@ -23,12 +23,13 @@ public record Trace(
         ZoneId zone,
         Instant from,
         Instant to,
-        ReadingSeries readings,
+        List<RollUp> rollUps,
         Optional<Band> target,
         Duration longestBridged,
         List<Stretch> alarms,
         List<Stretch> residents) {
     public Trace {
+        rollUps = List.copyOf(rollUps);
         alarms = List.copyOf(alarms);
         residents = List.copyOf(residents);
     }

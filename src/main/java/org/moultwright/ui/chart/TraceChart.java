@@ -2,13 +2,13 @@ package org.moultwright.ui.chart;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.input.KeyEvent;
-import org.moultwright.domain.Quality;
-import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUp;
 import org.moultwright.ui.theme.Palette;
 
 /**
@@ -43,20 +43,19 @@ public final class TraceChart extends ChartCanvas {
         return reading;
     }
 
-    /** The good reading nearest to an instant, if one lies within the longest time that is bridged. */
-    public static Optional<Integer> nearest(Trace trace, Instant instant) {
-        ReadingSeries readings = trace.readings();
-        int after = readings.indexAtOrAfter(instant);
-        Optional<Integer> best = Optional.empty();
-        long bestDistance = trace.longestBridged().toMillis() + 1;
-        for (int i = Math.max(0, after - 1); i <= Math.min(after, readings.size() - 1); i++) {
-            long distance = Math.abs(readings.epochMillis(i) - instant.toEpochMilli());
-            if (readings.quality(i) == Quality.GOOD && distance < bestDistance) {
-                best = Optional.of(i);
-                bestDistance = distance;
-            }
-        }
-        return best;
+    /** What has good readings nearest to an instant, if it lies within the longest time that is bridged. */
+    public static Optional<RollUp> nearest(Trace trace, Instant instant) {
+        long millis = instant.toEpochMilli();
+        return trace.rollUps().stream()
+                .filter(rollUp -> rollUp.good() > 0)
+                .min(Comparator.comparingLong(rollUp -> distance(rollUp, millis)))
+                .filter(rollUp ->
+                        distance(rollUp, millis) <= trace.longestBridged().toMillis());
+    }
+
+    /** How far an instant lies from the nearest reading of a roll-up; none if it lies among them. */
+    private static long distance(RollUp rollUp, long millis) {
+        return Math.max(0, Math.max(rollUp.firstMillis() - millis, millis - rollUp.lastMillis()));
     }
 
     @Override

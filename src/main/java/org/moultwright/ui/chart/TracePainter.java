@@ -31,8 +31,7 @@ final class TracePainter {
         this.pen = pen;
         this.trace = trace;
         this.time = time;
-        this.envelope = Envelope.of(
-                trace.readings().between(trace.from(), trace.to().plusMillis(1)), time, trace.longestBridged());
+        this.envelope = Envelope.of(trace.rollUps(), time, trace.longestBridged());
         double top = 1.9 * pen.em();
         double stripRoom = trace.residents().isEmpty() ? 0 : 2 * pen.em();
         double bottom = Math.max(top + 1, height - 1.9 * pen.em() - stripRoom);
@@ -61,11 +60,11 @@ final class TracePainter {
         double x = time.x(instant);
         pen.vertical(pen.colour(Token.INK), 1, x, celsius.top(), celsius.bottom());
         TraceChart.nearest(trace, instant)
-                .ifPresent(i -> pen.dot(
+                .ifPresent(nearest -> pen.dot(
                         pen.colour(Token.SURFACE),
                         pen.colour(Token.ACCENT),
-                        time.x(Instant.ofEpochMilli(trace.readings().epochMillis(i))),
-                        celsius.y(trace.readings().temperatureCelsius(i)),
+                        Math.max(time.left(), time.x(Instant.ofEpochMilli(nearest.firstMillis()))),
+                        celsius.y(nearest.meanCelsius()),
                         4));
     }
 

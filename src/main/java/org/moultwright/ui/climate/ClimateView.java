@@ -107,6 +107,8 @@ final class ClimateView extends VBox {
 
     private Node trace() {
         chart.traceProperty().bind(model.traceProperty());
+        chart.widthProperty()
+                .addListener((observed, before, now) -> model.pixelsProperty().set(Math.max(1, now.doubleValue())));
         model.readingProperty()
                 .addListener((observed, before, now) -> chart.readingProperty().set(now));
         chart.readingProperty()

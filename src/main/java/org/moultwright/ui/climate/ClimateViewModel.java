@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
+import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -64,6 +65,11 @@ final class ClimateViewModel {
 
     ReadOnlyObjectProperty<Optional<Trace>> traceProperty() {
         return trace.traceProperty();
+    }
+
+    /** How wide the trace is shown, in pixels. */
+    DoubleProperty pixelsProperty() {
+        return trace.pixelsProperty();
     }
 
     /** The instant being read in the trace. */

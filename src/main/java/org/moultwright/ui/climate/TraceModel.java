@@ -5,18 +5,21 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.moultwright.domain.ProbeStay;
-import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUpLevel;
 import org.moultwright.task.Outcome;
 import org.moultwright.ui.chart.Trace;
+import org.moultwright.workflow.TraceReadings;
 
 /** The trace of the chosen probe over the chosen span: fetched aside, shown when it is there, read by instants. */
 final class TraceModel {
@@ -28,11 +31,15 @@ final class TraceModel {
     private static final Duration LONGEST_BRIDGED = Duration.ofMinutes(30);
     private static final Duration FETCH_PAUSE = Duration.ofSeconds(2);
 
+    /** Before it is known how wide the trace is shown. */
+    private static final double USUAL_PIXELS = 1600;
+
     private final ClimateDesk desk;
     private final Supplier<ProbePlaces> places;
     private final StringProperty chosen = new SimpleStringProperty("");
     private final ObjectProperty<TimeSpan> span = new SimpleObjectProperty<>(TimeSpan.WEEK);
     private final ReadOnlyObjectWrapper<Optional<Trace>> trace = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final DoubleProperty pixels = new SimpleDoubleProperty(USUAL_PIXELS);
     private final ObjectProperty<Optional<Instant>> reading = new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyStringWrapper readingWords = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
@@ -45,6 +52,7 @@ final class TraceModel {
         this.places = places;
         chosen.addListener((observed, before, after) -> fetch());
         span.addListener((observed, before, after) -> fetch());
+        pixels.addListener((observed, before, after) -> widened(before.doubleValue(), after.doubleValue()));
         reading.addListener((observed, before, after) -> readInstant());
     }
 
@@ -54,6 +62,11 @@ final class TraceModel {
 
     ObjectProperty<TimeSpan> spanProperty() {
         return span;
+    }
+
+    /** How wide the trace is shown, which says how fine it must be. */
+    DoubleProperty pixelsProperty() {
+        return pixels;
     }
 
     ReadOnlyObjectProperty<Optional<Trace>> traceProperty() {
@@ -84,6 +97,17 @@ final class TraceModel {
         }
     }
 
+    /** A wider chart may show more than what was fetched for a narrower one; a narrower one never does. */
+    private void widened(double before, double after) {
+        boolean isFinerSeen = trace.get()
+                .map(shown -> Duration.between(shown.from(), shown.to()))
+                .filter(length -> !RollUpLevel.coarsest(length, before).equals(RollUpLevel.coarsest(length, after)))
+                .isPresent();
+        if (after > before && isFinerSeen) {
+            fetch();
+        }
+    }
+
     /** Fetches the chosen probe's readings aside and shows them when they are there. */
     void fetch() {
         String probe = chosen.get();
@@ -92,48 +116,49 @@ final class TraceModel {
         }
         fetchedAt = desk.clock().instant();
         Instant to = fetchedAt;
-        Instant from = span.get().length().map(to::minus).orElse(Instant.EPOCH);
+        TimeSpan wanted = span.get();
+        double width = pixels.get();
         ProbePlaces standing = places.get();
         desk.runner()
                 .run(
-                        progress -> standing.corrected(probe, desk.log().series(probe, from, to.plusMillis(1))),
-                        outcome -> fetched(probe, from, to, outcome));
+                        progress -> {
+                            TraceReadings read = TraceReadings.of(desk.log(), probe, wanted.length(), to, width);
+                            return new TraceReadings(read.from(), to, standing.corrected(probe, read.rollUps()));
+                        },
+                        outcome -> fetched(probe, outcome));
     }
 
-    private void fetched(String probe, Instant from, Instant to, Outcome<ReadingSeries> outcome) {
+    private void fetched(String probe, Outcome<TraceReadings> outcome) {
         if (!probe.equals(chosen.get())) {
             return;
         }
-        if (outcome instanceof Outcome.Done<ReadingSeries> done) {
+        if (outcome instanceof Outcome.Done<TraceReadings> done) {
             fault.set("");
-            show(probe, done.value(), from, to);
-        } else if (outcome instanceof Outcome.Failed<ReadingSeries> failed) {
+            show(probe, done.value());
+        } else if (outcome instanceof Outcome.Failed<TraceReadings> failed) {
             fault.set("The readings cannot be shown: " + failed.fault().getMessage() + ".");
         }
     }
 
-    private void show(String probe, ReadingSeries readings, Instant from, Instant to) {
-        boolean hasOwnStart = span.get() == TimeSpan.ALL && !readings.isEmpty();
-        Instant start = hasOwnStart ? Instant.ofEpochMilli(readings.epochMillis(0)) : from;
-        Instant shownFrom = start.isBefore(to) && start.isAfter(Instant.EPOCH) ? start : to.minus(Duration.ofDays(1));
+    private void show(String probe, TraceReadings read) {
+        Instant from = read.from();
+        Instant to = read.to();
         Optional<String> container = places.get().stay(probe, to).map(ProbeStay::container);
         Optional<Double> reference = container.flatMap(place -> places.get().referenceCelsius(place, to));
         trace.set(Optional.of(new Trace(
                 desk.days().zone(),
-                shownFrom,
+                from,
                 to,
-                readings,
+                read.rollUps(),
                 reference.map(celsius -> band(celsius, BAND_CELSIUS)),
                 LONGEST_BRIDGED,
                 reference
-                        .map(celsius ->
-                                Excursions.of(readings, band(celsius, ALARM_CELSIUS), ALARM_AFTER, LONGEST_BRIDGED))
+                        .map(celsius -> Excursions.of(
+                                read.rollUps(), band(celsius, ALARM_CELSIUS), ALARM_AFTER, LONGEST_BRIDGED))
                         .orElse(List.of()),
-                container
-                        .map(place -> places.get().residents(place, shownFrom, to))
-                        .orElse(List.of()))));
+                container.map(place -> places.get().residents(place, from, to)).orElse(List.of()))));
         String place = container.map(code -> code + ", ").orElse("");
-        subtitle.set("%sprobe %s · %s".formatted(place, probe, desk.days().days(shownFrom, to)));
+        subtitle.set("%sprobe %s · %s".formatted(place, probe, desk.days().days(from, to)));
         reading.set(Optional.empty());
         readInstant();
     }

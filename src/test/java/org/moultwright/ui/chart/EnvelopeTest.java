@@ -13,6 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUpLevel;
+import org.moultwright.domain.RollUps;
 
 class EnvelopeTest {
     private static final Instant FROM = Instant.parse("2026-04-01T00:00:00Z");
@@ -25,7 +27,7 @@ class EnvelopeTest {
         int width = 20 + random.nextInt(300);
         CalendarAxis axis = new CalendarAxis(ZoneOffset.UTC, FROM, FROM.plus(Duration.ofDays(3)), 0, width);
         ReadingSeries readings = walk(random, axis);
-        Envelope envelope = Envelope.of(readings, axis, Duration.ofDays(9));
+        Envelope envelope = Envelope.of(RollUps.each(readings), axis, Duration.ofDays(9));
         for (Envelope.Column column : envelope.columns()) {
             List<Double> values = valuesAt(readings, axis, column.pixel());
             assertThat(column.first()).as("first, seed %d", seed).isEqualTo(values.get(0));
@@ -45,16 +47,36 @@ class EnvelopeTest {
     void aSilenceIsAGapAndNothingBridgesIt() {
         CalendarAxis axis = new CalendarAxis(ZoneOffset.UTC, FROM, FROM.plus(Duration.ofHours(10)), 0, 100);
         ReadingSeries readings = series(0, 27, Quality.GOOD, 10, 27.5, Quality.GOOD, 200, 26, Quality.GOOD);
-        Envelope envelope = Envelope.of(readings, axis, BRIDGED);
+        Envelope envelope = Envelope.of(RollUps.each(readings), axis, BRIDGED);
         assertThat(envelope.gaps()).containsExactly(new Envelope.Gap(at(10).toEpochMilli(), at(200).toEpochMilli()));
         assertThat(envelope.columns()).extracting(Envelope.Column::afterGap).containsExactly(false, false, true);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 5, 8, 13})
+    void rolledUpFinerThanAPixelItSpansTheSameAndHasTheSameWideGaps(long seed) {
+        Random random = new Random(seed);
+        Duration longestBridged = Duration.ofMinutes(18);
+        CalendarAxis axis = new CalendarAxis(ZoneOffset.UTC, FROM, FROM.plus(Duration.ofDays(3)), 0, 200);
+        ReadingSeries readings = walk(random, axis);
+        Envelope fine = Envelope.of(RollUps.each(readings), axis, longestBridged);
+        Envelope rolled = Envelope.of(RollUps.of(readings, RollUpLevel.QUARTER_HOUR), axis, longestBridged);
+        assertThat(rolled.gaps()).isNotEmpty().isEqualTo(fine.gaps());
+        assertThat(rolled.columns().stream().mapToDouble(Envelope.Column::low).min())
+                .isEqualTo(fine.columns().stream()
+                        .mapToDouble(Envelope.Column::low)
+                        .min());
+        assertThat(rolled.columns().stream().mapToDouble(Envelope.Column::high).max())
+                .isEqualTo(fine.columns().stream()
+                        .mapToDouble(Envelope.Column::high)
+                        .max());
     }
 
     @Test
     void faultsAreNoReadings() {
         CalendarAxis axis = new CalendarAxis(ZoneOffset.UTC, FROM, FROM.plus(Duration.ofHours(10)), 0, 100);
         ReadingSeries readings = series(0, 27, Quality.GOOD, 10, 85, Quality.FAULT, 20, 27, Quality.GOOD);
-        assertThat(Envelope.of(readings, axis, BRIDGED).columns())
+        assertThat(Envelope.of(RollUps.each(readings), axis, BRIDGED).columns())
                 .allMatch(column -> column.high() == 27)
                 .hasSize(2);
     }

@@ -1,0 +1,58 @@
+package org.moultwright.domain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+
+/** Rolls readings up, and finer roll-ups into coarser ones. Stretches without any reading have no roll-up. */
+public final class RollUps {
+    private RollUps() {}
+
+    /** Those of a level, in order of time. */
+    public static List<RollUp> of(ReadingSeries readings, RollUpLevel level) {
+        List<RollUp> rolled = new ArrayList<>();
+        for (int i = 0; i < readings.size(); i++) {
+            long millis = readings.epochMillis(i);
+            add(rolled, single(readings, i, level.startMillis(millis)));
+        }
+        return rolled;
+    }
+
+    /** Each reading for itself. */
+    public static List<RollUp> each(ReadingSeries readings) {
+        List<RollUp> each = new ArrayList<>(readings.size());
+        for (int i = 0; i < readings.size(); i++) {
+            each.add(single(readings, i, readings.epochMillis(i)));
+        }
+        return each;
+    }
+
+    /** Those of a coarser level, from finer ones in order of time. */
+    public static List<RollUp> coarser(Iterable<RollUp> finer, RollUpLevel level) {
+        List<RollUp> rolled = new ArrayList<>();
+        finer.forEach(part -> add(rolled, part.startingAt(level.startMillis(part.startMillis()))));
+        return rolled;
+    }
+
+    /** Two lists of one level as one, in order of time; those of one stretch are added up. */
+    public static List<RollUp> joined(List<RollUp> some, List<RollUp> others) {
+        TreeMap<Long, RollUp> byStart = new TreeMap<>();
+        some.forEach(rollUp -> byStart.merge(rollUp.startMillis(), rollUp, RollUp::with));
+        others.forEach(rollUp -> byStart.merge(rollUp.startMillis(), rollUp, RollUp::with));
+        return new ArrayList<>(byStart.values());
+    }
+
+    private static void add(List<RollUp> rolled, RollUp next) {
+        int last = rolled.size() - 1;
+        if (last >= 0 && rolled.get(last).startMillis() == next.startMillis()) {
+            rolled.set(last, rolled.get(last).with(next));
+        } else {
+            rolled.add(next);
+        }
+    }
+
+    private static RollUp single(ReadingSeries readings, int index, long startMillis) {
+        return RollUp.of(
+                startMillis, readings.epochMillis(index), readings.temperatureCelsius(index), readings.quality(index));
+    }
+}
