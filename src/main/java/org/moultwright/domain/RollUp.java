@@ -24,22 +24,40 @@ public record RollUp(
         long sumMicroCelsius) {
     private static final double MICRO = 1e6;
 
-    /** A single reading. */
-    static RollUp of(long startMillis, long epochMillis, double celsius, Quality quality) {
-        return quality == Quality.GOOD
+    /** The readings of a series from one index on and before another. */
+    static RollUp of(long startMillis, ReadingSeries readings, int begin, int end) {
+        int good = 0;
+        int first = begin;
+        int last = begin;
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        long sum = 0;
+        for (int i = begin; i < end; i++) {
+            if (readings.quality(i) == Quality.GOOD) {
+                double celsius = readings.temperatureCelsius(i);
+                first = good == 0 ? i : first;
+                last = i;
+                good++;
+                low = Math.min(low, celsius);
+                high = Math.max(high, celsius);
+                sum += Math.round(celsius * MICRO);
+            }
+        }
+        int bad = end - begin - good;
+        return good == 0
                 ? new RollUp(
-                        startMillis,
-                        1,
-                        0,
-                        epochMillis,
-                        celsius,
-                        epochMillis,
-                        celsius,
-                        celsius,
-                        celsius,
-                        Math.round(celsius * MICRO))
+                        startMillis, 0, bad, startMillis, Double.NaN, startMillis, Double.NaN, Double.NaN, Double.NaN, 0)
                 : new RollUp(
-                        startMillis, 0, 1, startMillis, Double.NaN, startMillis, Double.NaN, Double.NaN, Double.NaN, 0);
+                        startMillis,
+                        good,
+                        bad,
+                        readings.epochMillis(first),
+                        readings.temperatureCelsius(first),
+                        readings.epochMillis(last),
+                        readings.temperatureCelsius(last),
+                        low,
+                        high,
+                        sum);
     }
 
     /** This and others' readings as one stretch that begins where this does; their instants may lie in any order. */

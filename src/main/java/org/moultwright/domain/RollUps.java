@@ -11,9 +11,15 @@ public final class RollUps {
     /** Those of a level, in order of time. */
     public static List<RollUp> of(ReadingSeries readings, RollUpLevel level) {
         List<RollUp> rolled = new ArrayList<>();
-        for (int i = 0; i < readings.size(); i++) {
-            long millis = readings.epochMillis(i);
-            add(rolled, single(readings, i, level.startMillis(millis)));
+        int begin = 0;
+        while (begin < readings.size()) {
+            long start = level.startMillis(readings.epochMillis(begin));
+            int end = begin;
+            while (end < readings.size() && readings.epochMillis(end) < start + level.millis()) {
+                end++;
+            }
+            rolled.add(RollUp.of(start, readings, begin, end));
+            begin = end;
         }
         return rolled;
     }
@@ -22,7 +28,7 @@ public final class RollUps {
     public static List<RollUp> each(ReadingSeries readings) {
         List<RollUp> each = new ArrayList<>(readings.size());
         for (int i = 0; i < readings.size(); i++) {
-            each.add(single(readings, i, readings.epochMillis(i)));
+            each.add(RollUp.of(readings.epochMillis(i), readings, i, i + 1));
         }
         return each;
     }
@@ -49,10 +55,5 @@ public final class RollUps {
         } else {
             rolled.add(next);
         }
-    }
-
-    private static RollUp single(ReadingSeries readings, int index, long startMillis) {
-        return RollUp.of(
-                startMillis, readings.epochMillis(index), readings.temperatureCelsius(index), readings.quality(index));
     }
 }

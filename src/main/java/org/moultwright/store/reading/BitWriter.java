@@ -1,21 +1,23 @@
 package org.moultwright.store.reading;
 
-import java.io.ByteArrayOutputStream;
+import java.util.Arrays;
 
-/** Writes bits. Carries are kept back until they are settled. Not safe to share. */
+/** Writes bits. Carries are kept back until they are settled. Used once; not safe to share. */
 final class BitWriter implements BitCoder {
     private static final int TOP_BITS = 24;
     private static final long WHOLE = 0xFFFF_FFFFL;
     private static final int TAIL_BYTES = 5;
 
-    private final ByteArrayOutputStream out;
+    private byte[] bytes = new byte[256];
+    private int size;
     private long low;
     private long range = WHOLE;
     private int kept;
     private long following = 1;
 
-    BitWriter(ByteArrayOutputStream out) {
-        this.out = out;
+    /** @param head what stands before the bits */
+    BitWriter(int head) {
+        bytes[size++] = (byte) head;
     }
 
     @Override
@@ -31,11 +33,15 @@ final class BitWriter implements BitCoder {
         return bit;
     }
 
-    /** Writes what is kept back; zeros at the end are left out, as a reader finds them there anyway. */
-    void end() {
+    /** The head and all that was written, less the zeros at the end, which a reader finds there anyway. */
+    byte[] written() {
         for (int i = 0; i < TAIL_BYTES; i++) {
             shift();
         }
+        while (size > 1 && bytes[size - 1] == 0) {
+            size--;
+        }
+        return Arrays.copyOf(bytes, size);
     }
 
     private void narrow(long bound, int bit) {
@@ -56,7 +62,7 @@ final class BitWriter implements BitCoder {
             int carry = (int) (low >>> Integer.SIZE);
             int settled = kept;
             while (following > 0) {
-                out.write(settled + carry);
+                add((byte) (settled + carry));
                 settled = 0xFF;
                 following--;
             }
@@ -64,5 +70,12 @@ final class BitWriter implements BitCoder {
         }
         following++;
         low = (low << Byte.SIZE) & WHOLE;
+    }
+
+    private void add(byte next) {
+        if (size == bytes.length) {
+            bytes = Arrays.copyOf(bytes, 2 * size);
+        }
+        bytes[size++] = next;
     }
 }

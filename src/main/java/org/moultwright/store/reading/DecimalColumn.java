@@ -15,31 +15,28 @@ final class DecimalColumn {
     private DecimalColumn() {}
 
     static void write(BitCoder coder, double[] values) {
-        Odds presence = new Odds(2);
-        long[] numbers = new long[values.length];
         int decimals = (int) coder.plain(DECIMALS_BITS, decimals(values));
+        boolean[] present = new boolean[values.length];
+        long[] numbers = new long[values.length];
         int count = 0;
-        int before = 1;
-        for (double value : values) {
-            before = coder.bit(presence, before, Double.isNaN(value) ? 0 : 1);
-            if (before == 1) {
-                numbers[count++] =
-                        decimals == BIT_BY_BIT ? Double.doubleToLongBits(value) : Math.round(value * POWERS[decimals]);
+        for (int i = 0; i < values.length; i++) {
+            present[i] = !Double.isNaN(values[i]);
+            if (present[i]) {
+                numbers[count++] = decimals == BIT_BY_BIT
+                        ? Double.doubleToLongBits(values[i])
+                        : Math.round(values[i] * POWERS[decimals]);
             }
         }
+        FlagColumn.code(coder, present);
         LongColumn.write(coder, Arrays.copyOf(numbers, count));
     }
 
     static double[] read(BitCoder coder, int size) {
-        Odds presence = new Odds(2);
         int decimals = (int) coder.plain(DECIMALS_BITS, 0);
-        boolean[] present = new boolean[size];
+        boolean[] present = FlagColumn.code(coder, new boolean[size]);
         int count = 0;
-        int before = 1;
-        for (int i = 0; i < size; i++) {
-            before = coder.bit(presence, before, 0);
-            present[i] = before == 1;
-            count += before;
+        for (boolean one : present) {
+            count += one ? 1 : 0;
         }
         long[] numbers = LongColumn.read(coder, count);
         double[] values = new double[size];

@@ -84,11 +84,12 @@ final class LongColumn {
                 : new long[0];
     }
 
-    private static double cost(long[] values, LongUnaryOperator expected) {
-        double bits = 0;
+    /** In bits, roughly. */
+    private static long cost(long[] values, LongUnaryOperator expected) {
+        long bits = 0;
         long next = values.length == 0 ? 0 : values[0];
         for (long value : values) {
-            bits += Math.log1p(Math.abs((double) value - next));
+            bits += Long.SIZE - Long.numberOfLeadingZeros(Math.abs(value - next));
             next = expected.applyAsLong(value);
         }
         return bits;

@@ -23,12 +23,13 @@ import org.moultwright.domain.ReadingSeries;
  */
 final class PackedLines {
     private static final int FORMAT = 2;
+    private static final String NO_LINE = "";
 
     private PackedLines() {}
 
     /** @param linesByEpochMillis of some or all of the readings, by their millisecond */
     static byte[] pack(NavigableMap<Long, String> linesByEpochMillis, ReadingSeries readings) {
-        Map<String, Integer> forms = new LinkedHashMap<>(Map.of("", 0));
+        Map<String, Integer> forms = new LinkedHashMap<>(Map.of(NO_LINE, 0));
         long[] formNos = new long[readings.size()];
         for (int i = 0; i < formNos.length; i++) {
             String line = linesByEpochMillis.get(readings.epochMillis(i));
@@ -41,11 +42,9 @@ final class PackedLines {
             for (String form : forms.keySet()) {
                 writeText(out, form);
             }
-            ByteArrayOutputStream numbers = new ByteArrayOutputStream();
-            BitWriter writer = new BitWriter(numbers);
-            LongColumn.write(writer, formNos);
-            writer.end();
-            numbers.writeTo(out);
+            BitWriter numbers = new BitWriter(FORMAT);
+            LongColumn.write(numbers, formNos);
+            out.write(numbers.written());
         } catch (IOException e) {
             throw new UncheckedIOException("cannot happen in memory", e);
         }
@@ -70,7 +69,7 @@ final class PackedLines {
             forms.add(readText(in));
         }
         byte[] numbers = in.readAllBytes();
-        long[] formNos = LongColumn.read(new BitReader(numbers, 0, numbers.length), readings.size());
+        long[] formNos = LongColumn.read(new BitReader(numbers, 1, numbers.length), readings.size());
         NavigableMap<Long, String> lines = new TreeMap<>();
         for (int i = 0; i < formNos.length; i++) {
             if (formNos[i] != 0) {

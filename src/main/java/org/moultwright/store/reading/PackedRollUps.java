@@ -1,6 +1,5 @@
 package org.moultwright.store.reading;
 
-import java.io.ByteArrayOutputStream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -15,9 +14,7 @@ final class PackedRollUps {
     private PackedRollUps() {}
 
     static byte[] pack(List<RollUp> rollUps) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        bytes.write(FORMAT);
-        BitWriter out = new BitWriter(bytes);
+        BitWriter out = new BitWriter(FORMAT);
         new NumberCoder(out).code(rollUps.size());
         write(out, rollUps, RollUp::startMillis);
         write(out, rollUps, RollUp::good);
@@ -29,8 +26,7 @@ final class PackedRollUps {
         writeMeasured(out, rollUps, RollUp::lowCelsius);
         writeMeasured(out, rollUps, RollUp::highCelsius);
         write(out, rollUps, RollUp::sumMicroCelsius);
-        out.end();
-        return bytes.toByteArray();
+        return out.written();
     }
 
     /** @throws IllegalArgumentException if the bytes are no packed roll-ups */

@@ -1,6 +1,5 @@
 package org.moultwright.store.reading;
 
-import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
@@ -20,18 +19,15 @@ final class PackedSeries {
     private PackedSeries() {}
 
     static byte[] pack(ReadingSeries series) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        bytes.write(FORMAT);
-        BitWriter out = new BitWriter(bytes);
+        BitWriter out = new BitWriter(FORMAT);
         new NumberCoder(out).code(series.size());
         writeTimes(out, series);
         codeQualities(out, qualities(series));
         DecimalColumn.write(out, column(series, series::temperatureCelsius));
         DecimalColumn.write(out, column(series, series::humidityPercent));
-        out.end();
-        int size = withoutZeros(bytes.toByteArray());
-        byte[] packed = Arrays.copyOf(bytes.toByteArray(), size + CHECKSUM_BYTES);
-        ByteBuffer.wrap(packed).putInt(size, checksum(packed, size));
+        byte[] written = out.written();
+        byte[] packed = Arrays.copyOf(written, written.length + CHECKSUM_BYTES);
+        ByteBuffer.wrap(packed).putInt(written.length, checksum(written, written.length));
         return packed;
     }
 
@@ -136,28 +132,21 @@ final class PackedSeries {
     }
 
     private static Quality[] codeQualities(BitCoder coder, Quality[] qualities) {
-        Odds odds = new Odds(4);
-        int before = 1;
-        for (int i = 0; i < qualities.length; i++) {
-            Quality known = qualities[i];
-            before = coder.bit(odds, before, known == Quality.GOOD ? 1 : 0);
-            if (before == 1) {
+        boolean[] good = new boolean[qualities.length];
+        for (int i = 0; i < good.length; i++) {
+            good[i] = qualities[i] == Quality.GOOD;
+        }
+        FlagColumn.code(coder, good);
+        Odds fault = new Odds(1);
+        for (int i = 0; i < good.length; i++) {
+            if (good[i]) {
                 qualities[i] = Quality.GOOD;
             } else {
-                boolean isFault = coder.bit(odds, 2, known == Quality.FAULT ? 1 : 0) == 1;
+                boolean isFault = coder.bit(fault, 0, qualities[i] == Quality.FAULT ? 1 : 0) == 1;
                 qualities[i] = isFault ? Quality.FAULT : Quality.SUSPECT;
             }
         }
         return qualities;
-    }
-
-    /** How much is left without zeros at the end, which a reader finds there anyway. */
-    private static int withoutZeros(byte[] bytes) {
-        int size = bytes.length;
-        while (size > 1 && bytes[size - 1] == 0) {
-            size--;
-        }
-        return size;
     }
 
     private static int checksum(byte[] bytes, int size) {
