@@ -104,6 +104,7 @@ final class Workbench implements AutoCloseable {
     private final SettingsViewModel settings;
     private final DayWords days;
     private final DeskWatch watch;
+    private final DeskIntake beside;
 
     /** The demo room listens to nothing of this machine. */
     private final KnownLines known;
@@ -149,6 +150,7 @@ final class Workbench implements AutoCloseable {
                         "They are kept in " + aside + "."));
         this.watch = new DeskWatch(
                 store, clock, days, settings.settingsProperty(), keeper, toolkit, sound, this::commandFailed);
+        this.beside = new DeskIntake(store, watch.watch(), toolkit);
         this.known = demoDoor.isPresent() ? new KnownLinesFile(file.beside(PROBES)) : KnownLines.NONE;
         this.screens = screens(book);
         this.view = new ShellView(
@@ -196,6 +198,7 @@ final class Workbench implements AutoCloseable {
     public void close() {
         demoDoor.ifPresent(DemoDoor::close);
         watch.close();
+        beside.close();
         runner.close();
         keeper.close();
         intake.close();
@@ -239,6 +242,7 @@ final class Workbench implements AutoCloseable {
                                 watch.watch(),
                                 store.alarms(),
                                 watch.model().lastTurnProperty(),
+                                beside.besideProperty(),
                                 SerialLines.links(),
                                 known,
                                 runner,

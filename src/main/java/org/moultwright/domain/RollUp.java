@@ -46,7 +46,16 @@ public record RollUp(
         int bad = end - begin - good;
         return good == 0
                 ? new RollUp(
-                        startMillis, 0, bad, startMillis, Double.NaN, startMillis, Double.NaN, Double.NaN, Double.NaN, 0)
+                        startMillis,
+                        0,
+                        bad,
+                        startMillis,
+                        Double.NaN,
+                        startMillis,
+                        Double.NaN,
+                        Double.NaN,
+                        Double.NaN,
+                        0)
                 : new RollUp(
                         startMillis,
                         good,

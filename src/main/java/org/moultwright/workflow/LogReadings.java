@@ -36,12 +36,12 @@ public final class LogReadings {
     private final CountDownLatch stopping = new CountDownLatch(1);
     private long settledAtNanos;
 
-    public LogReadings(ReadingLog log, String probe, LogListener listener) {
+    public LogReadings(ReadingSink log, String probe, LogListener listener) {
         this(log, probe, listener, USUAL_PAUSE);
     }
 
     /** @param pause how long to wait before it is tried again to keep what could not be kept */
-    public LogReadings(ReadingLog log, String probe, LogListener listener, Duration pause) {
+    public LogReadings(ReadingSink log, String probe, LogListener listener, Duration pause) {
         this.keeping = new Keeping(log, Require.text("probe", probe), listener, pause);
     }
 

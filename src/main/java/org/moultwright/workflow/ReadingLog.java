@@ -13,17 +13,7 @@ import org.moultwright.domain.RollUpLevel;
 import org.moultwright.domain.RollUps;
 
 /** The readings of all probes, raw as they came. */
-public interface ReadingLog {
-
-    /**
-     * Keeps readings of one probe; they are on disk when this returns.
-     *
-     * <p>No reading takes another's place. One whose instant another already holds, as when the clock was set
-     * back, is kept at the next free millisecond; the very same one given again is kept once.
-     *
-     * @return the readings as they are kept, in the order given
-     */
-    List<Logged> append(String probe, List<Logged> readings);
+public interface ReadingLog extends ReadingSink {
 
     /** The readings of a probe taken at or after {@code from} and before {@code to}, in order of time. */
     ReadingSeries series(String probe, Instant from, Instant to);

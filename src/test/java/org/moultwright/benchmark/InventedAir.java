@@ -45,9 +45,7 @@ final class InventedAir {
                 + 0.5 * wave(seconds / SECONDS_A_DAY)
                 + 0.15 * wave(seconds / HEATER_SECONDS)
                 + NOISE_CELSIUS * noise(number, 31 + probe);
-        double percent = 72
-                + 4 * wave(seconds / SECONDS_A_DAY + 0.3)
-                + NOISE_PERCENT * noise(number, 101 + probe);
+        double percent = 72 + 4 * wave(seconds / SECONDS_A_DAY + 0.3) + NOISE_PERCENT * noise(number, 101 + probe);
         boolean isFault = number % READINGS_A_FAULT == READINGS_A_FAULT - 1;
         return new Reading(
                 start.plusMillis(millis),

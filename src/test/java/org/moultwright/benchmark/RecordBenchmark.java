@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
@@ -16,6 +17,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BiConsumer;
+import org.h2.mvstore.MVStoreTool;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.Reading;
@@ -33,8 +35,9 @@ import org.moultwright.workflow.TraceReadings;
  * The whole record in one run: years of probes taken in, opened, drawn over every window, and logging at a rate
  * no incubator has; beside it a plain table of rows, filled with the beginning of the same readings.
  *
- * <p>Arguments: days (1826), seconds of logging (30), rows of the plain table (3000000). Needs about 4 GB of memory
- * for JavaFX and the plain table's cache only: {@code -Xmx2g} is plenty.
+ * <p>Arguments: days (1826), seconds of logging (30; 600 for the full run), rows of the plain table (2000000; all
+ * would take half an hour and ten gigabytes). Painting needs no display. Other work on the machine shows: the load is
+ * printed.
  */
 public final class RecordBenchmark {
     private static final Instant START = Instant.parse("2021-01-01T00:00:00Z");
@@ -62,7 +65,7 @@ public final class RecordBenchmark {
     public static void main(String[] arguments) throws IOException, SQLException {
         int days = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1826;
         int seconds = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 30;
-        long plainRows = arguments.length > 2 ? Long.parseLong(arguments[2]) : 3_000_000;
+        long plainRows = arguments.length > 2 ? Long.parseLong(arguments[2]) : 2_000_000;
         new RecordBenchmark(Files.createTempDirectory("record"), days).run(seconds, plainRows);
         System.exit(0);
     }
@@ -71,7 +74,11 @@ public final class RecordBenchmark {
         long all = PROBES * readingsAProbe;
         System.out.printf("%d probes at %d s for %d days: %,d readings%n", PROBES, MILLIS_APART / 1000, days, all);
         long inPlain = Math.min(readingsAProbe, plainRows);
-        System.out.printf("plain table: %,d rows, the beginning of one probe%n", inPlain);
+        System.out.printf(
+                "plain table: %,d rows, the beginning of one probe; %d cores, load %.1f%n",
+                inPlain,
+                Runtime.getRuntime().availableProcessors(),
+                ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
         Path store = folder.resolve("room.store");
         double ours = timed(() -> takeIn(store));
         Path plain = folder.resolve("plain");
@@ -79,7 +86,16 @@ public final class RecordBenchmark {
             double plains = timed(() -> table.insert(1, inPlain, number -> air.reading(1, number)));
             told("import", all / ours, "rows/s", inPlain / plains);
         }
-        told("size, no raw lines", bytesEach(store, all), "B/reading", bytesEach(plain("plain.mv.db"), inPlain));
+        told(
+                "file, no raw lines",
+                bytesEach(store, all),
+                "B/reading",
+                bytesEach(folder.resolve("plain.mv.db"), inPlain));
+        told(
+                "in use, no raw lines",
+                inUseBytes(store) / (double) all,
+                "B/reading",
+                inUseBytes(folder.resolve("plain.mv.db")) / (double) inPlain);
         raw();
         open(store);
         windows(store, plain, inPlain);
@@ -119,10 +135,8 @@ public final class RecordBenchmark {
             }
         }
         System.out.printf(
-                "%-26s %,12.2f B/reading (%d days; file of an empty store left out)%n",
-                "size with raw lines",
-                (Files.size(file) - Files.size(empty())) / (double) readings,
-                RAW_DAYS);
+                "%-26s %,12.2f B/reading (%d days; an empty store's left out)%n",
+                "in use, with raw lines", (inUseBytes(file) - inUseBytes(empty())) / (double) readings, RAW_DAYS);
     }
 
     private void open(Path store) {
@@ -165,8 +179,7 @@ public final class RecordBenchmark {
                 boolean isInPlain = length.toMillis() < inPlain * MILLIS_APART;
                 if (isInPlain) {
                     for (int look = 0; look < 3; look++) {
-                        long from = START.toEpochMilli()
-                                + random.nextLong(inPlain * MILLIS_APART - length.toMillis());
+                        long from = START.toEpochMilli() + random.nextLong(inPlain * MILLIS_APART - length.toMillis());
                         plainData.time(() -> {
                             ReadingSeries found = table.series(1, from, from + length.toMillis());
                             if (found.size() > length.toMillis() / MILLIS_APART + 2) {
@@ -176,18 +189,19 @@ public final class RecordBenchmark {
                     }
                 }
                 System.out.printf(
-                        "window of %-10s data median %6.1f ms (longest %6.1f), paint %6.1f ms (longest %6.1f), %,d"
+                        "window of %-10s data %6.1f ms (%.1f to %.1f), paint %6.1f ms (%.1f to %.1f), %,d"
                                 + " roll-ups; plain data %s%n",
                         words,
                         1000 * data.median(),
+                        1000 * data.shortest(),
                         1000 * data.longest(),
                         1000 * painted.median(),
+                        1000 * painted.shortest(),
                         1000 * painted.longest(),
                         columns,
                         isInPlain
                                 ? "%.1f ms, %.1f times as long"
-                                        .formatted(
-                                                1000 * plainData.median(), plainData.median() / data.median())
+                                        .formatted(1000 * plainData.median(), plainData.median() / data.median())
                                 : "not that long");
             });
         }
@@ -200,10 +214,12 @@ public final class RecordBenchmark {
         try (H2Store store = H2Store.open(folder.resolve("log.store"))) {
             LogReadings log = new LogReadings(store.readings(), "P-1", new Counting(acknowledged));
             long cpu = machine.getProcessCpuTime();
-            double wall = timed(() ->
-                    log.run(lines, new ProbeLine("none", "none"), Optional.of(Duration.ofSeconds(seconds))));
+            double wall = timed(
+                    () -> log.run(lines, new ProbeLine("none", "none"), Optional.of(Duration.ofSeconds(seconds))));
             double share = (machine.getProcessCpuTime() - cpu) / 1e9 / wall;
-            long kept = store.readings().series("P-1", Instant.EPOCH, Instant.now().plusSeconds(86_400)).size();
+            long kept = store.readings()
+                    .series("P-1", Instant.EPOCH, Instant.now().plusSeconds(86_400))
+                    .size();
             System.out.printf(
                     "logging %,d readings/s for %.0f s: said %,d, acknowledged %,d, kept %,d; %.1f %% of one core%n",
                     READINGS_A_SECOND, wall, lines.said(), acknowledged.get(), kept, 100 * share);
@@ -214,10 +230,6 @@ public final class RecordBenchmark {
         Path empty = folder.resolve("empty.store");
         H2Store.open(empty).close();
         return empty;
-    }
-
-    private Path plain(String name) {
-        return folder.resolve(name);
     }
 
     private Map<String, Duration> lengths() {
@@ -240,9 +252,15 @@ public final class RecordBenchmark {
         return Files.size(file) / (double) readings;
     }
 
+    /** The size of a copy without the room that is free for later readings. */
+    private static long inUseBytes(Path file) throws IOException {
+        Path copy = Files.copy(file, file.resolveSibling("copy"), StandardCopyOption.REPLACE_EXISTING);
+        MVStoreTool.compact(copy.toString(), false);
+        return Files.size(copy);
+    }
+
     private static void told(String what, double ours, String unit, double plain) {
-        System.out.printf(
-                "%-26s %,12.2f %s; plain %,12.2f; ratio %.2f%n", what, ours, unit, plain, ours / plain);
+        System.out.printf("%-26s %,12.2f %s; plain %,12.2f; ratio %.2f%n", what, ours, unit, plain, ours / plain);
     }
 
     private static double timed(Runnable work) {

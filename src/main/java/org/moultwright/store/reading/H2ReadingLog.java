@@ -35,9 +35,7 @@ public final class H2ReadingLog implements ReadingLog, BulkReadings {
             return readings;
         }
         try (Arrivals.Batch batch = arrivals.begin()) {
-            readings.forEach(logged -> batch.add(probe, logged.reading()));
-            return transactions.write(
-                    handle -> ReadingTables.append(handle, ProbeTable.numberOf(handle, probe), readings));
+            return transactions.write(handle -> batch.append(handle, probe, readings));
         }
     }
 

@@ -6,16 +6,23 @@ import java.util.Map;
 import java.util.function.LongUnaryOperator;
 
 /**
- * One column of whole numbers: each as its distance from what the ones before let expect. Where only a few
+ * One column of whole numbers, less the noughts all end in: each as its distance from what the ones before let
+ * expect. Where only a few
  * different ones occur, as of an instrument with coarse steps, their ranks stand for them.
  */
 final class LongColumn {
     private static final int RANKS_BITS = 6;
     private static final int MOST_RANKS = (1 << RANKS_BITS) - 1;
 
+    private static final int POWERS_BITS = 3;
+    private static final long[] POWERS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000};
+
     private LongColumn() {}
 
-    static void write(BitCoder coder, long[] values) {
+    static void write(BitCoder coder, long[] given) {
+        long scale = POWERS[(int) coder.plain(POWERS_BITS, tens(given))];
+        long[] values = new long[given.length];
+        Arrays.setAll(values, i -> given[i] / scale);
         long[] ranks = ranks(values);
         long[] coded = values.clone();
         codeRanks(coder, ranks);
@@ -27,6 +34,7 @@ final class LongColumn {
     }
 
     static long[] read(BitCoder coder, int size) {
+        long scale = POWERS[(int) coder.plain(POWERS_BITS, 0)];
         long[] ranks = codeRanks(coder, new long[0]);
         long[] values = new long[size];
         code(coder, values, coder.evenBit(0));
@@ -38,6 +46,7 @@ final class LongColumn {
                 values[i] = ranks[(int) values[i]];
             }
         }
+        Arrays.setAll(values, i -> values[i] * scale);
         return values;
     }
 
@@ -60,6 +69,17 @@ final class LongColumn {
             coded[i] = previous;
         }
         return coded;
+    }
+
+    /** How many noughts all values end in, at most seven. */
+    private static int tens(long[] values) {
+        int tens = POWERS.length - 1;
+        for (long value : values) {
+            while (value % POWERS[tens] != 0) {
+                tens--;
+            }
+        }
+        return tens;
     }
 
     /** The different values in order, if ranks are worth it. */

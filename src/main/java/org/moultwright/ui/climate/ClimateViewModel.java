@@ -40,6 +40,7 @@ final class ClimateViewModel {
                         : trace.faultProperty().get(),
                 trace.faultProperty(),
                 board.silenceProperty());
+        desk.beside().addListener((observed, before, after) -> wires.show(after));
         desk.room().addListener((observed, before, after) -> read());
         chosenProperty().addListener((observed, before, after) -> age());
         read();
