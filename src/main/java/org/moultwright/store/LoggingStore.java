@@ -125,8 +125,8 @@ public final class LoggingStore implements ReadingSink, AutoCloseable {
 
     private void takeBack() {
         try {
-            endSpool();
             open();
+            endSpool();
         } catch (StoreException notYet) {
             // It is still another's, or the disk is full: readings go on into a spool, and this is tried again.
         }
