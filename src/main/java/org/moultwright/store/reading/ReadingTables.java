@@ -81,6 +81,9 @@ final class ReadingTables {
                         HourOfReadings.of(hour.logged().stream()
                                 .filter(logged -> epochMillis(logged) != millis)
                                 .toList())));
+        // Rare, and of probes with few readings: so all of its roll-ups are made anew.
+        RollUpTable.forget(handle, probeNo);
+        rollUpAnew(handle, probeNo);
     }
 
     /** The readings at or after one millisecond and before another. */

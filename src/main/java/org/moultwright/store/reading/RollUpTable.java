@@ -54,6 +54,12 @@ final class RollUpTable {
         Rows.insert(handle, "roll_up", List.of(cells));
     }
 
+    static void forget(Handle handle, int probeNo) {
+        handle.createUpdate("delete from roll_up where probe_no = :probe")
+                .bind("probe", probeNo)
+                .execute();
+    }
+
     /** The probes that have packed hours and no roll-ups of them at all, as in a store of before there were any. */
     static List<Integer> missing(Handle handle) {
         return handle.createQuery("select probe_no from probe where exists (select 1 from reading_hour where"
