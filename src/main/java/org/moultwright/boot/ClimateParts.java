@@ -21,6 +21,7 @@ import org.moultwright.ui.settings.SettingsViewModel;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.KnownLines;
+import org.moultwright.workflow.LeftBeside;
 import org.moultwright.workflow.NoteDisplay;
 import org.moultwright.workflow.ProbeLinks;
 import org.moultwright.workflow.RecordCalibration;
@@ -51,7 +52,14 @@ record ClimateParts(H2Store store, BroodBook book, Path profiles, InstantSource 
      */
     record Runners(Runner reading, Runner keeping, Supplier<? extends Runner> line) {}
 
-    ClimateDesk desk(Shown shown, DeskWatch watch, KnownLines known, SettingsViewModel settings, Runners runners) {
+    /** @param beside what loggers beside the desk have left for its store */
+    ClimateDesk desk(
+            Shown shown,
+            DeskWatch watch,
+            ObservableObjectValue<LeftBeside> beside,
+            KnownLines known,
+            SettingsViewModel settings,
+            Runners runners) {
         SerialLines lines = new SerialLines(profiles);
         ProbeLinks links = lines.links();
         return new ClimateDesk(
@@ -60,6 +68,7 @@ record ClimateParts(H2Store store, BroodBook book, Path profiles, InstantSource 
                 watch.watch(),
                 store.alarms(),
                 watch.model().lastTurnProperty(),
+                beside,
                 links,
                 known,
                 instruments(shown, runners),

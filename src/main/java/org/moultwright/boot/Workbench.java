@@ -117,6 +117,7 @@ final class Workbench implements AutoCloseable {
     private final SettingsViewModel settings;
     private final DayWords days;
     private final DeskWatch watch;
+    private final DeskIntake beside;
 
     /** The demo room listens to nothing of this machine. */
     private final KnownLines known;
@@ -172,6 +173,7 @@ final class Workbench implements AutoCloseable {
         assumed.problem().ifPresent(problem -> tell(Tone.WARN, "Your own timings of species are not used.", problem));
         this.watch = new DeskWatch(
                 store, clock, days, settings.settingsProperty(), keeper, toolkit, reach, this::commandFailed);
+        this.beside = new DeskIntake(store, watch.watch(), toolkit);
         this.known = demoDoor.isPresent() ? new KnownLinesFile(file.beside(PROBES)) : KnownLines.NONE;
         Intake writeIn = writeIn(book, new UndoDeed(book, clock, UUID::randomUUID), UUID::randomUUID);
         ClimateParts parts = new ClimateParts(store, book, file.beside(PROFILES), clock, toolkit);
@@ -179,6 +181,7 @@ final class Workbench implements AutoCloseable {
                 parts.desk(
                         new ClimateParts.Shown(roomView, this::readAgain, shell, days, this::window),
                         watch,
+                        beside.besideProperty(),
                         known,
                         settings,
                         new ClimateParts.Runners(runner, keeper, this::lineRunner)),
@@ -233,6 +236,7 @@ final class Workbench implements AutoCloseable {
         climate.close();
         lineRunners.forEach(each -> each.finish(LONGEST_ENDING));
         watch.close();
+        beside.close();
         runner.close();
         keeper.close();
         intake.close();

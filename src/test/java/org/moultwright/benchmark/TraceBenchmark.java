@@ -98,12 +98,12 @@ public final class TraceBenchmark {
     private static Trace trace(ReadingPyramid readings, TraceWindow window, int others) {
         List<Trace.Line> beside = new ArrayList<>();
         for (int i = 0; i < others; i++) {
-            beside.add(new Trace.Line("P-" + (i + 2), readings));
+            beside.add(new Trace.Line("P-" + (i + 2), readings, false));
         }
         return new Trace(
                 ZoneOffset.UTC,
                 window,
-                new Trace.Line("P-1", readings),
+                new Trace.Line("P-1", readings, false),
                 beside,
                 Optional.of(new Trace.Band(26, 28)),
                 BRIDGED,

@@ -49,8 +49,12 @@ public record Trace(
         return line.readings().readings();
     }
 
-    /** One probe's readings. */
-    public record Line(String name, ReadingPyramid readings) {}
+    /**
+     * One probe's readings.
+     *
+     * @param isOutline whether these only look as the readings do, so that counting them tells nothing
+     */
+    public record Line(String name, ReadingPyramid readings, boolean isOutline) {}
 
     /** Temperatures aimed at, in °C. */
     public record Band(double lowCelsius, double highCelsius) {}

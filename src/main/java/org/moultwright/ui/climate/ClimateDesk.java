@@ -13,6 +13,7 @@ import org.moultwright.ui.instrument.InstrumentDesk;
 import org.moultwright.workflow.AlarmJournal;
 import org.moultwright.workflow.KeepWatch;
 import org.moultwright.workflow.KnownLines;
+import org.moultwright.workflow.LeftBeside;
 import org.moultwright.workflow.ProbeLinks;
 import org.moultwright.workflow.ReadingLog;
 import org.moultwright.workflow.RoomView;
@@ -25,6 +26,7 @@ import org.moultwright.workflow.RoomView;
  * @param watch hears what the probes on a wire say
  * @param journal what alarms there were
  * @param lastTurn changes with every line of the journal
+ * @param beside what loggers beside the desk have left for its store
  * @param links probes on a wire
  * @param known the lines listened to when the desk was closed last
  * @param instruments calibrations and displays
@@ -43,6 +45,7 @@ public record ClimateDesk(
         KeepWatch watch,
         AlarmJournal journal,
         ObservableObjectValue<Optional<AlarmEntry>> lastTurn,
+        ObservableObjectValue<LeftBeside> beside,
         ProbeLinks links,
         KnownLines known,
         InstrumentDesk instruments,

@@ -62,6 +62,7 @@ final class ClimateViewModel {
                         ? "Held at %s: nothing moves while you read. Readings are kept and alarms go on."
                                 .formatted(desk.days().clock(desk.clock().instant()))
                         : "");
+        desk.beside().addListener((observed, before, after) -> wires.show(after));
         desk.room().addListener((observed, before, after) -> read());
         desk.walls().walls().addListener((observed, before, after) -> age());
         chosenProperty().addListener((observed, before, after) -> {

@@ -12,6 +12,7 @@ import org.moultwright.domain.Reading;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.DayWords;
 import org.moultwright.workflow.AdvisedException;
+import org.moultwright.workflow.LeftBeside;
 import org.moultwright.workflow.LinkState;
 import org.moultwright.workflow.LogListener;
 import org.moultwright.workflow.LogReadings;
@@ -48,7 +49,7 @@ final class ProbeWires {
             return;
         }
         LogReadings logging =
-                new LogReadings(desk.log(), probe, new WatchedLine(desk.watch(), probe, new Ear(probe, line)));
+                new LogReadings(desk.log(), probe, new WatchedLine(desk.watch()::heard, probe, new Ear(probe, line)));
         running.put(probe, logging);
         states.put(probe, "connecting to " + line.port());
         desk.lineRunner()
@@ -74,6 +75,22 @@ final class ProbeWires {
                 done.value().forEach(this::connect);
             }
         });
+    }
+
+    /** Shows what loggers beside the desk hear; it is kept and watched here like what comes over the desk's own wires. */
+    void show(LeftBeside beside) {
+        beside.latest().forEach((probe, reading) -> {
+            heard.put(probe, reading);
+            states.put(probe, "heard by a logger beside the desk; kept and watched here");
+            beside.waits()
+                    .ifPresentOrElse(
+                            fault -> unkept.put(
+                                    probe,
+                                    "safe beside the store, taken in as soon as it can be: " + fault.sentence() + " ("
+                                            + fault.code() + ")"),
+                            () -> unkept.remove(probe));
+        });
+        changed.run();
     }
 
     void stop(String probe) {

@@ -33,9 +33,6 @@ final class TraceModel {
     private static final Duration SHORTEST_PAUSE = Duration.ofSeconds(2);
     private static final Duration FIRST_GUESS = Duration.ofDays(1);
 
-    /** About as many pixels as a trace is wide: what is newer than one pixel need not be fetched. */
-    private static final int PIXELS = 1600;
-
     private final ClimateDesk desk;
     private final Supplier<ProbePlaces> places;
     private final NewestQuestion<TraceSource.Question, List<FetchedLine>> source;
@@ -119,9 +116,9 @@ final class TraceModel {
         span.set(TimeSpan.OWN);
         window = Optional.of(shown);
         show();
-        boolean isRead = !fetched.isEmpty() && fetched.get(0).window().holds(shown);
+        boolean isRead = !fetched.isEmpty() && fetched.get(0).shows(shown);
         if (!isRead) {
-            ask(around(shown));
+            askAround(shown);
         }
     }
 
@@ -140,28 +137,35 @@ final class TraceModel {
         }
         Instant now = desk.clock().instant();
         fetchedAt = now;
-        ask(
-                span.get() == TimeSpan.OWN
-                        ? around(window.orElse(new TraceWindow(now.minus(FIRST_GUESS), now)))
-                        : new TraceWindow(span.get().length().map(now::minus).orElse(Instant.EPOCH), now));
+        if (span.get() == TimeSpan.OWN) {
+            askAround(window.orElse(new TraceWindow(now.minus(FIRST_GUESS), now)));
+        } else {
+            ask(new TraceWindow(span.get().length().map(now::minus).orElse(Instant.EPOCH), now), FetchedLine.PIXELS);
+        }
     }
 
     private Duration pause() {
-        Duration pixel = window.map(shown -> shown.length().dividedBy(PIXELS)).orElse(Duration.ZERO);
+        Duration pixel = window.map(shown -> shown.length().dividedBy(FetchedLine.PIXELS))
+                .orElse(Duration.ZERO);
         return pixel.compareTo(SHORTEST_PAUSE) > 0 ? pixel : SHORTEST_PAUSE;
     }
 
     /** As much again before and after it, for the next move of the hand. */
-    private TraceWindow around(TraceWindow shown) {
+    private void askAround(TraceWindow shown) {
         Instant end = shown.to().plus(shown.length());
         Instant now = desk.clock().instant();
-        return new TraceWindow(shown.from().minus(shown.length()), end.isAfter(now) ? now : end);
+        TraceWindow around = new TraceWindow(shown.from().minus(shown.length()), end.isAfter(now) ? now : end);
+        ask(
+                around,
+                (double) FetchedLine.PIXELS
+                        * around.length().toMillis()
+                        / shown.length().toMillis());
     }
 
-    private void ask(TraceWindow wanted) {
+    private void ask(TraceWindow wanted, double pixels) {
         List<String> probes = new ArrayList<>(List.of(chosen.get()));
         probes.addAll(compared);
-        source.ask(new TraceSource.Question(probes, wanted));
+        source.ask(new TraceSource.Question(probes, wanted, pixels));
     }
 
     private void fetched(Outcome<List<FetchedLine>> outcome) {
@@ -208,7 +212,7 @@ final class TraceModel {
                 first.line(),
                 fetched.stream().skip(1).map(FetchedLine::line).toList(),
                 TraceSource.target(standing, container, shown.to()),
-                TraceSource.LONGEST_BRIDGED,
+                first.longestBridged(),
                 first.excursions().stream()
                         .filter(stretch -> stretch.to().isAfter(shown.from())
                                 && stretch.from().isBefore(shown.to()))

@@ -6,11 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUp;
+import org.moultwright.domain.RollUps;
 import org.moultwright.ui.chart.ReadingPyramid;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceWindow;
 import org.moultwright.workflow.ReadingLog;
+import org.moultwright.workflow.TraceReadings;
 
 /** Reads what a trace is drawn from. The one place where the screen asks the log for stretches of readings. */
 final class TraceSource {
@@ -36,8 +38,9 @@ final class TraceSource {
      * What is asked: some probes over one stretch.
      *
      * @param probes the one shown first leading
+     * @param pixels how wide the stretch would be shown
      */
-    record Question(List<String> probes, TraceWindow window) {
+    record Question(List<String> probes, TraceWindow window, double pixels) {
         Question {
             probes = List.copyOf(probes);
         }
@@ -47,19 +50,22 @@ final class TraceSource {
         ProbePlaces standing = places.get();
         List<FetchedLine> lines = new ArrayList<>();
         for (String probe : asked.probes()) {
-            lines.add(read(probe, asked.window(), standing));
+            lines.add(read(probe, asked, standing));
         }
         return lines;
     }
 
-    private FetchedLine read(String probe, TraceWindow window, ProbePlaces standing) {
-        Instant end = window.to().plusMillis(1);
-        ReadingSeries readings = standing.corrected(probe, log.series(probe, window.from(), end));
+    private FetchedLine read(String probe, Question asked, ProbePlaces standing) {
+        TraceWindow window = asked.window();
+        TraceReadings read = TraceReadings.of(log, probe, window.from(), window.to(), asked.pixels());
+        List<RollUp> rollUps = standing.corrected(probe, read.rollUps());
+        Duration bridged = FetchedLine.bridged(read.level());
         List<Trace.Stretch> excursions = standing.stay(probe, window.to())
                 .flatMap(stay -> standing.referenceCelsius(stay.container(), window.to()))
-                .map(celsius -> Excursions.of(readings, band(celsius, ALARM_CELSIUS), ALARM_AFTER, LONGEST_BRIDGED))
+                .map(celsius -> Excursions.of(rollUps, band(celsius, ALARM_CELSIUS), ALARM_AFTER, bridged))
                 .orElse(List.of());
-        return new FetchedLine(probe, window, ReadingPyramid.of(readings, LONGEST_BRIDGED, window.to()), excursions);
+        ReadingPyramid readings = ReadingPyramid.of(RollUps.outline(rollUps), bridged, window.to());
+        return new FetchedLine(probe, window, read.level(), readings, excursions);
     }
 
     /** The band aimed at where a probe stands. */

@@ -33,10 +33,10 @@ final class TraceWords {
                 .range(trace.from(), trace.to())
                 .map(range -> String.format(
                         Locale.ROOT,
-                        "lowest %.1f, highest %.1f °C, %,d good readings%s · shade = lowest to highest, hatched = silent",
+                        "lowest %.1f, highest %.1f °C%s%s · shade = lowest to highest, hatched = silent",
                         range.low(),
                         range.high(),
-                        range.good(),
+                        trace.line().isOutline() ? "" : String.format(Locale.ROOT, ", %,d good readings", range.good()),
                         band(trace)))
                 .orElse("No good reading in this time.");
     }

@@ -28,6 +28,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import org.moultwright.device.DeviceException;
 import org.moultwright.device.profile.LineProfiles;
 import org.moultwright.device.serial.KnownLinesFile;
 import org.moultwright.domain.Quality;
@@ -48,6 +49,7 @@ import org.moultwright.ui.finder.FinderDesk;
 import org.moultwright.ui.finder.SpokenWire;
 import org.moultwright.ui.instrument.InstrumentDesk;
 import org.moultwright.ui.theme.Appearance;
+import org.moultwright.workflow.LeftBeside;
 import org.moultwright.workflow.LinkState;
 import org.moultwright.workflow.NoteDisplay;
 import org.moultwright.workflow.ProbeLine;
@@ -56,6 +58,7 @@ import org.moultwright.workflow.ProbeListener;
 import org.moultwright.workflow.ReadingLog;
 import org.moultwright.workflow.RecordCalibration;
 import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.TakenBeside;
 import org.moultwright.workflow.UndoDeed;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -75,6 +78,7 @@ class ClimateUiTest {
     private final ObjectProperty<Map<String, WallSetting>> walls = new SimpleObjectProperty<>(Map.of());
     private H2Store store;
     private TraceChart chart;
+    private final ObjectProperty<LeftBeside> beside = new SimpleObjectProperty<>(LeftBeside.NOTHING);
     private ClimateViewModel model;
 
     @Start
@@ -226,6 +230,27 @@ class ClimateUiTest {
     }
 
     @Test
+    void whatALoggerBesideTheDeskHearsIsShownWithWhoKeepsIt(FxRobot robot) {
+        Reading reading = new Reading(RoomFixture.NOW, 25.6, Double.NaN, Quality.GOOD);
+        LeftBeside taken = LeftBeside.NOTHING.and(
+                List.of(new TakenBeside("P-8", List.of(new ReadingLog.Logged(reading, "25.6")))));
+        robot.interact(() -> beside.set(taken));
+        assertThat(model.probes())
+                .filteredOn(row -> row.probe().equals("P-8"))
+                .singleElement()
+                .satisfies(row -> assertThat(row.reading()).isEqualTo("25.6 °C"))
+                .satisfies(row -> assertThat(row.wire()).startsWith("heard by a logger beside the desk"));
+        robot.interact(
+                () -> beside.set(taken.waiting(new DeviceException(DeviceException.Reason.MISSING, "It waits."))));
+        assertThat(model.probes())
+                .filteredOn(row -> row.probe().equals("P-8"))
+                .extracting(ProbeRow::wire)
+                .singleElement()
+                .asString()
+                .startsWith("safe beside the store");
+    }
+
+    @Test
     void theJournalIsListedTheNewestFirst(FxRobot robot) {
         assertThat(model.journal()).extracting(JournalRow::what).contains("box 1 too warm, 30.4 °C");
         robot.interact(() -> invented.watch.acknowledge());
@@ -332,6 +357,7 @@ class ClimateUiTest {
                 invented.watch,
                 invented.journal,
                 invented.model.lastTurnProperty(),
+                beside,
                 new OneLine(),
                 known,
                 instruments(),
