@@ -28,7 +28,9 @@ public record TraceReadings(Optional<RollUpLevel> level, List<RollUp> rollUps) {
     public static TraceReadings of(ReadingLog log, String probe, Instant from, Instant to, double pixels) {
         Instant end = to.plusMillis(1);
         Instant begin = log.earliest(probe).filter(from::isBefore).orElse(from);
-        Optional<RollUpLevel> level = RollUpLevel.coarsest(Duration.between(begin, to), pixels);
+        // Minutes are made from the readings when asked for: those are no slower to show, and can be counted.
+        Optional<RollUpLevel> level =
+                RollUpLevel.coarsest(Duration.between(begin, to), pixels).filter(found -> found != RollUpLevel.MINUTE);
         return new TraceReadings(
                 level,
                 level.map(coarse -> log.rollUps(probe, coarse, begin, end))
