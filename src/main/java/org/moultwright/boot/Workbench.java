@@ -23,6 +23,7 @@ import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.domain.Brood;
 import org.moultwright.exchange.DelimitedReadings;
 import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.exchange.SheetDraftsFile;
 import org.moultwright.exchange.TimingsFile;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
@@ -48,6 +49,7 @@ import org.moultwright.ui.potting.PdfFileDialog;
 import org.moultwright.ui.potting.PottingDesk;
 import org.moultwright.ui.potting.PottingScreen;
 import org.moultwright.ui.potting.SystemPrinter;
+import org.moultwright.ui.round.BegunDesk;
 import org.moultwright.ui.round.RoundDesk;
 import org.moultwright.ui.round.RoundScreen;
 import org.moultwright.ui.settings.SettingsScreen;
@@ -84,6 +86,8 @@ final class Workbench implements AutoCloseable {
 
     private static final String PROBES = "probes.txt";
 
+    private static final String DRAFTS = ".sheets";
+
     private static final String PROFILES = "profiles";
 
     /** How long a link may take to end; opening a port that does not answer takes longest. */
@@ -100,6 +104,9 @@ final class Workbench implements AutoCloseable {
 
     /** What the keeper enters never waits behind a forecast. */
     private final BackgroundRunner keeper;
+
+    /** What is typed is on disk within moments, whatever else goes on. */
+    private final BackgroundRunner typed;
 
     /** A brood folder of many readings takes a while; nothing waits behind it. */
     private final BackgroundRunner intake;
@@ -150,6 +157,7 @@ final class Workbench implements AutoCloseable {
         this.demoDoor = demoDoor;
         this.runner = new BackgroundRunner("desk work", toolkit);
         this.keeper = new BackgroundRunner("keeper's entries", toolkit);
+        this.typed = new BackgroundRunner("begun sheets", toolkit);
         this.intake = new BackgroundRunner("brood folders", toolkit);
         this.whatIf = new BackgroundRunner("what if", toolkit);
         this.ownTimings = new TimingsFile(file.beside(TimingsFile.NAME));
@@ -238,7 +246,8 @@ final class Workbench implements AutoCloseable {
         watch.close();
         beside.close();
         runner.close();
-        keeper.close();
+        keeper.finish(LONGEST_ENDING);
+        typed.finish(LONGEST_ENDING);
         intake.close();
         whatIf.close();
         store.close();
@@ -270,8 +279,8 @@ final class Workbench implements AutoCloseable {
         RecordRound record = new RecordRound(book, clock, ids);
         PotSlings potSlings = new PotSlings(book, clock, ids);
         return List.of(
-                new RoundScreen(
-                        new RoundDesk(roomView, this::readAgain, record, undo, keeper, shell, clock, days, words)),
+                new RoundScreen(new RoundDesk(
+                        roomView, this::readAgain, record, undo, keeper, shell, clock, days, words, begun())),
                 BroodsScreen.of(
                         new BroodsDesk(
                                 roomView, this::readAgain, waysIn(book, ids), beliefs, keeper, clock, days, words),
@@ -292,6 +301,14 @@ final class Workbench implements AutoCloseable {
                         clock,
                         days,
                         words)));
+    }
+
+    private BegunDesk begun() {
+        SheetDraftsFile file = new SheetDraftsFile(store.beside(DRAFTS));
+        SheetDraftsFile.Loaded loaded = file.load();
+        loaded.problem()
+                .ifPresent(problem -> tell(Tone.WARN, "The sheets begun last time could not be read.", problem));
+        return new BegunDesk(loaded.drafts(), file, typed);
     }
 
     private WaysIn waysIn(BroodBook book, Supplier<UUID> ids) {

@@ -87,6 +87,11 @@ public final class H2Store implements AutoCloseable {
         return StoreOpening.openToLog(file, Migrations.OURS);
     }
 
+    /** The file of the store's name with more at its end, for what waits to be in the store. */
+    public Path beside(String ending) {
+        return file.resolveSibling(file.getFileName() + ending);
+    }
+
     public BroodBook book() {
         return new H2BroodBook(transactions, arrivals);
     }

@@ -79,6 +79,8 @@ class EveryViewTest {
                         alone("round, mould and dead", RoundPictures::mouldAndDead),
                         alone("round, a question", RoundPictures::unbalanced),
                         alone("round, asking why", RoundPictures::asking),
+                        alone("round, a sheet outdated and one astray", RoundPictures::interrupted),
+                        alone("round, a count far off", RoundPictures::farOff),
                         alone("broods, a brood's timing", TimingPictures::timing),
                         alone("forecast, how good the dates were", AccuracyPictures::accuracy),
                         alone("climate, a reading typed", IntakePictures::reading),

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.moultwright.domain.Look;
+import org.moultwright.workflow.SheetDraft;
 
 /**
  * How a look is written in a field of the sheet: {@code 12} all counted, {@code 7/20} seven of twenty looked
@@ -15,7 +16,7 @@ final class LookEntry {
     static final String NOT_LOOKED = "";
 
     /** What the text may be at any moment of typing. */
-    static final Pattern TYPABLE = Pattern.compile("\\d{0,5}|\\d{1,5}/\\d{0,5}|seen|none");
+    static final Pattern TYPABLE = SheetDraft.TYPABLE;
 
     private static final Pattern FULL = Pattern.compile("\\d{1,5}");
     private static final Pattern SAMPLE = Pattern.compile("(\\d{1,5})/(\\d{1,5})");

@@ -15,6 +15,7 @@ final class LookField extends EntryField {
                 problemProperty().set("");
             } else {
                 problemProperty().set(LookEntry.problem(row.textProperty().get()));
+                row.left();
             }
         });
     }

@@ -22,6 +22,7 @@ import org.moultwright.workflow.UndoDeed;
  * @param clock says when the keeper looked
  * @param days the keeper's days
  * @param vocabulary the names of the stages
+ * @param begun where sheets wait that are begun and not saved
  */
 public record RoundDesk(
         ObservableObjectValue<RoomView> room,
@@ -32,4 +33,5 @@ public record RoundDesk(
         SaveLine saveLine,
         InstantSource clock,
         DayWords days,
-        ObservableObjectValue<Vocabulary> vocabulary) {}
+        ObservableObjectValue<Vocabulary> vocabulary,
+        BegunDesk begun) {}

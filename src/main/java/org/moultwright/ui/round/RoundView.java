@@ -76,7 +76,7 @@ final class RoundView extends VBox {
         side.getStyleClass().add("round-side");
         setVgrow(columns, Priority.ALWAYS);
         getStyleClass().addAll("page", "round");
-        getChildren().addAll(header, finished, columns);
+        getChildren().addAll(header, finished, new StrayPane(model), columns);
     }
 
     private void show(Optional<OpenSheet> sheet) {

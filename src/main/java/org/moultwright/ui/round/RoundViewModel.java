@@ -33,10 +33,12 @@ final class RoundViewModel {
             new ReadOnlyObjectWrapper<>(new FocusRequest(0, new FocusRequest.Done()));
     private final ReadOnlyStringWrapper finished = new ReadOnlyStringWrapper("");
     private final TraySheets sheets = new TraySheets(this::focus);
+    private final BegunSheets begun;
     private final RoundProgress progress = new RoundProgress();
 
     public RoundViewModel(RoundDesk desk) {
         this.desk = desk;
+        this.begun = new BegunSheets(desk, sheets);
         desk.room().addListener((observed, before, now) -> read(now));
         desk.vocabulary().addListener((observed, before, now) -> list());
         read(desk.room().get());
@@ -67,6 +69,11 @@ final class RoundViewModel {
     /** Why the sheet could not be saved, in a sentence; empty when nothing stands in the way. */
     public ReadOnlyStringProperty problemProperty() {
         return problem.getReadOnlyProperty();
+    }
+
+    /** The sheets begun and not saved. */
+    BegunSheets begun() {
+        return begun;
     }
 
     public ReadOnlyObjectProperty<FocusRequest> focusProperty() {
@@ -123,6 +130,16 @@ final class RoundViewModel {
         focusFirstRow();
     }
 
+    /** Throws away what is written on the open sheet. */
+    void drop() {
+        open.get().ifPresent(sheet -> {
+            OpenSheet fresh = sheets.renew(sheet);
+            begun.keep();
+            show(Optional.of(fresh));
+            focusFirstRow();
+        });
+    }
+
     private void done(OpenSheet sheet) {
         SheetViewModel fields = sheet.fields();
         problem.set(progress.isSaving(sheet) ? RoundWords.STILL_SAVING : RoundWords.obstacle(fields));
@@ -141,6 +158,7 @@ final class RoundViewModel {
         RoundSheet filled = sheet.fields().sheet(desk.clock().instant());
         sheet.keys().close();
         progress.begin(sheet);
+        begun.saving(sheet);
         show(Optional.of(sheets.next(sheets.renew(sheet), progress::isOutOfHand)));
         focusFirstRow();
         desk.runner().<Deed.Summary>run(work -> desk.record().save(filled, answer), ended -> saved(sheet, ended));
@@ -150,6 +168,7 @@ final class RoundViewModel {
         if (outcome instanceof Outcome.Done<Deed.Summary> done) {
             Instant at = done.value().doneAt();
             progress.saved(sheet, at);
+            begun.saved(sheet);
             desk.saveLine().saved(at, () -> takeBack(sheet));
             list();
             desk.readAgain().run();
@@ -166,6 +185,7 @@ final class RoundViewModel {
                         !other.key().equals(sheet.key()) && !other.fields().isBlank())
                 .isPresent();
         layBack(sheet);
+        begun.notSaved(sheet);
         if (isElsewhere) {
             list();
             problem.set(RoundWords.notSavedElsewhere(sheet.facts().tray(), fault));
@@ -194,6 +214,7 @@ final class RoundViewModel {
             }
             progress.takenBack(sheet);
             layBack(sheet);
+            begun.keep();
             show(Optional.of(sheet));
             focusFirstRow();
             desk.readAgain().run();
@@ -202,9 +223,12 @@ final class RoundViewModel {
 
     private void read(RoomView room) {
         progress.read(room.now());
-        sheets.read(room);
+        begun.read(room);
         Optional<OpenSheet> before = open.get();
         Optional<OpenSheet> now = before.filter(sheets.all()::contains)
+                .or(() -> sheets.all().stream()
+                        .filter(sheet -> !sheet.fields().isBlank())
+                        .findFirst())
                 .or(() -> sheets.all().stream()
                         .filter(sheet -> !progress.isOutOfHand(sheet))
                         .findFirst())
@@ -238,6 +262,9 @@ final class RoundViewModel {
         boolean isOpen = open.get().filter(sheet::equals).isPresent();
         TrayLine line = RoundWords.line(
                 sheet.facts(), progress.isDone(sheet), isOpen, desk.vocabulary().get());
-        return progress.isSaving(sheet) ? line.saving() : line;
+        if (progress.isSaving(sheet)) {
+            return line.saving();
+        }
+        return isOpen || sheet.fields().isBlank() ? line : line.begun();
     }
 }

@@ -3,12 +3,15 @@ package org.moultwright.ui.round;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.TreeSet;
 import org.moultwright.domain.Stage;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.workflow.Balance;
+import org.moultwright.workflow.SheetDraft;
 import org.moultwright.workflow.TrayView;
 
 /** The sentences of the round. */
@@ -139,6 +142,50 @@ final class RoundWords {
     static String notSavedElsewhere(String tray, RuntimeException fault) {
         return "%s was not saved: %s Its sheet is as you left it; open it and press Done again."
                 .formatted(tray, fault.getMessage());
+    }
+
+    /** "A1 changed since this sheet was begun, 3 May, 20:41." */
+    static String outdated(TrayFacts facts, SheetDraft.Basis basis, DayWords days) {
+        return "%s changed since this sheet was begun, %s.".formatted(facts.tray(), when(basis, days));
+    }
+
+    /** "A sheet for A1, begun on 3 May, 20:41, was not saved, and A1 holds no animals any more." */
+    static String stray(SheetDraft draft, DayWords days) {
+        return "A sheet for %s, begun on %s, was not saved, and %s holds no animals any more."
+                .formatted(draft.tray(), when(draft.basis(), days), draft.tray());
+    }
+
+    /** All that stands on a sheet: "Nymph 34; 2 nymph dead, mould; watered; lid was ajar". */
+    static String written(SheetDraft draft, Vocabulary names) {
+        List<String> parts = new ArrayList<>();
+        new EnumMap<>(draft.looks()).forEach((stage, look) -> parts.add(names.label(stage) + " " + look));
+        draft.losses()
+                .forEach(loss -> parts.add("%d dead of %s, %s"
+                        .formatted(
+                                loss.count(),
+                                names.label(loss.stage()),
+                                loss.cause().words())));
+        draft.mould()
+                .ifPresent(mould ->
+                        parts.add("mould on %s, %s, %s".formatted(mould.where(), mould.extent(), mould.action())));
+        parts.addAll(new TreeSet<>(draft.care()));
+        if (!draft.note().isBlank()) {
+            parts.add(draft.note());
+        }
+        return "Written: " + String.join("; ", parts);
+    }
+
+    /** Asked beneath a count, and never in its way. */
+    static String farOff(String expected) {
+        return "Far from the %s expected. Is it as you meant it?".formatted(expected);
+    }
+
+    static String notKept(RuntimeException fault) {
+        return "What you type is not on disk until it is saved: " + fault.getMessage();
+    }
+
+    private static String when(SheetDraft.Basis basis, DayWords days) {
+        return days.shortDay(basis.begunAt()) + ", " + days.clock(basis.begunAt());
     }
 
     static String notUndone(RuntimeException fault) {

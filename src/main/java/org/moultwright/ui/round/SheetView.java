@@ -1,6 +1,7 @@
 package org.moultwright.ui.round;
 
 import javafx.beans.InvalidationListener;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -29,7 +30,16 @@ final class SheetView extends VBox {
         Region gap = new Region();
         setVgrow(gap, Priority.ALWAYS);
         getStyleClass().addAll("card", "sheet");
-        getChildren().addAll(title(), grid, new LossPane(model, sheet), new MouldPane(sheet), gap, problem(), balance);
+        getChildren()
+                .addAll(
+                        title(),
+                        outdated(),
+                        grid,
+                        new LossPane(model, sheet),
+                        new MouldPane(sheet),
+                        gap,
+                        problem(),
+                        balance);
         InvalidationListener show = changed -> showBalance();
         sheet.fields().balanceProperty().addListener(show);
         sheet.keys().promptProperty().addListener(show);
@@ -47,6 +57,23 @@ final class SheetView extends VBox {
         HBox title = new HBox(Words.styled(sheet.facts().tray(), "tray-name"), facts);
         title.getStyleClass().add("sheet-title");
         return title;
+    }
+
+    /** Said where the tray changed since the sheet was begun. */
+    private Node outdated() {
+        Banner outdated = new Banner(Tone.WARN);
+        // As wide as the sheet, however long the sentence: the columns beside keep theirs.
+        outdated.setPrefWidth(0);
+        outdated.setActions(Buttons.secondary("Drop this sheet", model::drop));
+        outdated.sentenceProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> sheet.fields()
+                                .outdated()
+                                .map(basis -> RoundWords.outdated(sheet.facts(), basis, model.days()))
+                                .orElse(""),
+                        sheet.fields().factsProperty(),
+                        sheet.fields().basisProperty()));
+        return outdated;
     }
 
     private Node problem() {

@@ -21,6 +21,7 @@ import org.moultwright.domain.Look;
 import org.moultwright.domain.Stage;
 import org.moultwright.workflow.Balance;
 import org.moultwright.workflow.RoundSheet;
+import org.moultwright.workflow.SheetDraft;
 
 /** One tray's sheet as it is being filled in. It outlives every look at another tray or screen. */
 final class SheetViewModel {
@@ -31,6 +32,7 @@ final class SheetViewModel {
     private final ObservableSet<String> care = FXCollections.observableSet();
     private final StringProperty note = new SimpleStringProperty("");
     private final ReadOnlyObjectWrapper<Balance> balance;
+    private final ObjectProperty<Optional<SheetDraft.Basis>> basis = new SimpleObjectProperty<>(Optional.empty());
 
     SheetViewModel(TrayFacts known) {
         facts = new ReadOnlyObjectWrapper<>(known);
@@ -76,6 +78,24 @@ final class SheetViewModel {
 
     public ReadOnlyObjectProperty<Balance> balanceProperty() {
         return balance.getReadOnlyProperty();
+    }
+
+    /** What stood of the tray when the sheet was begun; empty while nothing is written. */
+    public ObjectProperty<Optional<SheetDraft.Basis>> basisProperty() {
+        return basis;
+    }
+
+    /** Has somebody told whenever anything is written, or taken back, on the sheet. */
+    void whenWritten(Runnable told) {
+        InvalidationListener written = changed -> told.run();
+        rows.forEach(row -> row.textProperty().addListener(written));
+        List.of(losses, mould, care, note).forEach(part -> part.addListener(written));
+    }
+
+    /** What it was begun upon, where that does not stand any more. */
+    Optional<SheetDraft.Basis> outdated() {
+        TrayFacts known = facts.get();
+        return basis.get().filter(begun -> !begun.stillStands(known.alive(), known.lastWritten()));
     }
 
     /** Fills the rows as a look would that found everything as expected. */

@@ -15,6 +15,7 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.KeyCap;
@@ -98,7 +99,12 @@ final class StageGrid extends GridPane {
         addRow(line, cells.toArray(Node[]::new));
         Region hairline = new Region();
         hairline.getStyleClass().add("hairline");
-        add(hairline, 0, line + 1, cells.size(), 1);
+        Label question = Words.wrapped(Words.muted(""));
+        question.textProperty().bind(row.questionProperty());
+        question.managedProperty().bind(question.textProperty().isNotEmpty());
+        VBox beneath = new VBox(question, hairline);
+        beneath.setAlignment(Pos.TOP_RIGHT);
+        add(beneath, 0, line + 1, cells.size(), 1);
     }
 
     private static Label heading(String words) {

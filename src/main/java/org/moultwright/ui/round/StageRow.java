@@ -13,16 +13,19 @@ import org.moultwright.domain.Stage;
 /** One stage's row of the sheet: what it held, what is expected of it, what the keeper writes. */
 final class StageRow {
     private static final String UNKNOWN = "–";
+    private static final long MOST_SLIPPED = 2;
 
     private final Stage stage;
     private final ReadOnlyStringWrapper last = new ReadOnlyStringWrapper(UNKNOWN);
     private final ReadOnlyStringWrapper expected = new ReadOnlyStringWrapper(UNKNOWN);
     private final StringProperty text = new SimpleStringProperty(LookEntry.NOT_LOOKED);
+    private final ReadOnlyStringWrapper question = new ReadOnlyStringWrapper("");
     private OptionalInt lastCount = OptionalInt.empty();
     private Optional<CountInterval> interval = Optional.empty();
 
     StageRow(Stage stage) {
         this.stage = stage;
+        text.addListener((observed, before, now) -> question.set(""));
     }
 
     public Stage stage() {
@@ -42,6 +45,19 @@ final class StageRow {
     /** What the keeper has written, in the form of {@link LookEntry}. */
     public StringProperty textProperty() {
         return text;
+    }
+
+    /** Asked, once the keeper has left the field, of a count far from what is expected; empty otherwise. */
+    public ReadOnlyStringProperty questionProperty() {
+        return question.getReadOnlyProperty();
+    }
+
+    /** The keeper has left the field. */
+    void left() {
+        boolean isFar = look() instanceof Look.Full full
+                && interval.filter(expectation -> isFar(full.count(), expectation))
+                        .isPresent();
+        question.set(isFar ? RoundWords.farOff(expected.get()) : "");
     }
 
     /** What the text says so far; text that is not a look yet counts as not looked. */
@@ -96,6 +112,12 @@ final class StageRow {
 
     private int count() {
         return look() instanceof Look.Full full ? full.count() : 0;
+    }
+
+    /** Beyond the interval by more than its own width, and by more than a slip of two (our own rule). */
+    private static boolean isFar(int count, CountInterval interval) {
+        long margin = Math.max(MOST_SLIPPED, high(interval) - low(interval));
+        return count < low(interval) - margin || count > high(interval) + margin;
     }
 
     private static String words(CountInterval interval) {

@@ -8,12 +8,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import org.moultwright.compute.forecast.Composition;
 import org.moultwright.compute.forecast.CountInterval;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.TrayForecast;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.CareNote;
+import org.moultwright.domain.Check;
 import org.moultwright.domain.InstantRange;
+import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.Stage;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.workflow.BroodView;
@@ -40,7 +44,27 @@ record TrayFacts(Instant now, TrayView view, BroodRecord record) {
 
     /** Tells this tray from all others. */
     String key() {
-        return brood() + "/" + tray();
+        return key(brood(), tray());
+    }
+
+    static String key(String brood, String tray) {
+        return brood + "/" + tray;
+    }
+
+    /** The latest look at the tray, or note of it, that was saved. */
+    Optional<Instant> lastWritten() {
+        return Stream.of(
+                        record.checks().stream()
+                                .filter(check -> check.tray().equals(tray()))
+                                .map(Check::at),
+                        record.care().stream()
+                                .filter(care -> care.tray().equals(tray()))
+                                .map(CareNote::at),
+                        record.mould().stream()
+                                .filter(mould -> mould.tray().equals(tray()))
+                                .map(MouldNote::at))
+                .flatMap(instants -> instants)
+                .max(Comparator.naturalOrder());
     }
 
     public String brood() {

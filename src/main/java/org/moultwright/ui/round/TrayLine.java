@@ -7,7 +7,7 @@ import org.moultwright.ui.control.Tone;
  *
  * @param tray its code
  * @param place where it stands
- * @param state done, saving, now, due or late, in a word
+ * @param state done, saving, begun, now, due or late, in a word
  * @param stateTone how that is meant
  * @param detail what is in it
  * @param isOpen whether its sheet is the one shown
@@ -16,5 +16,10 @@ record TrayLine(String tray, String place, String state, Tone stateTone, String 
     /** The same tray while its sheet is on its way to the disk. */
     TrayLine saving() {
         return new TrayLine(tray, place, "saving", Tone.MUTED, detail, isOpen);
+    }
+
+    /** The same tray while a sheet for it is begun and not saved. */
+    TrayLine begun() {
+        return new TrayLine(tray, place, "begun", Tone.ACCENT, detail, isOpen);
     }
 }

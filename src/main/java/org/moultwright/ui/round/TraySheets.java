@@ -12,10 +12,16 @@ import org.moultwright.workflow.RoomView;
 final class TraySheets {
     private final List<OpenSheet> sheets = new ArrayList<>();
     private final Consumer<FocusRequest.Target> lead;
+    private Consumer<SheetViewModel> written = sheet -> {};
 
     /** @param lead puts the keeper's hands elsewhere */
     TraySheets(Consumer<FocusRequest.Target> lead) {
         this.lead = lead;
+    }
+
+    /** Has somebody told of every sheet whenever something is written on it. */
+    void whenWritten(Consumer<SheetViewModel> told) {
+        written = told;
     }
 
     List<OpenSheet> all() {
@@ -65,6 +71,7 @@ final class TraySheets {
 
     private OpenSheet newSheet(TrayFacts facts) {
         SheetViewModel fields = new SheetViewModel(facts);
+        fields.whenWritten(() -> written.accept(fields));
         return new OpenSheet(fields, new SheetKeys(fields, lead));
     }
 }

@@ -39,6 +39,7 @@ import org.moultwright.workflow.MemoryBroodBook;
 import org.moultwright.workflow.ReadingSource;
 import org.moultwright.workflow.RecordRound;
 import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.SheetDraft;
 import org.moultwright.workflow.TrayView;
 import org.moultwright.workflow.UndoDeed;
 
@@ -53,6 +54,7 @@ public final class InventedRoom implements SaveLine {
     final MemoryBroodBook memory = new MemoryBroodBook();
     final ReadOnlyObjectWrapper<RoomView> room = new ReadOnlyObjectWrapper<>(RoomView.EMPTY);
     final List<Runnable> undos = new ArrayList<>();
+    List<SheetDraft> begun = List.of();
     private final InstantSource clock = InstantSource.fixed(NOW);
 
     InventedRoom() {
@@ -77,7 +79,8 @@ public final class InventedRoom implements SaveLine {
                 this,
                 clock,
                 new DayWords(ZoneOffset.UTC),
-                new ReadOnlyObjectWrapper<>(Vocabulary.ENGLISH_HOBBY));
+                new ReadOnlyObjectWrapper<>(Vocabulary.ENGLISH_HOBBY),
+                new BegunDesk(begun, kept -> begun = kept, new InlineRunner()));
     }
 
     RoundDesk desk() {

@@ -54,6 +54,24 @@ public final class RoundPictures {
         });
     }
 
+    /** A sheet whose tray was counted meanwhile, and one whose tray is gone. */
+    public static Parent interrupted() {
+        InventedRoom room = new InventedRoom();
+        room.begun = List.of(BegunSheetsTest.draft("D1"));
+        RoundViewModel model = new RoundViewModel(room.desk());
+        RoundView view = new RoundView(model);
+        write(model.openProperty().get().orElseThrow(), "", "", "34", "22", "0");
+        BegunSheetsTest.countElsewhere(room);
+        return framed(view, "round");
+    }
+
+    public static Parent farOff() {
+        return at(2, (model, open) -> {
+            write(open, "", "", "51", "90", "0");
+            open.fields().rows().forEach(StageRow::left);
+        });
+    }
+
     public static Parent asking() {
         return at(2, (model, open) -> {
             open.keys().typed('d');
@@ -73,7 +91,8 @@ public final class RoundPictures {
                         desk.saveLine(),
                         desk.clock(),
                         desk.days(),
-                        desk.vocabulary()))
+                        desk.vocabulary(),
+                        desk.begun()))
                 .node();
     }
 

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -133,6 +134,17 @@ class RoundUiTest {
     }
 
     @Test
+    void aCountFarFromTheExpectedIsAskedOfAndNotHeldUp(FxRobot robot) {
+        robot.write("900").type(KeyCode.ENTER);
+        assertThat(robot.lookup((Label label) -> label.getText().startsWith("Far from the ") && label.isManaged())
+                        .tryQuery())
+                .isPresent();
+        robot.press(KeyCode.CONTROL).type(KeyCode.ENTER).release(KeyCode.CONTROL);
+        robot.type(KeyCode.E);
+        assertThat(room.lastCheck("CC-26-A").counted(Stage.INSTAR1)).hasValue(900);
+    }
+
+    @Test
     void recountGoesBackToTheFields(FxRobot robot) {
         openC1(robot);
         robot.write("57").type(KeyCode.ENTER).write("7").type(KeyCode.ENTER, KeyCode.ENTER, KeyCode.ENTER);
@@ -214,6 +226,8 @@ class RoundUiTest {
         ScreenShots.of("round", look -> RoundPictures.counting());
         ScreenShots.of("round-mould", look -> RoundPictures.mouldAndDead());
         ScreenShots.of("round-question", look -> RoundPictures.unbalanced());
+        ScreenShots.of("round-interrupted", look -> RoundPictures.interrupted());
+        ScreenShots.of("round-far-off", look -> RoundPictures.farOff());
         ScreenShots.of("round-wide", 1920, 1080, look -> RoundPictures.counting());
         ScreenShots.of("round-large-text", 1280, 720, look -> {
             look.textSizeProperty().set(TextSize.LARGE);

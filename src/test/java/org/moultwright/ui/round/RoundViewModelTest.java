@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.moultwright.compute.forecast.CountInterval;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Look;
 import org.moultwright.domain.Stage;
@@ -39,6 +42,34 @@ class RoundViewModelTest {
         StageRow eggsWithLegs = open(model).fields().row(Stage.POSTEMBRYO).orElseThrow();
         assertThat(eggsWithLegs.lastProperty().get()).isEqualTo("57");
         assertThat(eggsWithLegs.expectedProperty().get()).isEqualTo("–");
+    }
+
+    /** 20 to 24 are expected: 16 and 28 lie beyond by as much as the interval is wide, 15 and 29 by more. */
+    @ParameterizedTest
+    @CsvSource({"16, false", "28, false", "15, true", "29, true", "2/90, false", "none, false"})
+    void aCountIsFarBeyondTheWidthOfWhatWasExpected(String text, boolean isFar) {
+        StageRow row = new StageRow(Stage.INSTAR1);
+        row.show(OptionalInt.of(22), Optional.of(new CountInterval(20, 22, 24)));
+        row.textProperty().set(text);
+        assertThat(row.questionProperty().get()).isEmpty();
+        row.left();
+        assertThat(row.questionProperty().get())
+                .isEqualTo(isFar ? "Far from the 20 to 24 expected. Is it as you meant it?" : "");
+        row.textProperty().set("22");
+        assertThat(row.questionProperty().get()).isEmpty();
+    }
+
+    /** Where exactly none are expected, two may be a slip. */
+    @Test
+    void aCountOfTwoIsNeverFar() {
+        StageRow row = new StageRow(Stage.EGG);
+        row.show(OptionalInt.of(0), Optional.of(new CountInterval(0, 0, 0)));
+        row.textProperty().set("2");
+        row.left();
+        assertThat(row.questionProperty().get()).isEmpty();
+        row.textProperty().set("3");
+        row.left();
+        assertThat(row.questionProperty().get()).startsWith("Far from the 0 expected.");
     }
 
     @Test
