@@ -58,8 +58,8 @@ final class BackTest {
         List<SimulatedBrood> earlier = new ArrayList<>();
         for (int brood = 0; brood < broods; brood++) {
             SimulatedBrood simulated = SimulatedBrood.of(name + "-" + brood, husbandry, variation, chance);
-            PastBroods past = PastBroods.of(
-                    earlier.stream().map(SimulatedBrood::record).toList());
+            PastBroods past =
+                    PastBroods.of(earlier.stream().map(SimulatedBrood::record).toList());
             for (double share : SHARES) {
                 BackTestScore score = scored(simulated, share, past, earlier);
                 score("at " + share).addAll(score);
@@ -72,8 +72,7 @@ final class BackTest {
     private static BackTestScore scored(
             SimulatedBrood brood, double share, PastBroods past, List<SimulatedBrood> earlier) {
         BroodForecast forecast = new Forecaster(TimingsFile.shipped())
-                .forecast(new ForecastQuestion(
-                        brood.record(), brood.asOf(share), past, 7, List.of()));
+                .forecast(new ForecastQuestion(brood.record(), brood.asOf(share), past, 7, List.of()));
         Baselines baselines = Baselines.of(brood, brood.asOfDay(share), earlier);
         BackTestScore score = new BackTestScore();
         for (int tray = 0; tray < brood.trays().size(); tray++) {
