@@ -18,7 +18,9 @@ import org.moultwright.boot.machine.AlarmCommand;
 import org.moultwright.boot.machine.SerialLines;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.device.serial.KnownLinesFile;
+import org.moultwright.document.IcsCalendarFiles;
 import org.moultwright.document.PdfLabelPrinter;
+import org.moultwright.document.PdfSitterSheets;
 import org.moultwright.domain.Brood;
 import org.moultwright.exchange.DelimitedReadings;
 import org.moultwright.exchange.PlainBroodFolders;
@@ -35,12 +37,14 @@ import org.moultwright.ui.broods.FolderDialog;
 import org.moultwright.ui.broods.WaysIn;
 import org.moultwright.ui.climate.ClimateDesk;
 import org.moultwright.ui.climate.ClimateScreen;
+import org.moultwright.ui.control.SaveDialog;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.forecast.ForecastDesk;
 import org.moultwright.ui.forecast.ForecastScreen;
 import org.moultwright.ui.intake.Intake;
 import org.moultwright.ui.intake.IntakeDesk;
 import org.moultwright.ui.intake.ReadingFileDialog;
+import org.moultwright.ui.plan.PlanChoices;
 import org.moultwright.ui.potting.PdfFileDialog;
 import org.moultwright.ui.potting.PottingDesk;
 import org.moultwright.ui.potting.PottingScreen;
@@ -54,6 +58,8 @@ import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ShellView;
 import org.moultwright.ui.shell.ShellViewModel;
 import org.moultwright.ui.shell.TopLineReader;
+import org.moultwright.ui.takealong.TakeAlong;
+import org.moultwright.ui.takealong.TakeAlongDesk;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.workflow.BroodBook;
@@ -226,6 +232,8 @@ final class Workbench implements AutoCloseable {
         RecordRound record = new RecordRound(book, clock, ids);
         PotSlings potSlings = new PotSlings(book, clock, ids);
         Intake writeIn = writeIn(book, undo, ids);
+        PlanChoices plans = new PlanChoices(settings.settingsProperty().map(Settings::plans), settings::choose);
+        TakeAlong takeAlong = takeAlong(plans);
         return List.of(
                 new RoundScreen(
                         new RoundDesk(roomView, this::readAgain, record, undo, keeper, shell, clock, days, words)),
@@ -248,7 +256,10 @@ final class Workbench implements AutoCloseable {
                                 days),
                         palette,
                         writeIn.menu())),
-                ForecastScreen.of(new ForecastDesk(roomView, prepared::of, whatIf, days, words), palette),
+                takeAlong.over(ForecastScreen.of(
+                        new ForecastDesk(roomView, prepared::of, whatIf, days, words, plans),
+                        palette,
+                        takeAlong.button())),
                 new PottingScreen(new PottingDesk(
                         roomView,
                         this::readAgain,
@@ -288,6 +299,20 @@ final class Workbench implements AutoCloseable {
                 intake,
                 clock,
                 days));
+    }
+
+    private TakeAlong takeAlong(PlanChoices plans) {
+        return new TakeAlong(new TakeAlongDesk(
+                roomView,
+                plans,
+                new IcsCalendarFiles(),
+                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the calendar", "Calendar", ".ics")),
+                new PdfSitterSheets(),
+                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the sitter's sheet", "PDF", ".pdf")),
+                keeper,
+                clock,
+                days,
+                settings.vocabularyProperty()));
     }
 
     private void enter(DemoDoor door) {

@@ -23,6 +23,7 @@ final class SettingsText {
                 line(AlarmSettingsText.LIMITS, AlarmSettingsText.limits(alarms.limits())),
                 line(AlarmSettingsText.SOUND, AlarmSettingsText.sound(alarms.isHeard())),
                 line(AlarmSettingsText.COMMAND, alarms.command())));
+        PlanSettingsText.print(settings.plans()).forEach((name, value) -> lines.add(line(name, value)));
         settings.labels().forEach((stage, label) -> lines.add(line(LABEL_PREFIX + stage.key(), label)));
         return lines;
     }
@@ -65,7 +66,9 @@ final class SettingsText {
                 settings.withAlarms(settings.alarms().heard(AlarmSettingsText.sound(value)));
             case AlarmSettingsText.COMMAND ->
                 settings.withAlarms(settings.alarms().withCommand(value));
-            default -> throw notUnderstood(line);
+            default ->
+                settings.withPlans(
+                        PlanSettingsText.with(settings.plans(), name, value).orElseThrow(() -> notUnderstood(line)));
         };
     }
 

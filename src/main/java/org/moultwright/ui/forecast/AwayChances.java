@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.compute.plan.Parting;
 import org.moultwright.domain.Stage;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.ui.chart.Lane;
@@ -18,8 +19,7 @@ import org.moultwright.ui.chart.Lane;
  * @param separation when its animals should be separated; empty where too little is known
  */
 record AwayChances(String tray, List<Moult> moults, Optional<Separation> separation) {
-    /** Slings left together eat each other: separating within about a week is common practice, no source. */
-    static final Duration TOGETHER = Duration.ofDays(7);
+    static final Duration TOGETHER = Parting.TOGETHER;
 
     static AwayChances of(Foreseen tray, Lane.Absence away) {
         List<Moult> moults = Stream.of(tray.lastStage(), Stage.INSTAR1)

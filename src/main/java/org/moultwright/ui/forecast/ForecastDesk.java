@@ -7,6 +7,7 @@ import org.moultwright.compute.forecast.PreparedForecast;
 import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.plan.PlanChoices;
 import org.moultwright.workflow.RoomView;
 
 /**
@@ -17,10 +18,12 @@ import org.moultwright.workflow.RoomView;
  * @param aside works out what-ifs
  * @param days the keeper's days
  * @param vocabulary the names of the stages
+ * @param plans the days away and on what terms something is ordered
  */
 public record ForecastDesk(
         ObservableObjectValue<RoomView> room,
         Function<String, Optional<PreparedForecast>> prepared,
         Runner aside,
         DayWords days,
-        ObservableObjectValue<Vocabulary> vocabulary) {}
+        ObservableObjectValue<Vocabulary> vocabulary,
+        PlanChoices plans) {}

@@ -36,14 +36,14 @@ final class ForecastView extends VBox {
     private final ForecastViewModel model;
     private final CalendarList<LaneLine> lanes;
 
-    ForecastView(ForecastViewModel model, ObservableObjectValue<Palette> palette) {
+    ForecastView(ForecastViewModel model, ObservableObjectValue<Palette> palette, Node... tools) {
         this.model = model;
         this.lanes = new CalendarList<>(
                 "trays", model.lanes(), model.chosenProperty(), ROWS, () -> new LaneCell(model, palette));
         Node away = away();
         PageHeader header = new PageHeader("Forecast", away);
         header.subtitleProperty().bind(model.subtitleProperty());
-        layLanes(palette);
+        layLanes(palette, tools);
         Node below = below();
         markWhatIf(header, lanes, below);
         Card empty = new Card(new EmptyState(
@@ -79,7 +79,7 @@ final class ForecastView extends VBox {
         return row;
     }
 
-    private void layLanes(ObservableObjectValue<Palette> palette) {
+    private void layLanes(ObservableObjectValue<Palette> palette, Node... tools) {
         CalendarStrip strip = new CalendarStrip(palette, model::nowWord, LaneChart.CALENDAR_LEFT_PIXELS);
         strip.calendarProperty().bind(model.calendarProperty());
         Region spacer = new Region();
@@ -92,6 +92,7 @@ final class ForecastView extends VBox {
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox foot = new HBox(key, gap, parts());
         foot.getStyleClass().add("chart-foot");
+        foot.getChildren().addAll(tools);
         lanes.lay(spacer, strip, new Region(), foot);
     }
 
@@ -112,6 +113,7 @@ final class ForecastView extends VBox {
     private Node below() {
         StackPane below = new StackPane(
                 shownAs(PlanAhead.of(model), ForecastViewModel.Part.AHEAD),
+                shownAs(OrdersCard.of(model.orders()), ForecastViewModel.Part.ORDERS),
                 shownAs(InWords.of(model), ForecastViewModel.Part.WORDS));
         below.getStyleClass().add("below-lanes");
         below.setMinHeight(BELOW_PIXELS);

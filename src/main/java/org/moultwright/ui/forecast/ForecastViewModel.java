@@ -27,6 +27,7 @@ final class ForecastViewModel {
     private final SetPointTable table;
     private final AwayViewModel away;
     private final PotsViewModel pots;
+    private final OrdersViewModel orders;
     private final BroodLines broods = new BroodLines();
     private final ObservableList<LaneLine> lanes = FXCollections.observableArrayList();
     private final ObservableList<String> toDo = FXCollections.observableArrayList();
@@ -46,6 +47,10 @@ final class ForecastViewModel {
         this.table = new SetPointTable(desk);
         this.away = new AwayViewModel(desk.days());
         this.pots = new PotsViewModel(desk.days());
+        this.orders = new OrdersViewModel(desk.plans(), desk.days());
+        away.fromProperty().bindBidirectional(desk.plans().awayFromProperty());
+        away.toProperty().bindBidirectional(desk.plans().awayToProperty());
+        pots.safetyProperty().bindBidirectional(desk.plans().safetyProperty());
         desk.room().addListener((observed, before, now) -> {
             placed = Optional.empty();
             read();
@@ -73,6 +78,10 @@ final class ForecastViewModel {
 
     PotsViewModel pots() {
         return pots;
+    }
+
+    OrdersViewModel orders() {
+        return orders;
     }
 
     ObservableList<LaneLine> lanes() {
@@ -154,6 +163,7 @@ final class ForecastViewModel {
                 .or(() -> read.stream().findFirst()));
         away.read(shown, desk.vocabulary().get());
         pots.read(shown, desk.days().date(room.now()));
+        orders.read(room, this::forecast, desk.vocabulary().get());
         broods.read(room, this::forecast, words);
         List<String> asked = new ArrayList<>(away.toArrange(shown));
         shown.forEach(tray -> words.separation(tray.forecast(), room.now()).ifPresent(asked::add));
@@ -235,6 +245,7 @@ final class ForecastViewModel {
     /** What may stand beneath the lanes. */
     enum Part {
         AHEAD("Plan ahead"),
+        ORDERS("What to order"),
         WORDS("In words");
 
         private final String word;

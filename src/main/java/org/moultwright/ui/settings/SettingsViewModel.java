@@ -15,6 +15,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.domain.Stage;
 import org.moultwright.settings.AlarmSettings;
+import org.moultwright.settings.PlanSettings;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
 import org.moultwright.settings.Theme;
@@ -77,6 +78,10 @@ public final class SettingsViewModel {
 
     public void choose(AlarmSettings alarms) {
         change(settings.get().withAlarms(alarms));
+    }
+
+    public void choose(PlanSettings plans) {
+        change(settings.get().withPlans(plans));
     }
 
     /** Names a stage as the keeper does; a blank name, or the vocabulary's own, takes the keeper's away. */

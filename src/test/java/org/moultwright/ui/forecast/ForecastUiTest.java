@@ -24,6 +24,7 @@ import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.Lane;
 import org.moultwright.ui.chart.LaneChart;
+import org.moultwright.ui.plan.ChosenPlans;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.PreparedForecasts;
 import org.moultwright.workflow.RoomView;
@@ -150,6 +151,7 @@ class ForecastUiTest {
                 prepared::of,
                 new InlineRunner(),
                 new DayWords(RoomFixture.ZONE),
-                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)));
+                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
+                ChosenPlans.usual()));
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
+import org.moultwright.compute.plan.Safety;
 import org.moultwright.domain.Stage;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
@@ -16,18 +17,22 @@ import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.PreparedRoom;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.chart.Lane;
+import org.moultwright.ui.plan.ChosenPlans;
+import org.moultwright.ui.plan.PlanChoices;
 import org.moultwright.workflow.RoomView;
 
 /** Planning with the forecasts the program makes of the invented room: another set-point, days away, pots. */
 class PlanViewModelTest {
     private final PreparedRoom fixture = new PreparedRoom();
     private final ObjectProperty<RoomView> room = new SimpleObjectProperty<>(fixture.room());
+    private final PlanChoices plans = ChosenPlans.usual();
     private final ForecastViewModel model = new ForecastViewModel(new ForecastDesk(
             room,
             fixture.prepared()::of,
             new InlineRunner(),
             new DayWords(RoomFixture.ZONE),
-            new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)));
+            new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
+            plans));
 
     @Test
     void aWarmerPlaceBringsEveryLaneForwardAndBackIsAsItWas() {
