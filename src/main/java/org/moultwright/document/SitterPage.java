@@ -17,9 +17,12 @@ final class SitterPage {
     private static final float MARGIN = PrinterDots.points(15);
     private static final float GAP = PrinterDots.points(6);
     private static final float BULLET = PrinterDots.points(5);
-    private static final float CODE_SHARE = 0.2f;
-    private static final float PLACE_SHARE = 0.2f;
-    private static final float TICK_WIDTH = PrinterDots.points(16);
+    private static final float CODE_SHARE = 0.19f;
+    private static final float PLACE_SHARE = 0.17f;
+
+    /** In sizes: room for "Wed 13" and its box. */
+    private static final float TICK_WIDTH = 5.2f;
+
     private static final float HAIRLINE = 0.5f;
 
     private final LabelFonts fonts;
@@ -77,9 +80,9 @@ final class SitterPage {
         float left = top;
         top = start;
         list("Call when", lists.call(), MARGIN + column + GAP, column);
-        top += GAP / 2;
-        list("Never", lists.never(), MARGIN + column + GAP, column);
         top = Math.max(left, top) + GAP / 2;
+        list("Never", lists.never(), MARGIN, width);
+        top += GAP / 2;
     }
 
     private void list(String title, List<String> sentences, float left, float column) {
@@ -94,15 +97,16 @@ final class SitterPage {
     private void ticks(List<String> days) {
         top += add("Tick the day when all is done", true, size * 1.2f, MARGIN, top, width) + size * 0.2f;
         float box = size;
+        float step = size * TICK_WIDTH;
         float left = MARGIN;
         for (String day : days) {
-            if (left + TICK_WIDTH > MARGIN + width) {
+            if (left + step > MARGIN + width) {
                 left = MARGIN;
                 top += size * 1.6f;
             }
             boxes.add(new Box(left, top + size * 0.2f, box, box));
-            add(day, false, size - 1, left + box * 1.3f, top + size * 0.1f, TICK_WIDTH);
-            left += TICK_WIDTH;
+            add(day, false, size - 1, left + box * 1.3f, top + size * 0.1f, step);
+            left += step;
         }
         top += size * 1.6f + GAP / 2;
     }

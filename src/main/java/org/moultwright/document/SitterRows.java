@@ -24,10 +24,11 @@ final class SitterRows {
         List<Tray> kept = new ArrayList<>(rows.subList(0, count));
         List<Tray> left = rows.subList(count, rows.size());
         int more = trays.size() - kept.stream().mapToInt(SitterRows::size).sum();
-        String places = left.stream()
-                .map(Tray::place)
-                .distinct()
-                .filter(place -> !place.isEmpty())
+        Map<String, Integer> byPlace = new LinkedHashMap<>();
+        left.forEach(row -> byPlace.merge(row.place(), size(row), Integer::sum));
+        String places = byPlace.entrySet().stream()
+                .filter(place -> !place.getKey().isEmpty())
+                .map(place -> place.getValue() + " in " + place.getKey())
                 .collect(Collectors.joining(", "));
         kept.add(new Tray(
                 "and " + more + " more",

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.moultwright.domain.Stage;
+import org.moultwright.domain.label.Paper;
 
 class SettingsFileTest {
     @TempDir
@@ -37,13 +38,24 @@ class SettingsFileTest {
                 .withTheme(Theme.DARK)
                 .withTextSize(TextSize.LARGER)
                 .withVocabulary("scientific")
+                .withPlans(new PlanSettings(9, 0, "+00 12 = 34", Paper.LETTER))
                 .withLabels(Map.of(Stage.INSTAR2, "Spiderling = free, größer"));
         file().save(chosen);
         assertThat(file().load()).isEqualTo(new SettingsFile.Loaded(chosen, Optional.empty()));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"theme = purple", "no equals sign", "label.egg =", "unknown = 1", "\0\1\2\3"})
+    @ValueSource(
+            strings = {
+                "theme = purple",
+                "no equals sign",
+                "label.egg =",
+                "unknown = 1",
+                "delivery-days-pots = soon",
+                "delivery-days-food = 900",
+                "sitter-paper = b5",
+                "\0\1\2\3"
+            })
     void aFileNotUnderstoodIsKeptAsideAsItWas(String text) throws IOException {
         Files.writeString(path(), text);
         SettingsFile.Loaded loaded = file().load();

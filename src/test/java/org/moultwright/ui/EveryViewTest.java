@@ -29,8 +29,10 @@ import org.moultwright.boot.DeskRoom;
 import org.moultwright.boot.OpenDesk;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.alarm.InventedWatch;
+import org.moultwright.ui.forecast.OrdersPictures;
 import org.moultwright.ui.intake.IntakePictures;
 import org.moultwright.ui.round.RoundPictures;
+import org.moultwright.ui.takealong.TakeAlongPictures;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Contrast;
 import org.testfx.api.FxRobot;
@@ -68,6 +70,10 @@ class EveryViewTest {
                         alone("round, mould and dead", RoundPictures::mouldAndDead),
                         alone("round, a question", RoundPictures::unbalanced),
                         alone("round, asking why", RoundPictures::asking),
+                        alone("forecast, take along", TakeAlongPictures::planned),
+                        alone("forecast, take along refused", TakeAlongPictures::refused),
+                        alone("forecast, nothing to take along", TakeAlongPictures::empty),
+                        alone("forecast, what to order", OrdersPictures::demo),
                         alone("climate, a reading typed", IntakePictures::reading),
                         alone("climate, a lowest and highest", IntakePictures::extremes),
                         alone("climate, a file of readings", IntakePictures::file),

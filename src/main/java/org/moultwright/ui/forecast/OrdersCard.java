@@ -42,7 +42,11 @@ final class OrdersCard {
     }
 
     private static List<Node> line(OrdersViewModel.Line line) {
-        return List.of(Words.strong(line.brood()), Lines.sentence(line.pots()), Lines.sentence(line.food()));
+        Label brood = Words.strong(line.brood());
+        brood.getStyleClass().add("order-brood");
+        VBox sentences = new VBox(Lines.sentence(line.pots()), Lines.sentence(line.food()));
+        HBox.setHgrow(sentences, Priority.ALWAYS);
+        return List.of(new HBox(brood, sentences));
     }
 
     private VBox terms() {

@@ -1,14 +1,18 @@
 package org.moultwright.ui.takealong;
 
+import java.util.function.Function;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.label.Paper;
 import org.moultwright.ui.control.Banner;
@@ -21,7 +25,6 @@ import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
-import org.moultwright.workflow.CalendarEntry;
 
 /** Lays out what can be taken along: the sitter's sheet at the left, the calendar at the right. */
 final class TakeAlongView extends VBox {
@@ -80,10 +83,16 @@ final class TakeAlongView extends VBox {
                 "Sitter's sheet",
                 Words.wrapped(Words.muted(SHEET)),
                 form,
+                new Scrolled("what the sheet says of each tray", trays()),
                 problem(model.sheetProblemProperty()),
                 save("Save the sheet", model::saveSheet, model.sheetProblemProperty()));
         card.setPrefWidth(0);
         return card;
+    }
+
+    private GridPane trays() {
+        return rows(model.trays(), tray ->
+                new Node[] {Words.strong(tray.code()), Words.wrapped(Words.plain(tray.expected()))});
     }
 
     private Node papers() {
@@ -98,16 +107,8 @@ final class TakeAlongView extends VBox {
     }
 
     private Card calendar() {
-        GridPane grid = new GridPane();
-        grid.getStyleClass().add("form");
-        Runnable show = () -> {
-            grid.getChildren().clear();
-            for (CalendarEntry entry : model.entries()) {
-                grid.addRow(grid.getRowCount(), Words.strong(model.when(entry)), Words.plain(entry.title()));
-            }
-        };
-        model.entries().addListener((ListChangeListener<CalendarEntry>) change -> show.run());
-        show.run();
+        GridPane grid = rows(model.entries(), entry ->
+                new Node[] {Words.strong(model.when(entry)), Words.wrapped(Words.plain(entry.title()))});
         Card card = Card.titled(
                 "Calendar",
                 Words.wrapped(Words.muted(CALENDAR)),
@@ -116,6 +117,22 @@ final class TakeAlongView extends VBox {
                 save("Save the calendar", model::saveCalendar, model.calendarProblemProperty()));
         card.setPrefWidth(0);
         return card;
+    }
+
+    /** A row for each, made anew whenever they change; what stands first in a row is never cut. */
+    private static <T> GridPane rows(ObservableList<T> items, Function<T, Node[]> row) {
+        GridPane grid = new GridPane();
+        grid.getStyleClass().addAll("form", "top-rows");
+        ColumnConstraints first = new ColumnConstraints();
+        first.setMinWidth(Region.USE_PREF_SIZE);
+        grid.getColumnConstraints().add(first);
+        Runnable show = () -> {
+            grid.getChildren().clear();
+            items.forEach(item -> grid.addRow(grid.getRowCount(), row.apply(item)));
+        };
+        items.addListener((ListChangeListener<T>) change -> show.run());
+        show.run();
+        return grid;
     }
 
     private static Button save(String word, Runnable action, ObservableValue<String> problem) {

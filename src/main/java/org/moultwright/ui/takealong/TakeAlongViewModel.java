@@ -36,6 +36,7 @@ final class TakeAlongViewModel {
     private final StringProperty phone;
     private final ObjectProperty<Paper> paper;
     private final ObservableList<CalendarEntry> entries = FXCollections.observableArrayList();
+    private final ObservableList<SitterSheet.Tray> trays = FXCollections.observableArrayList();
     private final ReadOnlyStringWrapper sheetProblem = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper calendarProblem = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<String>> failure = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -66,6 +67,11 @@ final class TakeAlongViewModel {
 
     ObjectProperty<Paper> paperProperty() {
         return paper;
+    }
+
+    /** What the sheet would say of each tray; empty while there can be none. */
+    ObservableList<SitterSheet.Tray> trays() {
+        return trays;
     }
 
     /** What would stand in the calendar. */
@@ -166,6 +172,7 @@ final class TakeAlongViewModel {
     private void check() {
         sheetProblem.set(problem(
                 plans().awayFromProperty().get(), plans().awayToProperty().get()));
+        trays.setAll(sheet().map(SitterSheet::trays).orElse(List.of()));
     }
 
     private String problem(@Nullable LocalDate from, @Nullable LocalDate to) {
