@@ -47,10 +47,10 @@ class OrdersUiTest {
                 .isEqualTo("Order 106 pots and labels today: the first slings are there already.");
         assertThat(lines.get(1).pots()).startsWith("Order 59 pots and labels today: there on 8 May, in time for");
         assertThat(lines.get(2).pots())
-                .isEqualTo("Order 65 pots and labels by 17 May: there on 22 May, before the first slings in 9 of 10"
+                .isEqualTo("Order 63 pots and labels by 17 May: there on 22 May, before the first slings in 9 of 10"
                         + " outcomes.");
         assertThat(lines.get(2).food())
-                .isEqualTo("Order food for 65 by 26 May: there on 29 May, before the first meal in 9 of 10 outcomes.");
+                .isEqualTo("Order food for 63 by 26 May: there on 29 May, before the first meal in 9 of 10 outcomes.");
     }
 
     @Test
