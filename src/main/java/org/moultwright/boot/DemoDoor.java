@@ -10,6 +10,7 @@ import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
 import org.moultwright.task.Outcome;
 import org.moultwright.task.Runner;
+import org.moultwright.ui.alarm.AlarmReach;
 
 /** Leads from the keeper's desk to the demo room, which opens in a window of its own and closes with the desk. */
 final class DemoDoor implements AutoCloseable {
@@ -60,7 +61,8 @@ final class DemoDoor implements AutoCloseable {
     }
 
     private void show(H2Store store) {
-        Workbench demo = new Workbench(store, DemoRoom.clock(evening), settings, toolkit, Optional.empty(), () -> {});
+        Workbench demo =
+                new Workbench(store, DemoRoom.clock(evening), settings, toolkit, Optional.empty(), AlarmReach.NOBODY);
         window = Optional.of(DeskWindow.show(demo, TITLE, () -> window = Optional.empty()));
     }
 }

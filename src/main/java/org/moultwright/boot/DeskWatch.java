@@ -14,6 +14,7 @@ import org.moultwright.task.Runner;
 import org.moultwright.task.Ticker;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.alarm.AlarmDesk;
+import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.alarm.AlarmViewModel;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.KeepWatch;
@@ -26,12 +27,16 @@ import org.moultwright.workflow.WatchView;
 final class DeskWatch implements AutoCloseable {
     private final ObservableValue<Settings> settings;
     private final Executor toolkit;
+    private final AlarmReach reach;
     private final Consumer<UncheckedIOException> commandFailed;
     private final KeepWatch watch;
     private final AlarmViewModel model;
     private final Ticker ticker;
 
-    /** @param commandFailed is told, on the toolkit's thread, that the command for alarms could not be run */
+    /**
+     * @param reach how alarms reach somebody who does not look at the desk
+     * @param commandFailed is told, on the toolkit's thread, that the command for alarms could not be run
+     */
     DeskWatch(
             H2Store store,
             InstantSource clock,
@@ -39,11 +44,12 @@ final class DeskWatch implements AutoCloseable {
             ObservableValue<Settings> settings,
             Runner keeper,
             Executor toolkit,
-            Runnable sound,
+            AlarmReach reach,
             Consumer<UncheckedIOException> commandFailed) {
         this.commandFailed = commandFailed;
         this.settings = settings;
         this.toolkit = toolkit;
+        this.reach = reach;
         this.watch = new KeepWatch(
                 store.alarms(),
                 store.readings(),
@@ -53,8 +59,8 @@ final class DeskWatch implements AutoCloseable {
                 WatchPlaces.NONE,
                 settings.getValue().alarms().limits(),
                 new Told());
-        this.model = new AlarmViewModel(new AlarmDesk(
-                watch::acknowledge, watch::snooze, keeper, () -> ring(sound), System::nanoTime, clock, days));
+        this.model = new AlarmViewModel(
+                new AlarmDesk(watch::acknowledge, watch::snooze, keeper, this::ring, System::nanoTime, clock, days));
         this.ticker = new Ticker("watch", KeepWatch.USUAL_TICK, watch::tick);
     }
 
@@ -78,9 +84,9 @@ final class DeskWatch implements AutoCloseable {
         ticker.close();
     }
 
-    private void ring(Runnable sound) {
+    private void ring() {
         if (settings.getValue().alarms().isHeard()) {
-            sound.run();
+            reach.ring();
         }
     }
 
@@ -96,6 +102,9 @@ final class DeskWatch implements AutoCloseable {
         @Override
         public void turned(AlarmEntry entry) {
             toolkit.execute(() -> model.turned(entry));
+            if (settings.getValue().alarms().isNoticed()) {
+                reach.notice(entry);
+            }
             String command = settings.getValue().alarms().command();
             if (!command.isBlank()) {
                 run(new AlarmCommand(command), entry);

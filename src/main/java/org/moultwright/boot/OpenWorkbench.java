@@ -9,7 +9,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import org.moultwright.boot.machine.DataFolders;
-import org.moultwright.boot.machine.SoftTone;
+import org.moultwright.boot.machine.MachineReach;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
 import org.moultwright.store.StoreException;
@@ -58,7 +58,7 @@ final class OpenWorkbench implements Callable<Integer> {
         Consumer<Desktop.Shown> whenShown = shown -> firstLook.ifPresent(folder -> FirstLook.take(shown, folder));
         Desktop.show(
                 inDemo ? DemoDoor.TITLE : Desktop.TITLE,
-                () -> new Workbench(open, clock, settings, Platform::runLater, demoDoor, new SoftTone()::play),
+                () -> new Workbench(open, clock, settings, Platform::runLater, demoDoor, new MachineReach()),
                 whenShown);
         return 0;
     }

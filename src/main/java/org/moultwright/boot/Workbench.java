@@ -2,8 +2,10 @@ package org.moultwright.boot;
 
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.InstantSource;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -15,7 +17,6 @@ import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Parent;
 import javafx.stage.Window;
 import org.moultwright.boot.machine.AlarmCommand;
-import org.moultwright.boot.machine.SerialLines;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.device.serial.KnownLinesFile;
 import org.moultwright.document.IcsCalendarFiles;
@@ -24,6 +25,7 @@ import org.moultwright.document.PdfSitterSheets;
 import org.moultwright.domain.Brood;
 import org.moultwright.exchange.DelimitedReadings;
 import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.exchange.TimingsFile;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
@@ -31,11 +33,12 @@ import org.moultwright.task.BackgroundRunner;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.alarm.AlarmReach;
+import org.moultwright.ui.broods.BeliefWays;
 import org.moultwright.ui.broods.BroodsDesk;
 import org.moultwright.ui.broods.BroodsScreen;
 import org.moultwright.ui.broods.FolderDialog;
 import org.moultwright.ui.broods.WaysIn;
-import org.moultwright.ui.climate.ClimateDesk;
 import org.moultwright.ui.climate.ClimateScreen;
 import org.moultwright.ui.control.SaveDialog;
 import org.moultwright.ui.control.Tone;
@@ -73,6 +76,8 @@ import org.moultwright.workflow.PreparedForecasts;
 import org.moultwright.workflow.RecordRound;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.ScoreForecasts;
+import org.moultwright.workflow.StateBelief;
 import org.moultwright.workflow.TakeInFolders;
 import org.moultwright.workflow.TakeInReadings;
 import org.moultwright.workflow.UndoDeed;
@@ -84,6 +89,11 @@ final class Workbench implements AutoCloseable {
     private static final String WHERE_BROODS_COME_IN = "broods";
 
     private static final String PROBES = "probes.txt";
+
+    private static final String PROFILES = "profiles";
+
+    /** How long a link may take to end; opening a port that does not answer takes longest. */
+    private static final Duration LONGEST_ENDING = Duration.ofSeconds(5);
 
     private static final Path HOME = Path.of(System.getProperty("user.home"));
 
@@ -103,16 +113,25 @@ final class Workbench implements AutoCloseable {
     /** What-ifs move lanes under the keeper's hand; they wait for nothing else. */
     private final BackgroundRunner whatIf;
 
-    private final PreparedForecasts prepared = new PreparedForecasts(new Forecaster());
+    private final TimingsFile ownTimings;
+    private final TimingsFile.Loaded assumed;
+    private final Forecaster forecaster;
+    private final PreparedForecasts prepared;
     private final Executor toolkit;
     private final Optional<DemoDoor> demoDoor;
     private final ShellViewModel shell;
     private final SettingsViewModel settings;
     private final DayWords days;
     private final DeskWatch watch;
+    private final DeskIntake beside;
 
     /** The demo room listens to nothing of this machine. */
     private final KnownLines known;
+
+    private final ClimateScreen climate;
+
+    /** One to each wire, since listening to one never ends. */
+    private final List<BackgroundRunner> lineRunners = new ArrayList<>();
 
     private final List<Screen> screens;
     private final ShellView view;
@@ -122,7 +141,7 @@ final class Workbench implements AutoCloseable {
      * @param clock the keeper's now
      * @param toolkit runs something on the toolkit's thread
      * @param demoDoor leads to the demo room, closed with the desk; empty where this is it
-     * @param sound plays the tone of alarms once and returns at once
+     * @param reach how alarms reach somebody who does not look at the desk
      */
     Workbench(
             H2Store store,
@@ -130,7 +149,7 @@ final class Workbench implements AutoCloseable {
             SettingsFile file,
             Executor toolkit,
             Optional<DemoDoor> demoDoor,
-            Runnable sound) {
+            AlarmReach reach) {
         this.store = store;
         this.clock = clock;
         this.toolkit = toolkit;
@@ -139,6 +158,10 @@ final class Workbench implements AutoCloseable {
         this.keeper = new BackgroundRunner("keeper's entries", toolkit);
         this.intake = new BackgroundRunner("brood folders", toolkit);
         this.whatIf = new BackgroundRunner("what if", toolkit);
+        this.ownTimings = new TimingsFile(file.beside(TimingsFile.NAME));
+        this.assumed = ownTimings.load();
+        this.forecaster = new Forecaster(assumed.timings());
+        this.prepared = new PreparedForecasts(forecaster);
         BroodBook book = new CalibratedBook(store.book(), store.climate());
         this.room = new Room(book, store.readings(), new KeptForecasts(prepared, store.forecasts()));
         List<Brood> broods = book.broods();
@@ -153,15 +176,29 @@ final class Workbench implements AutoCloseable {
                         Tone.WARN,
                         "The settings were not understood, so the usual ones hold.",
                         "They are kept in " + aside + "."));
+        assumed.problem().ifPresent(problem -> tell(Tone.WARN, "Your own timings of species are not used.", problem));
         this.watch = new DeskWatch(
-                store, clock, days, settings.settingsProperty(), keeper, toolkit, sound, this::commandFailed);
+                store, clock, days, settings.settingsProperty(), keeper, toolkit, reach, this::commandFailed);
+        this.beside = new DeskIntake(store, watch.watch(), toolkit);
         this.known = demoDoor.isPresent() ? new KnownLinesFile(file.beside(PROBES)) : KnownLines.NONE;
-        this.screens = screens(book);
+        Intake writeIn = writeIn(book, new UndoDeed(book, clock, UUID::randomUUID), UUID::randomUUID);
+        ClimateParts parts = new ClimateParts(store, book, file.beside(PROFILES), clock, toolkit);
+        this.climate = ClimateScreen.of(
+                parts.desk(
+                        new ClimateParts.Shown(roomView, this::readAgain, shell, days, this::window),
+                        watch,
+                        beside.besideProperty(),
+                        known,
+                        settings,
+                        new ClimateParts.Runners(runner, keeper, this::lineRunner)),
+                appearance.paletteProperty(),
+                writeIn.menu());
+        this.screens = screens(book, writeIn);
         this.view = new ShellView(
                 shell,
                 watch.model(),
                 screens,
-                new SettingsScreen(settings, command -> new AlarmCommand(command).tryOut()));
+                new SettingsScreen(settings, reach, command -> new AlarmCommand(command).tryOut()));
         if (broods.isEmpty()) {
             open(WHERE_BROODS_COME_IN);
         }
@@ -198,10 +235,14 @@ final class Workbench implements AutoCloseable {
                 this::show);
     }
 
+    /** Ends every link first: what a probe said until now is to be on disk before the store is closed. */
     @Override
     public void close() {
         demoDoor.ifPresent(DemoDoor::close);
+        climate.close();
+        lineRunners.forEach(each -> each.finish(LONGEST_ENDING));
         watch.close();
+        beside.close();
         runner.close();
         keeper.close();
         intake.close();
@@ -224,40 +265,28 @@ final class Workbench implements AutoCloseable {
         }
     }
 
-    private List<Screen> screens(BroodBook book) {
+    private List<Screen> screens(BroodBook book, Intake writeIn) {
         Supplier<UUID> ids = UUID::randomUUID;
         UndoDeed undo = new UndoDeed(book, clock, ids);
         ObservableObjectValue<Vocabulary> words = settings.vocabularyProperty();
         ObservableObjectValue<Palette> palette = appearance.paletteProperty();
+        BeliefWays beliefs =
+                new BeliefWays(new StateBelief(book, clock, ids), undo, shell, assumed.timings(), ownTimings.place());
+        ScoreForecasts scores = new ScoreForecasts(book, store.readings(), store.forecasts(), forecaster::forecast);
         RecordRound record = new RecordRound(book, clock, ids);
         PotSlings potSlings = new PotSlings(book, clock, ids);
-        Intake writeIn = writeIn(book, undo, ids);
         PlanChoices plans = new PlanChoices(settings.settingsProperty().map(Settings::plans), settings::choose);
         TakeAlong takeAlong = takeAlong(plans);
         return List.of(
                 new RoundScreen(
                         new RoundDesk(roomView, this::readAgain, record, undo, keeper, shell, clock, days, words)),
                 BroodsScreen.of(
-                        new BroodsDesk(roomView, this::readAgain, waysIn(book, ids), keeper, clock, days, words),
+                        new BroodsDesk(
+                                roomView, this::readAgain, waysIn(book, ids), beliefs, keeper, clock, days, words),
                         palette),
-                writeIn.over(ClimateScreen.of(
-                        new ClimateDesk(
-                                roomView,
-                                store.readings(),
-                                watch.watch(),
-                                store.alarms(),
-                                watch.model().lastTurnProperty(),
-                                SerialLines.links(),
-                                known,
-                                runner,
-                                () -> new BackgroundRunner("probe log", toolkit),
-                                toolkit,
-                                clock,
-                                days),
-                        palette,
-                        writeIn.menu())),
+                writeIn.over(climate.screen()),
                 takeAlong.over(ForecastScreen.of(
-                        new ForecastDesk(roomView, prepared::of, whatIf, days, words, plans),
+                        new ForecastDesk(roomView, prepared::of, whatIf, scores::byEvent, days, words, plans),
                         palette,
                         takeAlong.button())),
                 new PottingScreen(new PottingDesk(
@@ -321,6 +350,12 @@ final class Workbench implements AutoCloseable {
                 intake,
                 () -> shell.noticeProperty().set(Optional.empty()),
                 fault -> tell(Tone.BAD, "The demo room cannot be opened.", String.valueOf(fault.getMessage())));
+    }
+
+    private BackgroundRunner lineRunner() {
+        BackgroundRunner made = new BackgroundRunner("probe log", toolkit);
+        lineRunners.add(made);
+        return made;
     }
 
     private Window window() {

@@ -38,6 +38,11 @@ public record Brood(
         Require.within("referenceTemperatureCelsius", referenceTemperatureCelsius, 5, 45);
     }
 
+    /** This brood with another belief of its timing. */
+    public Brood withTiming(Optional<Timing> other) {
+        return new Brood(code, taxon, zone, laid, pulled, stages, referenceTemperatureCelsius, other);
+    }
+
     /** The stage that ends the brood's time in trays. */
     public Stage lastStage() {
         return stages.get(stages.size() - 1);

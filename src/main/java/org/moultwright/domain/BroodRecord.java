@@ -81,6 +81,16 @@ public record BroodRecord(
                 List.of());
     }
 
+    /** This record with other facts of the brood itself. */
+    public BroodRecord withBrood(Brood other) {
+        return new BroodRecord(other, ledger, checks, stays, probeStays, setPoints, readings, mould, care, pots, runUp);
+    }
+
+    /** This record with another ledger. */
+    public BroodRecord with(Ledger other) {
+        return new BroodRecord(brood, other, checks, stays, probeStays, setPoints, readings, mould, care, pots, runUp);
+    }
+
     /** This record with other readings. */
     public BroodRecord withReadings(Map<String, ReadingSeries> others) {
         return new BroodRecord(

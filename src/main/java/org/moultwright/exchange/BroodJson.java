@@ -48,7 +48,7 @@ final class BroodJson {
         Optional<Double> reference = json.has("/referenceTemperatureCelsius")
                 ? json.number("/referenceTemperatureCelsius", 5, 45)
                 : Optional.of(Brood.DEFAULT_REFERENCE_CELSIUS);
-        Optional<Timing> timing = json.has("/timing") ? TimingJson.read(json) : Optional.empty();
+        Optional<Timing> timing = json.has("/timing") ? TimingJson.read(json, "/timing") : Optional.empty();
         boolean sound = problems.isEmpty() && format.isPresent();
         return sound && code.isPresent() && taxon.isPresent() && zone.isPresent() && reference.isPresent()
                 ? Optional.of(

@@ -13,25 +13,38 @@ import org.moultwright.domain.RateForm;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.Timing;
 
-/** The part of {@code brood.json} that says what is believed of the brood's timing. */
+/** The part of a document that says what is believed of a timing. */
 final class TimingJson {
     private static final ObjectMapper MAPPER = new ObjectMapper();
-    private static final String MEDIANS = "/timing/medianWarmDays";
-    private static final String RATE = "/timing/rate";
 
-    private TimingJson() {}
+    private final JsonFields json;
+    private final String medians;
+    private final String batchSd;
+    private final String rate;
 
-    static Optional<Timing> read(JsonFields json) {
-        Optional<Map<Stage, Double>> medians = medians(json);
-        Optional<Double> batchSd = json.number("/timing/batchSd", 0, 2);
-        Optional<RateForm> rate = rate(json);
+    private TimingJson(JsonFields json, String pointer) {
+        this.json = json;
+        this.medians = pointer + "/medianWarmDays";
+        this.batchSd = pointer + "/batchSd";
+        this.rate = pointer + "/rate";
+    }
+
+    /** Reads the timing at a place of a document; empty, and told of, where anything of it is missing or wrong. */
+    static Optional<Timing> read(JsonFields json, String pointer) {
+        return new TimingJson(json, pointer).read();
+    }
+
+    private Optional<Timing> read() {
+        Optional<Map<Stage, Double>> medians = medians();
+        Optional<Double> batchSd = json.number(this.batchSd, 0, 2);
+        Optional<RateForm> rate = rate();
         if (medians.isEmpty() || batchSd.isEmpty() || rate.isEmpty()) {
             return Optional.empty();
         }
         try {
             return Optional.of(new Timing(medians.get(), batchSd.get(), rate.get()));
         } catch (IllegalArgumentException broken) {
-            return json.refuse(MEDIANS, String.valueOf(broken.getMessage()));
+            return json.refuse(this.medians, String.valueOf(broken.getMessage()));
         }
     }
 
@@ -59,15 +72,15 @@ final class TimingJson {
         return json;
     }
 
-    private static Optional<Map<Stage, Double>> medians(JsonFields json) {
-        JsonNode node = json.at(MEDIANS);
+    private Optional<Map<Stage, Double>> medians() {
+        JsonNode node = json.at(this.medians);
         if (!node.isObject()) {
-            return json.refuse(MEDIANS, "warm-days by stage");
+            return json.refuse(this.medians, "warm-days by stage");
         }
         Map<Stage, Double> medians = new EnumMap<>(Stage.class);
         boolean sound = true;
         for (Map.Entry<String, JsonNode> field : node.properties()) {
-            String pointer = MEDIANS + "/" + field.getKey();
+            String pointer = this.medians + "/" + field.getKey();
             Optional<Stage> stage = Stage.fromKey(field.getKey());
             Optional<Double> warmDays = json.number(pointer, 0, 10_000);
             if (stage.isEmpty()) {
@@ -79,40 +92,40 @@ final class TimingJson {
         return sound ? Optional.of(medians) : Optional.empty();
     }
 
-    private static Optional<RateForm> rate(JsonFields json) {
-        String form = json.at(RATE + "/form").asText();
+    private Optional<RateForm> rate() {
+        String form = json.at(rate + "/form").asText();
         try {
             return switch (form) {
-                case "linear" -> temperature(json, "lowerCelsius").map(RateForm.Linear::new);
+                case "linear" -> temperature("lowerCelsius").map(RateForm.Linear::new);
                 case "briere1" ->
-                    temperature(json, "lowerCelsius")
+                    temperature("lowerCelsius")
                             .flatMap(lower ->
-                                    temperature(json, "upperCelsius").map(upper -> new RateForm.Briere1(lower, upper)));
-                case "lactin2" -> lactin(json);
-                case "table" -> points(json).map(RateForm.Table::new);
-                default -> json.refuse(RATE + "/form", "linear, briere1, lactin2 or table");
+                                    temperature("upperCelsius").map(upper -> new RateForm.Briere1(lower, upper)));
+                case "lactin2" -> lactin();
+                case "table" -> points().map(RateForm.Table::new);
+                default -> json.refuse(rate + "/form", "linear, briere1, lactin2 or table");
             };
         } catch (IllegalArgumentException broken) {
-            return json.refuse(RATE, String.valueOf(broken.getMessage()));
+            return json.refuse(rate, String.valueOf(broken.getMessage()));
         }
     }
 
-    private static Optional<RateForm> lactin(JsonFields json) {
-        Optional<Double> rho = json.number(RATE + "/rho", 0, 1);
-        Optional<Double> maximum = temperature(json, "maximumCelsius");
-        Optional<Double> delta = json.number(RATE + "/deltaCelsius", 0, 100);
-        Optional<Double> lambda = json.number(RATE + "/lambda", -10, 10);
+    private Optional<RateForm> lactin() {
+        Optional<Double> rho = json.number(rate + "/rho", 0, 1);
+        Optional<Double> maximum = temperature("maximumCelsius");
+        Optional<Double> delta = json.number(rate + "/deltaCelsius", 0, 100);
+        Optional<Double> lambda = json.number(rate + "/lambda", -10, 10);
         boolean complete = rho.isPresent() && maximum.isPresent() && delta.isPresent() && lambda.isPresent();
         return complete
                 ? Optional.of(new RateForm.Lactin2(rho.get(), maximum.get(), delta.get(), lambda.get()))
                 : Optional.empty();
     }
 
-    private static Optional<List<RateForm.Point>> points(JsonFields json) {
+    private Optional<List<RateForm.Point>> points() {
         List<RateForm.Point> points = new ArrayList<>();
-        int size = json.at(RATE + "/points").size();
+        int size = json.at(rate + "/points").size();
         for (int i = 0; i < size; i++) {
-            String pointer = RATE + "/points/" + i;
+            String pointer = rate + "/points/" + i;
             Optional<Double> temperature = json.number(pointer + "/0", -50, 80);
             Optional<Double> rate = json.number(pointer + "/1", 0, 1e9);
             if (temperature.isEmpty() || rate.isEmpty()) {
@@ -120,10 +133,10 @@ final class TimingJson {
             }
             points.add(new RateForm.Point(temperature.get(), rate.get()));
         }
-        return size < 2 ? json.refuse(RATE + "/points", "at least two pairs [°C, rate]") : Optional.of(points);
+        return size < 2 ? json.refuse(rate + "/points", "at least two pairs [°C, rate]") : Optional.of(points);
     }
 
-    private static Optional<Double> temperature(JsonFields json, String field) {
-        return json.number(RATE + "/" + field, -50, 80);
+    private Optional<Double> temperature(String field) {
+        return json.number(rate + "/" + field, -50, 80);
     }
 }

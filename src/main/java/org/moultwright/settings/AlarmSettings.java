@@ -7,20 +7,25 @@ import org.moultwright.domain.AlarmLimits;
  *
  * @param limits for containers without a set-point; those with one have theirs moved along with it
  * @param isHeard whether alarms sound
+ * @param isNoticed whether the machine's desktop shows a notice
  * @param command what the logger without a window runs at an alarm; empty for nothing
  */
-public record AlarmSettings(AlarmLimits limits, boolean isHeard, String command) {
-    public static final AlarmSettings DEFAULT = new AlarmSettings(AlarmLimits.USUAL, true, "");
+public record AlarmSettings(AlarmLimits limits, boolean isHeard, boolean isNoticed, String command) {
+    public static final AlarmSettings DEFAULT = new AlarmSettings(AlarmLimits.USUAL, true, true, "");
 
     public AlarmSettings withLimits(AlarmLimits others) {
-        return new AlarmSettings(others, isHeard, command);
+        return new AlarmSettings(others, isHeard, isNoticed, command);
     }
 
     public AlarmSettings heard(boolean whether) {
-        return new AlarmSettings(limits, whether, command);
+        return new AlarmSettings(limits, whether, isNoticed, command);
+    }
+
+    public AlarmSettings noticed(boolean whether) {
+        return new AlarmSettings(limits, isHeard, whether, command);
     }
 
     public AlarmSettings withCommand(String other) {
-        return new AlarmSettings(limits, isHeard, other);
+        return new AlarmSettings(limits, isHeard, isNoticed, other);
     }
 }

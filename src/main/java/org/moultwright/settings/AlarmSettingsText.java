@@ -9,6 +9,7 @@ import org.moultwright.domain.AlarmLimits;
 final class AlarmSettingsText {
     static final String LIMITS = "alarm-limits";
     static final String SOUND = "alarm-sound";
+    static final String NOTICE = "alarm-notice";
     static final String COMMAND = "alarm-command";
 
     private static final String ON = "on";
@@ -35,14 +36,14 @@ final class AlarmSettingsText {
         return new AlarmLimits(celsius[0], celsius[1], celsius[2], celsius[3]);
     }
 
-    static String sound(boolean isHeard) {
-        return isHeard ? ON : OFF;
+    static String onOrOff(boolean isOn) {
+        return isOn ? ON : OFF;
     }
 
     /** @throws IllegalArgumentException if it is neither on nor off */
-    static boolean sound(String text) {
+    static boolean onOrOff(String name, String text) {
         if (!text.equals(ON) && !text.equals(OFF)) {
-            throw new IllegalArgumentException("alarm-sound is " + text + " but must be on or off");
+            throw new IllegalArgumentException(name + " is " + text + " but must be on or off");
         }
         return text.equals(ON);
     }

@@ -6,11 +6,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import org.moultwright.domain.Stage;
 
 /** Settings as lines of {@code name = value}, to be read and mended by hand. */
 final class SettingsText {
     private static final String LABEL_PREFIX = "label.";
+    private static final String WALL_PREFIX = "wall.";
 
     private SettingsText() {}
 
@@ -21,10 +23,12 @@ final class SettingsText {
                 line("text-size", word(settings.textSize())),
                 line("vocabulary", settings.vocabulary()),
                 line(AlarmSettingsText.LIMITS, AlarmSettingsText.limits(alarms.limits())),
-                line(AlarmSettingsText.SOUND, AlarmSettingsText.sound(alarms.isHeard())),
+                line(AlarmSettingsText.SOUND, AlarmSettingsText.onOrOff(alarms.isHeard())),
+                line(AlarmSettingsText.NOTICE, AlarmSettingsText.onOrOff(alarms.isNoticed())),
                 line(AlarmSettingsText.COMMAND, alarms.command())));
         PlanSettingsText.print(settings.plans()).forEach((name, value) -> lines.add(line(name, value)));
         settings.labels().forEach((stage, label) -> lines.add(line(LABEL_PREFIX + stage.key(), label)));
+        settings.walls().forEach((container, wall) -> lines.add(line(WALL_PREFIX + container, wall.text())));
         return lines;
     }
 
@@ -36,6 +40,7 @@ final class SettingsText {
     static Settings parse(List<String> lines) {
         Settings settings = Settings.DEFAULT;
         Map<Stage, String> labels = new EnumMap<>(Stage.class);
+        Map<String, WallSetting> walls = new TreeMap<>();
         for (String line : lines) {
             if (line.isBlank() || line.startsWith("#")) {
                 continue;
@@ -48,11 +53,13 @@ final class SettingsText {
             String value = line.substring(equals + 1).strip();
             if (name.startsWith(LABEL_PREFIX)) {
                 labels.put(stage(name.substring(LABEL_PREFIX.length()), line), value);
+            } else if (name.startsWith(WALL_PREFIX)) {
+                walls.put(name.substring(WALL_PREFIX.length()), WallSetting.of(value));
             } else {
                 settings = with(settings, name, value, line);
             }
         }
-        return settings.withLabels(labels);
+        return settings.withLabels(labels).withWalls(walls);
     }
 
     private static Settings with(Settings settings, String name, String value, String line) {
@@ -63,7 +70,9 @@ final class SettingsText {
             case AlarmSettingsText.LIMITS ->
                 settings.withAlarms(settings.alarms().withLimits(AlarmSettingsText.limits(value)));
             case AlarmSettingsText.SOUND ->
-                settings.withAlarms(settings.alarms().heard(AlarmSettingsText.sound(value)));
+                settings.withAlarms(settings.alarms().heard(AlarmSettingsText.onOrOff(name, value)));
+            case AlarmSettingsText.NOTICE ->
+                settings.withAlarms(settings.alarms().noticed(AlarmSettingsText.onOrOff(name, value)));
             case AlarmSettingsText.COMMAND ->
                 settings.withAlarms(settings.alarms().withCommand(value));
             default ->

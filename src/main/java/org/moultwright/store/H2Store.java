@@ -1,7 +1,11 @@
 package org.moultwright.store;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
 import org.moultwright.store.book.H2BroodBook;
 import org.moultwright.store.climate.H2AlarmJournal;
 import org.moultwright.store.climate.H2ClimateBook;
@@ -10,15 +14,21 @@ import org.moultwright.store.file.OwnerNote;
 import org.moultwright.store.forecast.H2ForecastArchive;
 import org.moultwright.store.reading.Arrivals;
 import org.moultwright.store.reading.H2ReadingLog;
+import org.moultwright.store.reading.ProbeSensors;
+import org.moultwright.store.spool.SpoolFolder;
+import org.moultwright.store.spool.SpoolIntake;
 import org.moultwright.workflow.AlarmJournal;
 import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.BulkReadings;
 import org.moultwright.workflow.ClimateBook;
 import org.moultwright.workflow.ForecastArchive;
+import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ReadingLog;
+import org.moultwright.workflow.TakenBeside;
 
 /**
- * A keeper's store: one file, open in one program at a time.
+ * A keeper's store: one file, open in one program at a time; a logger that has it lets go of it when asked, and
+ * leaves what it hears beside it meanwhile.
  *
  * <p>Promises: what a call has written is on disk when it returns; a file that is no store of ours, or
  * cannot be read, is left exactly as it was; every fault is a {@link StoreException} that says what to do.
@@ -33,13 +43,19 @@ public final class H2Store implements AutoCloseable {
     private final OwnerNote owner;
     private final Arrivals arrivals = new Arrivals();
 
-    H2Store(Path file) throws IOException {
+    /** @param isLogging whether it is let go of when another program asks */
+    H2Store(Path file, boolean isLogging) throws IOException {
         this.file = file;
         this.owner = new OwnerNote(file);
         this.transactions = new H2Transactions(file, DiskRoom.of(file));
         try {
-            owner.write();
-        } catch (IOException e) {
+            if (isLogging) {
+                owner.writeLogging();
+            } else {
+                owner.write();
+            }
+            new H2ReadingLog(transactions, arrivals).rollUpMissing();
+        } catch (IOException | RuntimeException e) {
             transactions.close();
             throw e;
         }
@@ -57,7 +73,18 @@ public final class H2Store implements AutoCloseable {
     }
 
     static H2Store open(Path file, Migrations migrations) {
-        return StoreOpening.open(file, migrations);
+        H2Store opened = StoreOpening.open(file, migrations);
+        try {
+            opened.takeInSpools();
+        } catch (StoreException stillBeside) {
+            // On a full disk a store must open all the same; what is beside it is safe there.
+        }
+        return opened;
+    }
+
+    /** Opens a store as a logger, which neither asks another for it nor refuses it to one that asks. */
+    static H2Store openToLog(Path file) {
+        return StoreOpening.openToLog(file, Migrations.OURS);
     }
 
     public BroodBook book() {
@@ -83,6 +110,25 @@ public final class H2Store implements AutoCloseable {
 
     public ForecastArchive forecasts() {
         return new H2ForecastArchive(transactions);
+    }
+
+    /** Takes in what loggers have left beside this store, each reading once, and says what that was. */
+    public List<TakenBeside> takeInSpools() {
+        try {
+            return new SpoolIntake(SpoolFolder.of(file), transactions, arrivals).takeIn();
+        } catch (UncheckedIOException e) {
+            throw new StoreException(StoreException.Reason.FAILED, String.valueOf(e.getMessage()), e);
+        }
+    }
+
+    /** Writes down that a sensor speaks as a probe from an instant on. */
+    public void identified(String probe, ProbeIdentity sensor, Instant from) {
+        transactions.write(handle -> ProbeSensors.write(handle, probe, sensor, from));
+    }
+
+    /** The sensor that spoke as a probe at an instant, if it told who it is. */
+    public Optional<ProbeIdentity> sensor(String probe, Instant at) {
+        return transactions.read(handle -> ProbeSensors.at(handle, probe, at));
     }
 
     /** Reads the whole store and says what in it does not hold. */

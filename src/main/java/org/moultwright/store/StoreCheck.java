@@ -47,7 +47,9 @@ final class StoreCheck {
             new Reference("brood_probe_stay", "place", "probe_stay", "row_no"),
             new Reference("probe_stay", "probe", "probe", "code"),
             new Reference("reading_row", "probe_no", "probe", "probe_no"),
-            new Reference("reading_hour", "probe_no", "probe", "probe_no"));
+            new Reference("reading_hour", "probe_no", "probe", "probe_no"),
+            new Reference("roll_up", "probe_no", "probe", "probe_no"),
+            new Reference("probe_sensor", "probe", "probe", "code"));
 
     private StoreCheck() {}
 

@@ -3,17 +3,27 @@ package org.moultwright.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.h2.jdbcx.JdbcConnectionPool;
 import org.moultwright.store.StoreException.Reason;
 import org.moultwright.store.file.ExactFilePath;
+import org.moultwright.store.file.HandOverWish;
+import org.moultwright.store.file.OwnerNote;
 import org.moultwright.store.file.PageFile;
 
 /** The way to an open store: look at the file without touching it, lock it, bring its tables up to date. */
 final class StoreOpening {
     private static final String USER = "moultwright";
+
+    /** A logger lets go once it has written what it is writing. */
+    private static final Duration FOR_A_LOGGER = Duration.ofSeconds(15);
+
+    private static final Duration FOR_ONE_THAT_OPENS = Duration.ofSeconds(3);
+
+    private static final Duration BETWEEN_ATTEMPTS = Duration.ofMillis(50);
 
     /**
      * Without a write delay all writing is done by the thread that commits. With one, another thread may
@@ -29,13 +39,55 @@ final class StoreOpening {
 
     private StoreOpening() {}
 
+    /** Opens a store; a logger that has it is asked to let go of it, and waited for. */
     static H2Store open(Path named, Migrations migrations) {
         Path file = writable(named.toAbsolutePath().normalize());
+        try {
+            return open(file, migrations, false);
+        } catch (StoreException e) {
+            if (e.reason() == Reason.IN_USE && mayBeWaitedFor(file, 0)) {
+                return openWhenLetGo(file, migrations);
+            }
+            throw e;
+        }
+    }
+
+    static H2Store openToLog(Path named, Migrations migrations) {
+        return open(writable(named.toAbsolutePath().normalize()), migrations, true);
+    }
+
+    private static H2Store openWhenLetGo(Path file, Migrations migrations) {
+        long beganAtNanos = System.nanoTime();
+        try (HandOverWish wish = HandOverWish.of(file)) {
+            while (true) {
+                wish.await(BETWEEN_ATTEMPTS);
+                try {
+                    return open(file, migrations, false);
+                } catch (StoreException e) {
+                    if (e.reason() != Reason.IN_USE || !mayBeWaitedFor(file, System.nanoTime() - beganAtNanos)) {
+                        throw e;
+                    }
+                }
+            }
+        } catch (IOException e) {
+            throw Faults.ofWriting(file, e);
+        }
+    }
+
+    /** For a logger, which lets go, and for whoever is just opening or closing, so that no running program is noted. */
+    private static boolean mayBeWaitedFor(Path file, long waitedNanos) {
+        OwnerNote owner = new OwnerNote(file);
+        Duration patience =
+                owner.isLogging() ? FOR_A_LOGGER : owner.isOfARunningProgram() ? Duration.ZERO : FOR_ONE_THAT_OPENS;
+        return waitedNanos < patience.toNanos() && !Thread.currentThread().isInterrupted();
+    }
+
+    private static H2Store open(Path file, Migrations migrations, boolean isLogging) {
         if (!OPEN_HERE.add(file)) {
             throw StoreGuard.inUse(file);
         }
         try {
-            return openAlone(file, migrations);
+            return openAlone(file, migrations, isLogging);
         } catch (RuntimeException e) {
             OPEN_HERE.remove(file);
             throw Faults.isLocked(e) ? StoreGuard.inUse(file) : Faults.unchecked(e);
@@ -47,7 +99,7 @@ final class StoreOpening {
         OPEN_HERE.remove(file);
     }
 
-    private static H2Store openAlone(Path file, Migrations migrations) {
+    private static H2Store openAlone(Path file, Migrations migrations, boolean isLogging) {
         StoreMaking making = new StoreMaking(migrations);
         if (!Files.exists(file)) {
             making.make(file);
@@ -57,7 +109,7 @@ final class StoreOpening {
             making.bringUpToDate(file, version);
         }
         try {
-            return new H2Store(file);
+            return new H2Store(file, isLogging);
         } catch (IOException e) {
             throw Faults.ofWriting(file, e);
         }

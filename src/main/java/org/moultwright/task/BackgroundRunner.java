@@ -1,13 +1,16 @@
 package org.moultwright.task;
 
+import java.time.Duration;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 
 /**
  * Runs work one after another on a thread of its own and tells outcomes elsewhere, such as on the thread
- * of the screen. The thread does not keep the program alive.
+ * of the screen. The thread does not keep the program alive. Work that comes after it was closed is cancelled.
  */
 public final class BackgroundRunner implements Runner, AutoCloseable {
     private final ExecutorService worker;
@@ -31,8 +34,27 @@ public final class BackgroundRunner implements Runner, AutoCloseable {
         RunningWork<T> running = new RunningWork<>(work, watcher, whenEnded, tellOn);
         // execute, not submit: an error that is no exception reaches the thread's handler instead of a
         // future nobody asks.
-        worker.execute(running);
+        try {
+            worker.execute(running);
+        } catch (RejectedExecutionException closed) {
+            // It takes no more work: what comes later is told that it was cancelled.
+            running.cancel();
+            running.run();
+        }
         return running;
+    }
+
+    /** Takes no more work, and waits so long for what runs to end by itself; then interrupts it. */
+    public void finish(Duration patience) {
+        worker.shutdown();
+        try {
+            if (!worker.awaitTermination(patience.toMillis(), TimeUnit.MILLISECONDS)) {
+                worker.shutdownNow();
+            }
+        } catch (InterruptedException e) {
+            worker.shutdownNow();
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** Interrupts what runs and takes no more work. */

@@ -87,6 +87,10 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
         long count = Math.round(note.value());
         return switch (note.kind()) {
             case TOO_LITTLE_TO_GO_ON -> subject.isEmpty() ? TOO_EARLY : subject + ": " + TOO_EARLY;
+            case SAC_UNOPENED ->
+                ("Nobody has opened the sac: its dates come from the laying, the belief and the temperature alone, and"
+                                + " the yield is unknown. First and 95 %% are as of %d eggs.")
+                        .formatted(count);
             case AGES_FROM_FIRST_CHECK -> "Laying is not written down: ages count from the first check.";
             case GENERAL_TIMING_ASSUMED ->
                 "No timing is known for this species: the general one is assumed, an assumption.";

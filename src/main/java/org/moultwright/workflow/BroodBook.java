@@ -1,10 +1,12 @@
 package org.moultwright.workflow;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.LessonNote;
 
 /**
  * The keeper's book of broods.
@@ -42,6 +44,9 @@ public interface BroodBook {
      *     deed it undoes does not stand
      */
     void keep(Deed deed);
+
+    /** The completed broods from which nothing is to be learned, by code, each with the note that says so. */
+    Map<String, LessonNote> leftOut();
 
     /** The latest deeds that stand, newest first, at most {@code most}; undone ones and undoings are left out. */
     List<Deed.Summary> latestDeeds(int most);

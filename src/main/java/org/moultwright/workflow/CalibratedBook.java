@@ -1,11 +1,13 @@
 package org.moultwright.workflow;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.moultwright.compute.calibration.CalibratedStays;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.LessonNote;
 
 /**
  * The book of broods as its probes are calibrated by now: each brood's stays of probes carry the correction in
@@ -39,6 +41,11 @@ public final class CalibratedBook implements BroodBook {
     @Override
     public void keep(Deed deed) {
         raw.keep(deed);
+    }
+
+    @Override
+    public Map<String, LessonNote> leftOut() {
+        return raw.leftOut();
     }
 
     @Override

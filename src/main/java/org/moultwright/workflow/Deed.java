@@ -4,11 +4,14 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
+import org.moultwright.domain.BeliefNote;
 import org.moultwright.domain.Calibration;
 import org.moultwright.domain.CareNote;
 import org.moultwright.domain.Check;
 import org.moultwright.domain.DisplayNote;
 import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.Require;
@@ -53,6 +56,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             List<MouldNote> mould,
             List<CareNote> care,
             List<Pot> pots,
+            List<BeliefNote> beliefs,
+            List<LessonNote> lessons,
             List<Calibration> calibrations,
             List<DisplayNote> displays,
             ClimateWriting climate) {
@@ -64,6 +69,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             mould = List.copyOf(mould);
             care = List.copyOf(care);
             pots = List.copyOf(pots);
+            beliefs = List.copyOf(beliefs);
+            lessons = List.copyOf(lessons);
             calibrations = List.copyOf(calibrations);
             displays = List.copyOf(displays);
         }
@@ -75,7 +82,32 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                 List<MouldNote> mould,
                 List<CareNote> care,
                 List<Pot> pots) {
-            this(entries, checks, mould, care, pots, List.of(), List.of(), ClimateWriting.NOTHING);
+            this(
+                    entries,
+                    checks,
+                    mould,
+                    care,
+                    pots,
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    ClimateWriting.NOTHING);
+        }
+
+        /** What a keeper came to believe of a brood's timing, or of what is to be learned from it. */
+        public static Content ofBeliefs(List<BeliefNote> beliefs, List<LessonNote> lessons) {
+            return new Content(
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    beliefs,
+                    lessons,
+                    List.of(),
+                    List.of(),
+                    ClimateWriting.NOTHING);
         }
 
         /** The rows of a deed about the room's instruments. */
@@ -91,7 +123,17 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
         /** All rows of a deed about the room. */
         public static Content ofRoom(
                 List<Calibration> calibrations, List<DisplayNote> displays, ClimateWriting climate) {
-            return new Content(List.of(), List.of(), List.of(), List.of(), List.of(), calibrations, displays, climate);
+            return new Content(
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    calibrations,
+                    displays,
+                    climate);
         }
 
         private boolean isOfBrood() {
@@ -99,7 +141,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
         }
 
         private boolean isOfRoom() {
-            return entries.isEmpty() && checks.isEmpty() && mould.isEmpty() && care.isEmpty() && pots.isEmpty();
+            return Stream.of(entries, checks, mould, care, pots, beliefs, lessons)
+                    .allMatch(List::isEmpty);
         }
 
         public static Content ofEntries(List<LedgerEntry> entries) {

@@ -16,7 +16,7 @@ final class Keeping {
     /** Ten days at a reading in ten seconds, and a few ten megabytes. */
     private static final int MOST_WAITING = 86_400;
 
-    private final ReadingLog log;
+    private final ReadingSink log;
     private final String probe;
     private final LogListener listener;
     private final long pauseNanos;
@@ -26,7 +26,7 @@ final class Keeping {
     private int lost;
 
     /** @param pause how long to wait after a failure before the next attempt */
-    Keeping(ReadingLog log, String probe, LogListener listener, Duration pause) {
+    Keeping(ReadingSink log, String probe, LogListener listener, Duration pause) {
         this.log = log;
         this.probe = probe;
         this.listener = listener;

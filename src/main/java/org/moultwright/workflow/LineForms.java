@@ -21,6 +21,17 @@ public interface LineForms {
      */
     List<Proposal> propose(byte[] heard);
 
+    /** The text of a form, to be read or to start another from; empty if there is none of that code. */
+    List<String> text(String code);
+
+    /**
+     * Keeps a profile of the keeper's; on disk when this returns, and usable at once. One of the keeper's with the
+     * same code is replaced. A text with problems is not kept.
+     *
+     * @throws java.io.UncheckedIOException if it cannot be written
+     */
+    Checked save(List<String> text);
+
     /**
      * A form of line.
      *

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.moultwright.domain.Require;
@@ -25,17 +26,22 @@ public final class LogReadings {
     /** How long to wait before it is tried again to keep what could not be kept. */
     public static final Duration USUAL_PAUSE = Duration.ofSeconds(5);
 
+    /** Nobody sees a wait so short; a reading that comes after a longer pause does not wait at all. */
+    private static final Duration BETWEEN_TRANSACTIONS = Duration.ofMillis(250);
+
     private static final Happening STOP = new Told(listener -> {});
 
     private final Keeping keeping;
     private final BlockingQueue<Happening> happenings = new LinkedBlockingQueue<>();
+    private final CountDownLatch stopping = new CountDownLatch(1);
+    private long settledAtNanos;
 
-    public LogReadings(ReadingLog log, String probe, LogListener listener) {
+    public LogReadings(ReadingSink log, String probe, LogListener listener) {
         this(log, probe, listener, USUAL_PAUSE);
     }
 
     /** @param pause how long to wait before it is tried again to keep what could not be kept */
-    public LogReadings(ReadingLog log, String probe, LogListener listener, Duration pause) {
+    public LogReadings(ReadingSink log, String probe, LogListener listener, Duration pause) {
         this.keeping = new Keeping(log, Require.text("probe", probe), listener, pause);
     }
 
@@ -67,21 +73,25 @@ public final class LogReadings {
     /** Ends the run soon, from any thread. */
     public void stop() {
         happenings.add(STOP);
+        stopping.countDown();
     }
 
     /** Whether it ended by an interrupt. */
     private boolean logUntilOver(Optional<Duration> lasting) {
         long startedAtNanos = System.nanoTime();
+        settledAtNanos = startedAtNanos - BETWEEN_TRANSACTIONS.toNanos();
         long lastingNanos = lasting.map(TimeUnit.NANOSECONDS::convert).orElse(Long.MAX_VALUE);
         try {
             long leftNanos = lastingNanos;
             boolean stopped = false;
             while (leftNanos > 0 && !stopped) {
+                awaitTurn(leftNanos);
                 Happening first = happenings.poll(Math.min(leftNanos, keeping.idleNanos()), TimeUnit.NANOSECONDS);
                 List<Happening> batch =
                         new ArrayList<>(Optional.ofNullable(first).stream().toList());
                 happenings.drainTo(batch);
                 keeping.settle(batch);
+                settledAtNanos = System.nanoTime();
                 stopped = batch.contains(STOP);
                 leftNanos = lastingNanos - (System.nanoTime() - startedAtNanos);
             }
@@ -89,6 +99,14 @@ public final class LogReadings {
         } catch (InterruptedException e) {
             // The flag stays down until all is settled: a file channel used by an interrupted thread closes.
             return true;
+        }
+    }
+
+    /** A transaction costs much the same for one reading or for hundreds, so that they are not begun too often. */
+    private void awaitTurn(long leftNanos) throws InterruptedException {
+        long pauseNanos = BETWEEN_TRANSACTIONS.toNanos() - (System.nanoTime() - settledAtNanos);
+        if (pauseNanos > 0) {
+            stopping.await(Math.min(pauseNanos, leftNanos), TimeUnit.NANOSECONDS);
         }
     }
 

@@ -8,22 +8,31 @@ import java.util.Optional;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUp;
+import org.moultwright.domain.RollUpLevel;
+import org.moultwright.domain.RollUps;
 
 /** The readings of all probes, raw as they came. */
-public interface ReadingLog {
-
-    /**
-     * Keeps readings of one probe; they are on disk when this returns.
-     *
-     * <p>No reading takes another's place. One whose instant another already holds, as when the clock was set
-     * back, is kept at the next free millisecond; the very same one given again is kept once.
-     *
-     * @return the readings as they are kept, in the order given
-     */
-    List<Logged> append(String probe, List<Logged> readings);
+public interface ReadingLog extends ReadingSink {
 
     /** The readings of a probe taken at or after {@code from} and before {@code to}, in order of time. */
     ReadingSeries series(String probe, Instant from, Instant to);
+
+    /**
+     * The roll-ups of a level that hold instants at or after {@code from} and before {@code to}, each whole, in
+     * order of time. They come to what rolling up the readings themselves would give.
+     */
+    default List<RollUp> rollUps(String probe, RollUpLevel level, Instant from, Instant to) {
+        Instant start = Instant.ofEpochMilli(level.startMillis(from.toEpochMilli()));
+        Instant end = Instant.ofEpochMilli(level.startMillis(to.toEpochMilli() - 1) + level.millis());
+        return RollUps.of(series(probe, start, end), level);
+    }
+
+    /** The instant of a probe's first reading, if it has any. */
+    default Optional<Instant> earliest(String probe) {
+        ReadingSeries all = series(probe, Instant.EPOCH, Instant.ofEpochMilli(Long.MAX_VALUE / 2));
+        return all.isEmpty() ? Optional.empty() : Optional.of(Instant.ofEpochMilli(all.epochMillis(0)));
+    }
 
     /** The readings before {@code to} of every probe that measured something for a brood, by probe code. */
     default Map<String, ReadingSeries> of(BroodRecord record, Instant to) {

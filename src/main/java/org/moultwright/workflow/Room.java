@@ -16,6 +16,7 @@ import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.ForecastQuestion;
 import org.moultwright.compute.forecast.PastBroods;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
 import org.moultwright.domain.Shelf;
@@ -57,18 +58,18 @@ public final class Room {
                 .map(record -> record.withReadings(histories.of(record, now)))
                 .toList();
         List<BroodView> broods = new ArrayList<>();
-        List<PastBroods> taught = new ArrayList<>();
+        Map<String, LessonNote> leftOut = book.leftOut();
+        teachers.read(whole, leftOut.keySet());
         for (int i = 0; i < written.size(); i++) {
-            PastBroods past = teachers.of(whole.get(i), whole);
-            taught.add(past);
+            PastBroods past = teachers.of(written.get(i).brood());
             broods.add(view(written.get(i), whole.get(i), past, now));
         }
-        teachers.forgetAllBut(taught);
         return new RoomView(
                 now,
                 broods,
                 latestReadings(now, broods),
-                book.latestDeeds(NEWEST).stream().findFirst());
+                book.latestDeeds(NEWEST).stream().findFirst(),
+                leftOut);
     }
 
     private BroodView view(BroodRecord written, BroodRecord whole, PastBroods past, Instant now) {
@@ -80,7 +81,8 @@ public final class Room {
     }
 
     private Known ask(BroodRecord written, BroodRecord whole, PastBroods past, Instant now) {
-        if (written.ledger().opened() == 0 && written.checks().isEmpty()) {
+        boolean isUnseen = written.ledger().opened() == 0 && written.checks().isEmpty();
+        if (isUnseen && written.brood().laid().isEmpty()) {
             return new Known(written, now, whole.readings(), past, Optional.empty());
         }
         List<Instant> days = IntStream.rangeClosed(0, DAYS_AHEAD)

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.Reading;
 
 /**
@@ -13,14 +14,26 @@ import org.moultwright.domain.Reading;
  * @param broods all broods, the one laid first leading
  * @param latestReadings the last reading of each probe up to now, by probe code
  * @param lastDeed what Undo would take back
+ * @param leftOut completed broods from which nothing is to be learned, by code
  */
 public record RoomView(
-        Instant now, List<BroodView> broods, Map<String, Reading> latestReadings, Optional<Deed.Summary> lastDeed) {
+        Instant now,
+        List<BroodView> broods,
+        Map<String, Reading> latestReadings,
+        Optional<Deed.Summary> lastDeed,
+        Map<String, LessonNote> leftOut) {
     public static final RoomView EMPTY = new RoomView(Instant.EPOCH, List.of(), Map.of(), Optional.empty());
 
     public RoomView {
         broods = List.copyOf(broods);
         latestReadings = Map.copyOf(latestReadings);
+        leftOut = Map.copyOf(leftOut);
+    }
+
+    /** A room in which every completed brood teaches. */
+    public RoomView(
+            Instant now, List<BroodView> broods, Map<String, Reading> latestReadings, Optional<Deed.Summary> lastDeed) {
+        this(now, broods, latestReadings, lastDeed, Map.of());
     }
 
     /** Trays that hold animals, of all broods, in shelf order. */

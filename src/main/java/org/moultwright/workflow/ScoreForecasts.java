@@ -15,6 +15,7 @@ import org.moultwright.compute.forecast.PastBroods;
 import org.moultwright.compute.scoring.Outcome;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Check;
+import org.moultwright.domain.Stage;
 
 /**
  * Holds the forecasts made of completed broods against what happened: the instant at which a milestone was
@@ -42,14 +43,26 @@ public final class ScoreForecasts {
     /** What became of every event forecast before it happened, by milestone; milestones without any are left out. */
     public Map<Milestone, List<Outcome>> outcomes() {
         Map<Milestone, List<Outcome>> outcomes = new EnumMap<>(Milestone.class);
+        byEvent()
+                .forEach(scored -> outcomes.computeIfAbsent(scored.milestone(), unseen -> new ArrayList<>())
+                        .addAll(scored.outcomes()));
+        return outcomes;
+    }
+
+    /** The same by stage and milestone, in the order they happen; those without any are left out. */
+    public List<Scored> byEvent() {
+        Map<Stage, Map<Milestone, List<Outcome>>> outcomes = new EnumMap<>(Stage.class);
         book.broods()
                 .forEach(brood -> book.find(brood.code())
                         .filter(Teachers::isCompleted)
                         .ifPresent(record -> score(record, outcomes)));
-        return outcomes;
+        return outcomes.entrySet().stream()
+                .flatMap(stage -> stage.getValue().entrySet().stream()
+                        .map(event -> new Scored(stage.getKey(), event.getKey(), event.getValue())))
+                .toList();
     }
 
-    private void score(BroodRecord written, Map<Milestone, List<Outcome>> into) {
+    private void score(BroodRecord written, Map<Stage, Map<Milestone, List<Outcome>>> into) {
         List<MadeForecast> made = archive.of(written.brood().code());
         Optional<Instant> last = written.checks().stream().map(Check::at).max(Instant::compareTo);
         if (made.isEmpty() || last.isEmpty()) {
@@ -63,7 +76,9 @@ public final class ScoreForecasts {
                 Milestone.fromKey(event.milestone())
                         .ifPresent(milestone -> happened(truth, event, milestone)
                                 .filter(at -> at.isAfter(forecast.asOf()))
-                                .ifPresent(at -> into.computeIfAbsent(milestone, unseen -> new ArrayList<>())
+                                .ifPresent(at -> into.computeIfAbsent(
+                                                event.into(), unseen -> new EnumMap<>(Milestone.class))
+                                        .computeIfAbsent(milestone, unseen -> new ArrayList<>())
                                         .add(new Outcome(
                                                 forecast.asOf(), InstantInterval.through(event.twentieths()), at))));
             }
@@ -78,5 +93,12 @@ public final class ScoreForecasts {
                 .filter(interval -> !interval.p90().isAfter(truth.asOf()))
                 .map(InstantInterval::p50)
                 .findFirst();
+    }
+
+    /** What became of the forecasts of one event. */
+    public record Scored(Stage into, Milestone milestone, List<Outcome> outcomes) {
+        public Scored {
+            outcomes = List.copyOf(outcomes);
+        }
     }
 }

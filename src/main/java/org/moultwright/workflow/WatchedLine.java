@@ -2,14 +2,17 @@ package org.moultwright.workflow;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.function.BiConsumer;
+import org.moultwright.domain.Reading;
 
 /** Lets the watch hear what one probe's line says, after it is on disk, and passes everything on. */
 public final class WatchedLine implements LogListener {
-    private final KeepWatch watch;
+    private final BiConsumer<String, Reading> watch;
     private final String probe;
     private final LogListener next;
 
-    public WatchedLine(KeepWatch watch, String probe, LogListener next) {
+    /** @param watch is told of each reading with the code of its probe */
+    public WatchedLine(BiConsumer<String, Reading> watch, String probe, LogListener next) {
         this.watch = watch;
         this.probe = probe;
         this.next = next;
@@ -18,7 +21,7 @@ public final class WatchedLine implements LogListener {
     @Override
     public void heard(ReadingLog.Logged logged) {
         next.heard(logged);
-        watch.heard(probe, logged.reading());
+        watch.accept(probe, logged.reading());
     }
 
     @Override

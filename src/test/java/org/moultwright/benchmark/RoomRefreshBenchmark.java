@@ -21,10 +21,10 @@ import org.moultwright.workflow.Room;
 
 /**
  * What the room costs after a saved sheet, in a store with a year of readings a minute apart of four probes,
- * one shared by all three broods. Forecasts are left out: they cost the same either way.
+ * one shared by all three broods and by those completed before. Forecasts are left out: they cost the same either way.
  *
  * <p>The baseline reads the history of the probes of the one brood written in anew, as {@code ReadingLog.of}
- * does; the room reads what came since. Arguments: days (365), sheets (21).
+ * does; the room reads what came since. Arguments: days (365), sheets (21), completed broods (6).
  */
 public final class RoomRefreshBenchmark {
     private static final Instant START = Instant.parse("2025-06-01T00:00:00Z");
@@ -34,16 +34,18 @@ public final class RoomRefreshBenchmark {
     private final H2Store store;
     private final int days;
     private final int sheets;
+    private final int completed;
     private final Room room;
     private final Stopwatch first = new Stopwatch();
     private final Stopwatch reReading = new Stopwatch();
     private final Stopwatch afterSheet = new Stopwatch();
     private Instant now;
 
-    private RoomRefreshBenchmark(H2Store store, int days, int sheets) {
+    private RoomRefreshBenchmark(H2Store store, int days, int sheets, int completed) {
         this.store = store;
         this.days = days;
         this.sheets = sheets;
+        this.completed = completed;
         this.now = START.plus(Duration.ofDays(days));
         this.room = new Room(store.book(), store.readings(), NoForecast::of);
     }
@@ -51,14 +53,23 @@ public final class RoomRefreshBenchmark {
     public static void main(String[] arguments) throws IOException {
         int days = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 365;
         int sheets = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 21;
+        int completed = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 6;
         Path folder = Files.createTempDirectory("room");
         try (H2Store store = H2Store.open(folder.resolve("room.store"))) {
-            new RoomRefreshBenchmark(store, days, sheets).run();
+            new RoomRefreshBenchmark(store, days, sheets, completed).run();
         }
     }
 
     private void run() {
         BROODS.forEach(code -> store.book().takeIn(record(code), this::handOver));
+        for (int number = 1; number <= completed; number++) {
+            BroodRecord past = InventedBrood.completed(
+                    "BB-25-" + number,
+                    START,
+                    START.plus(Duration.ofDays(days / 2)),
+                    List.of(InventedBrood.probe(SHARED, "incubator", START)));
+            store.book().takeIn(past, sink -> {});
+        }
         first.time(() -> room.at(now));
         for (int sheet = 0; sheet < sheets; sheet++) {
             String code = BROODS.get(sheet % BROODS.size());
@@ -68,7 +79,9 @@ public final class RoomRefreshBenchmark {
             reReading.time(() -> store.readings().of(written, now.plusMillis(1)));
             afterSheet.time(() -> room.at(now));
         }
-        System.out.printf("%d readings of each of %d probes, %d sheets%n", days * 24 * 60, 1 + BROODS.size(), sheets);
+        System.out.printf(
+                "%d readings of each of %d probes, %d sheets, %d completed broods%n",
+                days * 24 * 60, 1 + BROODS.size(), sheets, completed);
         report("the room for the first time, all histories read", first);
         report("after a sheet: reading one brood's histories anew (baseline)", reReading);
         report("after a sheet: the whole room, all broods, what is new read", afterSheet);

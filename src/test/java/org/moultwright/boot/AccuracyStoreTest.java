@@ -19,6 +19,7 @@ import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.compute.forecast.PriorSource;
 import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.exchange.TimingsFile;
 import org.moultwright.store.H2Store;
 import org.moultwright.workflow.KeptForecasts;
 import org.moultwright.workflow.MadeForecast;
@@ -106,6 +107,8 @@ class AccuracyStoreTest {
 
     private static Room room(H2Store store) {
         return new Room(
-                store.book(), store.readings(), new KeptForecasts(new Forecaster()::forecast, store.forecasts()));
+                store.book(),
+                store.readings(),
+                new KeptForecasts(new Forecaster(TimingsFile.shipped())::forecast, store.forecasts()));
     }
 }

@@ -16,6 +16,7 @@ import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
 import org.moultwright.task.BackgroundRunner;
 import org.moultwright.ui.ToolkitThread;
+import org.moultwright.ui.alarm.AlarmReach;
 import org.testfx.framework.junit5.ApplicationExtension;
 
 /** The demo room opens once, beside the keeper's desk, and both let go of their stores when the desk is closed. */
@@ -38,7 +39,7 @@ class DemoDoorUiTest {
                         settings,
                         Platform::runLater,
                         Optional.of(door),
-                        () -> {}),
+                        AlarmReach.NOBODY),
                 "desk",
                 () -> closed.complete(true)));
         try (BackgroundRunner runner = new BackgroundRunner("demo", Platform::runLater)) {

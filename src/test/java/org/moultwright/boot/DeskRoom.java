@@ -10,6 +10,7 @@ import javafx.application.Platform;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
 import org.moultwright.ui.ToolkitThread;
+import org.moultwright.ui.alarm.AlarmReach;
 
 /** The rooms every screen is looked at in: nothing yet, the demo's three broods, 600 animals in one. */
 public enum DeskRoom {
@@ -26,7 +27,7 @@ public enum DeskRoom {
         CompletableFuture<Boolean> read = new CompletableFuture<>();
         Workbench workbench = ToolkitThread.ask(() -> {
             Workbench made = new Workbench(
-                    store, InstantSource.fixed(now), settings, Platform::runLater, Optional.empty(), () -> {});
+                    store, InstantSource.fixed(now), settings, Platform::runLater, Optional.empty(), AlarmReach.NOBODY);
             made.roomProperty().addListener((observed, before, after) -> read.complete(true));
             made.readAgain();
             return made;

@@ -1,7 +1,14 @@
 package org.moultwright.boot;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
 import org.moultwright.ui.ToolkitThread;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.theme.Appearance;
@@ -14,12 +21,48 @@ public final class OpenDesk implements AutoCloseable {
         this.workbench = workbench;
     }
 
-    /** The frame with a screen open in it. */
+    /** The frame with a screen open in it, at its first page. */
     public Parent show(String screenId) {
-        return ToolkitThread.ask(() -> {
+        Parent view = ToolkitThread.ask(() -> {
             workbench.open(screenId);
             return workbench.view();
         });
+        press("Back");
+        return view;
+    }
+
+    /** The frame with a screen open in it, led on by a button of it. */
+    public Parent show(String screenId, String button) {
+        Parent view = show(screenId);
+        assertThat(press(button))
+                .as("there is a button '%s' on %s", button, screenId)
+                .isTrue();
+        return view;
+    }
+
+    /** Presses the first button of these words that is seen; whether there was one. */
+    private boolean press(String words) {
+        return ToolkitThread.ask(() -> {
+            Optional<Button> found = inside(workbench.view())
+                    .filter(Button.class::isInstance)
+                    .map(Button.class::cast)
+                    .filter(button -> button.getText().equals(words))
+                    .findFirst();
+            found.ifPresent(Button::fire);
+            return found.isPresent();
+        });
+    }
+
+    /** All of a view, what a scroll pane will show included: it need not have been on screen yet. */
+    private static Stream<Node> inside(Node node) {
+        if (node instanceof ScrollPane pane) {
+            return Stream.concat(Stream.of(node), inside(pane.getContent()));
+        }
+        return node instanceof Parent parent
+                ? Stream.concat(
+                        Stream.of(node),
+                        parent.getChildrenUnmodifiable().stream().flatMap(OpenDesk::inside))
+                : Stream.of(node);
     }
 
     public Appearance appearance() {

@@ -12,6 +12,7 @@ import javafx.application.Platform;
 import org.moultwright.boot.command.Commands;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
+import org.moultwright.ui.alarm.AlarmReach;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -45,7 +46,8 @@ public final class TimedWorkbench implements Callable<Integer> {
                 InstantSource.offset(machine, Duration.between(machine.instant(), DemoRoom.USUAL_EVENING));
         Desktop.show(
                 "Moultwright",
-                () -> new Workbench(open, clock, SettingsFile.atHome(), Platform::runLater, Optional.empty(), () -> {}),
+                () -> new Workbench(
+                        open, clock, SettingsFile.atHome(), Platform::runLater, Optional.empty(), AlarmReach.NOBODY),
                 shown -> shown.workbench()
                         .roomProperty()
                         .addListener((observed, before, now) -> FirstFrame.say(USABLE)));

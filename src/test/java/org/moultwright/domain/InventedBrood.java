@@ -26,7 +26,7 @@ public final class InventedBrood {
 
     /** A brood opened into tray A1, and the probes that measure for it. The same each time it is made. */
     public static BroodRecord measured(String code, Instant openedAt, List<ProbeStay> probes) {
-        UUID id = UUID.nameUUIDFromBytes(code.getBytes(StandardCharsets.UTF_8));
+        UUID id = id(code);
         return new BroodRecord(
                 brood(code),
                 Ledger.of(List.of(opened(id, openedAt, 200))),
@@ -39,6 +39,35 @@ public final class InventedBrood {
                 List.of(),
                 List.of(),
                 List.of());
+    }
+
+    /** One whose animals were all potted, and its tray looked at for the last time. The same each time it is made. */
+    public static BroodRecord completed(String code, Instant openedAt, Instant end, List<ProbeStay> probes) {
+        BroodRecord record = measured(code, openedAt, probes);
+        LedgerEntry potted = LedgerEntry.of(
+                id(code + " potted"),
+                end,
+                Account.tray("A1"),
+                Account.POTTED,
+                Stage.INSTAR2,
+                record.ledger().opened(),
+                Cause.POTTED);
+        return new BroodRecord(
+                record.brood(),
+                record.ledger().with(List.of(potted)),
+                List.of(new Check(id(code + " look"), "A1", end, Map.of(Stage.INSTAR2, new Look.Full(0)))),
+                record.stays(),
+                record.probeStays(),
+                record.setPoints(),
+                record.readings(),
+                record.mould(),
+                record.care(),
+                record.pots(),
+                record.runUp());
+    }
+
+    private static UUID id(String name) {
+        return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
     }
 
     /** A probe in a container from an instant on. */

@@ -39,7 +39,9 @@ class SettingsFileTest {
                 .withTextSize(TextSize.LARGER)
                 .withVocabulary("scientific")
                 .withPlans(new PlanSettings(9, 0, "+00 12 = 34", Paper.LETTER))
-                .withLabels(Map.of(Stage.INSTAR2, "Spiderling = free, größer"));
+                .withLabels(Map.of(Stage.INSTAR2, "Spiderling = free, größer"))
+                .withAlarms(Settings.DEFAULT.alarms().noticed(false))
+                .withWalls(Map.of("box 1", WallSetting.below(1.5, 1), "box 2", WallSetting.measuredBy("P-3")));
         file().save(chosen);
         assertThat(file().load()).isEqualTo(new SettingsFile.Loaded(chosen, Optional.empty()));
     }
@@ -51,6 +53,7 @@ class SettingsFileTest {
                 "no equals sign",
                 "label.egg =",
                 "unknown = 1",
+                "wall.box 1 = cold",
                 "delivery-days-pots = soon",
                 "delivery-days-food = 900",
                 "sitter-paper = b5",

@@ -27,6 +27,7 @@ import org.moultwright.workflow.BroodFolders.FolderContent;
 class MigrationsStoreTest {
     private static final String MIGRATIONS = "/org/moultwright/store/migration/V1__broods_and_readings.sql";
     private static final int WITH_INSTRUMENTS = 2;
+    private static final int WITH_BELIEFS = 4;
     private static final int WITH_CLIMATE_WRITTEN = 4;
     private static final Migrations WITH_A_NEXT = withA("next");
     private static final Migrations WITH_A_BROKEN_NEXT = withA("broken");
@@ -68,6 +69,7 @@ class MigrationsStoreTest {
             int instruments = past.version() >= WITH_INSTRUMENTS ? 1 : 0;
             assertThat(store.climate().displays()).hasSize(instruments);
             assertThat(store.alarms().of("A1")).hasSize(instruments);
+            assertThat(store.book().leftOut()).hasSize(past.version() >= WITH_BELIEFS ? 1 : 0);
             int written = past.version() >= WITH_CLIMATE_WRITTEN ? 1 : 0;
             assertThat(store.climate().extremes()).hasSize(written);
             assertThat(store.climate().placings()).hasSize(written);

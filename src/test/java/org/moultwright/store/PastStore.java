@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.zip.GZIPInputStream;
@@ -22,14 +23,18 @@ import org.moultwright.domain.Extremes;
 import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Quality;
+import org.moultwright.domain.RateForm;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.Span;
+import org.moultwright.domain.Stage;
 import org.moultwright.domain.Stay;
+import org.moultwright.domain.Timing;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.NoteDisplay;
 import org.moultwright.workflow.ReadingLog.Logged;
 import org.moultwright.workflow.ReadingSource;
+import org.moultwright.workflow.StateBelief;
 import org.moultwright.workflow.UndoDeed;
 import org.moultwright.workflow.WriteClimate;
 
@@ -38,8 +43,8 @@ import org.moultwright.workflow.WriteClimate;
  *
  * <p>Run as a program it makes those of the present version, in the folder given, before a migration is added;
  * DEVELOPERS.md gives the command. All that a store can hold is to be in it: broods taken in, deeds kept and
- * undone, readings packed and in rows, with and without raw lines, a display read, an alarm, a lowest and highest and a
- * reading typed. What a version adds is
+ * undone, readings packed and in rows, with and without raw lines, a display read, an alarm, a lowest and highest, a
+ * reading typed, a timing believed and a brood left out of learning. What a version adds is
  * added here before its store is made.
  *
  * @param version the version of its tables
@@ -103,6 +108,14 @@ record PastStore(int version, Path folder) {
         store.book().keep(deed(brood, 30));
         store.book().keep(deed(brood, 7));
         new UndoDeed(store.book(), () -> EVENING, UUID::randomUUID).undo();
+        StateBelief belief = new StateBelief(store.book(), () -> EVENING, UUID::randomUUID);
+        belief.believe(
+                brood,
+                Optional.of(new Timing(
+                        Map.of(Stage.INSTAR2, 70.0),
+                        0.15,
+                        new RateForm.Table(List.of(new RateForm.Point(15, 0), new RateForm.Point(30, 1.3))))));
+        belief.leaveOut(brood, "the heater failed");
         new NoteDisplay(store.book(), store.readings(), () -> EVENING, UUID::randomUUID)
                 .save("A1", 26.5, 0.1, "read with a torch");
         WriteClimate write = new WriteClimate(store.book(), store.climate(), () -> EVENING, UUID::randomUUID);

@@ -5,13 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import javafx.animation.PauseTransition;
 import javafx.scene.Group;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
-import javafx.scene.control.ButtonBase;
 import javafx.util.Duration;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,11 +31,6 @@ class EveryScreenPictures {
     /** Time for what is read and drawn aside to be there. */
     private static final Duration SETTLE = Duration.millis(500);
 
-    /** What is pressed on a screen for another picture, and what then leads back. */
-    private static final Map<String, List<String>> PRESSED = Map.of("forecast", List.of("What to order", "Take along"));
-
-    private static final Map<String, String> BACK = Map.of("What to order", "Plan ahead");
-
     @TempDir
     private Path stores;
 
@@ -47,39 +40,23 @@ class EveryScreenPictures {
         try (OpenDesk desk = room.open(stores)) {
             for (Size size : List.of(new Size(1280, 800), new Size(1920, 1080))) {
                 for (Theme theme : Theme.values()) {
-                    EveryViewTest.SCREENS.forEach(screen -> take(desk, room, screen, theme, size));
+                    EveryViewTest.SCREENS.forEach(
+                            screen -> take(desk, desk.show(screen), screen + "-" + room.key(), theme, size));
+                    if (room == DeskRoom.DEMO) {
+                        EveryViewTest.PAGES.forEach(page -> take(
+                                desk,
+                                desk.show(page.screen(), page.button()),
+                                page.key() + "-" + room.key(),
+                                theme,
+                                size));
+                    }
                 }
             }
         }
         assertThat(FOLDER).isNotEmptyDirectory();
     }
 
-    /** The screen, and what opens from it by one button. */
-    private void take(OpenDesk desk, DeskRoom room, String screen, Theme theme, Size size) {
-        Parent view = pictured(desk, room, screen, screen, theme, size);
-        PRESSED.getOrDefault(screen, List.of()).forEach(word -> {
-            if (press(view, word)) {
-                String name = screen + "-" + word.toLowerCase(Locale.ROOT).replace(' ', '-');
-                pictured(desk, room, screen, name, theme, size);
-                press(view, BACK.getOrDefault(word, "Back"));
-            }
-        });
-    }
-
-    /** Presses the button of a word, if it is there to be pressed. */
-    private static boolean press(Parent view, String word) {
-        return ToolkitThread.ask(() -> {
-            List<ButtonBase> found = view.lookupAll("*").stream()
-                    .filter(node -> node instanceof ButtonBase button && word.equals(button.getText()))
-                    .map(ButtonBase.class::cast)
-                    .toList();
-            found.forEach(ButtonBase::fire);
-            return !found.isEmpty();
-        });
-    }
-
-    private static Parent pictured(OpenDesk desk, DeskRoom room, String screen, String name, Theme theme, Size size) {
-        Parent view = desk.show(screen);
+    private void take(OpenDesk desk, Parent view, String picture, Theme theme, Size size) {
         CompletableFuture<Boolean> settled = new CompletableFuture<>();
         Scene shown = ToolkitThread.ask(() -> {
             desk.appearance().themeProperty().set(theme);
@@ -95,10 +72,9 @@ class EveryScreenPictures {
             return scene;
         });
         ToolkitThread.await(settled);
-        String file = "%s-%s-%d-%s.png"
-                .formatted(name, room.key(), size.width(), theme.name().toLowerCase(Locale.ROOT));
-        ScreenShots.write(ToolkitThread.ask(() -> shown.snapshot(null)), FOLDER.resolve(file));
-        return view;
+        String name =
+                "%s-%d-%s.png".formatted(picture, size.width(), theme.name().toLowerCase(Locale.ROOT));
+        ScreenShots.write(ToolkitThread.ask(() -> shown.snapshot(null)), FOLDER.resolve(name));
     }
 
     private record Size(int width, int height) {}

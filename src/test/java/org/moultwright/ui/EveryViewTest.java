@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -29,6 +30,8 @@ import org.moultwright.boot.DeskRoom;
 import org.moultwright.boot.OpenDesk;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.alarm.InventedWatch;
+import org.moultwright.ui.broods.TimingPictures;
+import org.moultwright.ui.forecast.AccuracyPictures;
 import org.moultwright.ui.forecast.OrdersPictures;
 import org.moultwright.ui.intake.IntakePictures;
 import org.moultwright.ui.round.RoundPictures;
@@ -46,6 +49,15 @@ class EveryViewTest {
     private static final double ENOUGH_FOR_TEXT = 4.5;
 
     static final List<String> SCREENS = List.of("round", "broods", "climate", "forecast", "potting", "settings");
+
+    /** Pages that a button of a screen leads to: the screen, and the button's words. */
+    static final List<Page> PAGES = List.of(
+            new Page("climate", "Calibrate"),
+            new Page("climate", "Read a display off"),
+            new Page("climate", "Connect a probe"),
+            new Page("climate", "How cold is the wall?"),
+            new Page("forecast", "Take along"));
+
     private static final Map<DeskRoom, OpenDesk> DESKS = new EnumMap<>(DeskRoom.class);
 
     @TempDir
@@ -74,12 +86,17 @@ class EveryViewTest {
                         alone("forecast, take along refused", TakeAlongPictures::refused),
                         alone("forecast, nothing to take along", TakeAlongPictures::empty),
                         alone("forecast, what to order", OrdersPictures::demo),
+                        alone("broods, a brood's timing", TimingPictures::timing),
+                        alone("forecast, how good the dates were", AccuracyPictures::accuracy),
                         alone("climate, a reading typed", IntakePictures::reading),
                         alone("climate, a lowest and highest", IntakePictures::extremes),
                         alone("climate, a file of readings", IntakePictures::file),
                         alone("climate, a file taken in", IntakePictures::taken),
                         alone("round, an alarm", () -> RoundPictures.under(new InventedWatch().tooWarm(true).model))),
-                Stream.of(DeskRoom.values()).flatMap(room -> SCREENS.stream().map(screen -> ofDesk(room, screen))));
+                Stream.concat(
+                        Stream.of(DeskRoom.values())
+                                .flatMap(room -> SCREENS.stream().map(screen -> ofDesk(room, screen))),
+                        PAGES.stream().map(page -> ofDesk(DeskRoom.DEMO, page))));
     }
 
     private static View alone(String name, Supplier<Parent> content) {
@@ -90,6 +107,13 @@ class EveryViewTest {
         return new View(screen + ", " + room.key(), () -> {
             OpenDesk desk = DESKS.computeIfAbsent(room, closed -> closed.open(folder));
             return new Worn(desk.show(screen), desk.appearance());
+        });
+    }
+
+    private static View ofDesk(DeskRoom room, Page page) {
+        return new View(page.screen() + ", " + room.key() + ", " + page.button(), () -> {
+            OpenDesk desk = DESKS.computeIfAbsent(room, closed -> closed.open(folder));
+            return new Worn(desk.show(page.screen(), page.button()), desk.appearance());
         });
     }
 
@@ -198,6 +222,14 @@ class EveryViewTest {
             }
         }
         throw new AssertionError("nothing opaque lies behind " + node);
+    }
+
+    /** A page that a button leads to. */
+    record Page(String screen, String button) {
+        /** As part of a file's name. */
+        String key() {
+            return screen + "-" + button.toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", "-");
+        }
     }
 
     /** A view with its look. */

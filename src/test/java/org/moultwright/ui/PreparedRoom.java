@@ -8,6 +8,7 @@ import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.ForecastQuestion;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.compute.forecast.PastBroods;
+import org.moultwright.exchange.TimingsFile;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.PreparedForecasts;
 import org.moultwright.workflow.RoomView;
@@ -17,7 +18,7 @@ import org.moultwright.workflow.TrayView;
 public final class PreparedRoom {
     private static final int DAYS_AHEAD = 60;
 
-    private final PreparedForecasts prepared = new PreparedForecasts(new Forecaster());
+    private final PreparedForecasts prepared = new PreparedForecasts(new Forecaster(TimingsFile.shipped()));
     private final RoomView room;
 
     public PreparedRoom() {

@@ -10,11 +10,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
+import org.moultwright.domain.BeliefNote;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Calibration;
 import org.moultwright.domain.DisplayNote;
 import org.moultwright.domain.Extremes;
+import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Require;
 
@@ -66,6 +68,14 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
     }
 
     @Override
+    public synchronized Map<String, LessonNote> leftOut() {
+        Map<String, LessonNote> latest = new LinkedHashMap<>();
+        ofRoom(Deed.Content::lessons).forEach(note -> latest.put(note.brood(), note));
+        latest.values().removeIf(note -> !note.isLeftOut());
+        return latest;
+    }
+
+    @Override
     public synchronized List<Calibration> calibrations() {
         return ofRoom(Deed.Content::calibrations);
     }
@@ -114,7 +124,10 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
                 .filter(deed -> !undone.contains(deed.summary().id()))
                 .toList();
         return new BroodRecord(
-                record.brood(),
+                joined(List.<BeliefNote>of(), standing, Deed.Content::beliefs).stream()
+                        .reduce((earlier, later) -> later)
+                        .map(note -> record.brood().withTiming(note.timing()))
+                        .orElse(record.brood()),
                 record.ledger()
                         .with(own.stream()
                                 .flatMap(d -> d.content().entries().stream())

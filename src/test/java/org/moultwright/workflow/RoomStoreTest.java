@@ -18,8 +18,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.ForecastQuestion;
 import org.moultwright.compute.forecast.NoForecast;
+import org.moultwright.compute.forecast.PastBroods;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.InventedBrood;
+import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.store.H2Store;
@@ -101,6 +103,68 @@ class RoomStoreTest {
         Instant now = START.plusSeconds(100 * 60 + 1);
         hear("P-1", now, 1);
         assertThat(room.at(now).latestReadings().get("P-1").takenAt()).isEqualTo(now);
+    }
+
+    @Test
+    void whatACompletedBroodTaughtIsKeptWhileReadingsOfLaterDaysComeIn() {
+        Instant now = START.plusSeconds(200 * 60);
+        completed("AA-25-A");
+        room.at(now);
+        PastBroods taught = question("AA-26-B").past();
+        assertThat(taught).isNotSameAs(PastBroods.NONE);
+        hear("P-1", now, 30);
+        store.book().keep(deed("AA-26-B", now));
+        asked.clear();
+        room.at(now.plusSeconds(1));
+        assertThat(question("AA-26-B").past()).isSameAs(taught);
+    }
+
+    @Test
+    void aReadingOfItsOwnTimeThatComesLateIsTaughtAnew() {
+        Instant now = START.plusSeconds(200 * 60);
+        completed("AA-25-A");
+        room.at(now);
+        PastBroods taught = question("AA-26-B").past();
+        hear("P-1", START.plusSeconds(30), 1);
+        asked.clear();
+        room.at(now.plusSeconds(1));
+        assertThat(question("AA-26-B").past()).isNotSameAs(taught).isNotSameAs(PastBroods.NONE);
+    }
+
+    @Test
+    void aBroodLeftOutTeachesNobodyUntilThatIsTakenBack() {
+        Instant now = START.plusSeconds(200 * 60);
+        completed("AA-25-A");
+        StateBelief belief = new StateBelief(store.book(), () -> now, UUID::randomUUID);
+        UndoDeed undo = new UndoDeed(store.book(), () -> now, UUID::randomUUID);
+        room.at(now);
+        belief.leaveOut("AA-25-A", "the heater failed");
+        asked.clear();
+        RoomView without = room.at(now);
+        assertThat(asked).extracting(ForecastQuestion::past).containsOnly(PastBroods.NONE);
+        assertThat(without.leftOut().get("AA-25-A"))
+                .satisfies(note -> assertThat(note.reason()).isEqualTo("the heater failed"));
+        assertThat(without.lastDeed().orElseThrow().words()).isEqualTo("AA-25-A left out of learning");
+        belief.learnAgain("AA-25-A");
+        asked.clear();
+        assertThat(room.at(now).leftOut()).isEmpty();
+        assertThat(question("AA-26-B").past()).isNotSameAs(PastBroods.NONE);
+        undo.undo();
+        assertThat(room.at(now).leftOut()).containsKey("AA-25-A");
+        undo.undo();
+        assertThat(room.at(now).leftOut()).isEmpty();
+    }
+
+    private void completed(String code) {
+        List<ProbeStay> probes = List.of(InventedBrood.probe("P-1", "incubator", START));
+        store.book().takeIn(InventedBrood.completed(code, START, START.plusSeconds(100 * 60), probes), sink -> {});
+    }
+
+    private ForecastQuestion question(String brood) {
+        return asked.stream()
+                .filter(question -> question.record().brood().code().equals(brood))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

@@ -24,6 +24,9 @@ final class AccuracyCommand implements Runnable {
     Path store = Path.of("");
 
     @Mixin
+    OwnTimings own = new OwnTimings();
+
+    @Mixin
     Answer answer = new Answer();
 
     @Override
@@ -34,7 +37,7 @@ final class AccuracyCommand implements Runnable {
                             new CalibratedBook(open.book(), open.climate()),
                             open.readings(),
                             open.forecasts(),
-                            new Forecaster()::forecast)
+                            new Forecaster(own.timings(answer.err()))::forecast)
                     .outcomes();
         }
         if (!answer.json && outcomes.isEmpty()) {

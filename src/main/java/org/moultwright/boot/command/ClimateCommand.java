@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.moultwright.compute.climate.ClimateSummary;
+import org.moultwright.domain.AssumedTimings;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.text.DayWords;
 import picocli.CommandLine.Command;
@@ -28,15 +29,19 @@ final class ClimateCommand implements Runnable {
     Optional<String> container = Optional.empty();
 
     @Mixin
+    OwnTimings own = new OwnTimings();
+
+    @Mixin
     Answer answer = new Answer();
 
     @Override
     public void run() {
         BroodRecord record = Folders.whole(folder, answer.err());
+        AssumedTimings assumed = own.timings(answer.err());
         Instant until = LastRow.of(record);
         container.ifPresent(code -> requireKnown(record, code));
         for (String code : container.map(Set::of).orElseGet(() -> measuredOrLivedIn(record))) {
-            tell(record, ClimateSummary.of(record, code, until));
+            tell(record, ClimateSummary.of(record, code, until, assumed));
         }
     }
 

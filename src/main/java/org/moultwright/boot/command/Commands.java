@@ -34,6 +34,7 @@ public final class Commands {
                 .addSubcommand(new LogCommand())
                 .addSubcommand(new ReadingsCommand())
                 .addSubcommand(new AccuracyCommand())
+                .addSubcommand(new TimingsCommand())
                 .addSubcommand(new CheckStoreCommand())
                 .addSubcommand(new BackupCommand())
                 .addSubcommand(new RestoreCommand())

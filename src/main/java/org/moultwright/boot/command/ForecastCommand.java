@@ -11,10 +11,12 @@ import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.ForecastQuestion;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.compute.forecast.PastBroods;
+import org.moultwright.compute.forecast.SacForecast;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.ForecastWords;
+import org.moultwright.text.SacWords;
 import org.moultwright.text.Vocabulary;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -46,6 +48,9 @@ final class ForecastCommand implements Runnable {
     long seed = 1;
 
     @Mixin
+    OwnTimings own = new OwnTimings();
+
+    @Mixin
     Answer answer = new Answer();
 
     @Override
@@ -55,7 +60,7 @@ final class ForecastCommand implements Runnable {
         List<BroodRecord> records = folders.stream()
                 .map(folder -> Folders.whole(folder, answer.err()))
                 .toList();
-        Forecaster forecaster = new Forecaster();
+        Forecaster forecaster = new Forecaster(own.timings(answer.err()));
         Map<List<BroodRecord>, PastBroods> past = new HashMap<>();
         for (BroodRecord record : records) {
             Instant now = asOf.orElseGet(() -> LastRow.of(record));
@@ -72,6 +77,12 @@ final class ForecastCommand implements Runnable {
                 .toList();
     }
 
+    private void tell(SacForecast sac, SacWords words) {
+        answer.out().println("  Sac: " + words.age(sac) + ".");
+        sac.moults().forEach(moult -> answer.out().println("    " + words.half(moult) + "."));
+        words.pull(sac).ifPresent(pull -> answer.out().println("    " + pull + ", " + SacWords.WHY));
+    }
+
     private void tell(BroodRecord record, BroodForecast forecast) {
         ForecastWords words = new ForecastWords(
                 Vocabulary.ENGLISH_HOBBY, new DayWords(record.brood().zone()));
@@ -84,6 +95,7 @@ final class ForecastCommand implements Runnable {
                         "%s on %s, %.1f warm-days old%n",
                         forecast.brood(), words.days().longDay(forecast.asOf()), forecast.warmDays());
         forecast.trays().forEach(tray -> answer.out().println("  " + words.sentence(tray, forecast.asOf())));
+        forecast.sac().ifPresent(sac -> tell(sac, new SacWords(words.vocabulary(), words.days())));
         forecast.yield()
                 .ifPresent(count -> answer.out()
                         .printf(

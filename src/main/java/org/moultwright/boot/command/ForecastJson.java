@@ -11,6 +11,7 @@ import org.moultwright.compute.forecast.CountInterval;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.PriorSource;
+import org.moultwright.compute.forecast.SacForecast;
 import org.moultwright.compute.forecast.TrayForecast;
 import org.moultwright.domain.Stage;
 import org.moultwright.text.ForecastWords;
@@ -32,6 +33,7 @@ final class ForecastJson {
         json.put("priorFrom", priorFrom(forecast));
         ArrayNode trays = json.putArray("trays");
         forecast.trays().forEach(tray -> trays.add(tray(tray)));
+        forecast.sac().ifPresent(sac -> json.set("sac", sac(sac)));
         forecast.yield().ifPresent(count -> json.set("yield", count(forecast.yieldInto(), count)));
         ArrayNode notes = json.putArray("notes");
         forecast.notes().forEach(note -> notes.add(words.note(note)));
@@ -50,6 +52,20 @@ final class ForecastJson {
         json.put("expectedAlive", Rounded.to(tray.expectedAlive(), 100));
         ArrayNode moults = json.putArray("moults");
         tray.moults().forEach(moult -> moults.add(moult(moult)));
+        return json;
+    }
+
+    /** Beside the trays, of which there are none: a reader that knows no sac reads what it always did. */
+    private static ObjectNode sac(SacForecast sac) {
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        json.put("days", Rounded.to(sac.days(), 100));
+        json.put("warmDays", Rounded.to(sac.warmDays(), 100));
+        json.put("eggsSupposed", SacForecast.EGGS_SUPPOSED);
+        ArrayNode moults = json.putArray("moults");
+        sac.moults().forEach(moult -> moults.add(moult(moult)));
+        sac.pull()
+                .ifPresent(pull ->
+                        json.putObject("pull").put("from", seconds(pull.from())).put("to", seconds(pull.to())));
         return json;
     }
 

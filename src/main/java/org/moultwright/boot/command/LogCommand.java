@@ -14,6 +14,7 @@ import org.moultwright.boot.machine.SerialLines;
 import org.moultwright.settings.AlarmSettings;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
+import org.moultwright.store.LoggingStore;
 import org.moultwright.task.Ticker;
 import org.moultwright.workflow.AdvisedException;
 import org.moultwright.workflow.CalibratedBook;
@@ -21,6 +22,7 @@ import org.moultwright.workflow.KeepWatch;
 import org.moultwright.workflow.LinkState;
 import org.moultwright.workflow.LogListener;
 import org.moultwright.workflow.LogReadings;
+import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ProbeLine;
 import org.moultwright.workflow.ReadingLog;
 import org.moultwright.workflow.WatchPlaces;
@@ -89,16 +91,17 @@ final class LogCommand implements Runnable {
     public void run() {
         CountDownLatch allOnDisk = new CountDownLatch(1);
         AlarmSettings alarms = SettingsFile.atHome().load().settings().alarms();
-        try (H2Store open = H2Store.open(store)) {
-            KeepWatch watch = watch(open, alarms);
-            LogReadings log =
-                    new LogReadings(open.readings(), probe, new WatchedLine(watch, probe, new Acknowledgement(answer)));
+        LogWatch watch = new LogWatch(probe, open -> watch(open, alarms), this::tell);
+        try (LoggingStore shared = new LoggingStore(store, InstantSource.system(), watch)) {
+            LogReadings log = new LogReadings(
+                    shared, probe, new WatchedLine(watch::heard, probe, new Acknowledgement(this, shared)));
             Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(log, allOnDisk), "stop logging"));
-            watch.begin(probe);
+            Ticker turns = new Ticker("store", LoggingStore.USUAL_TICK, () -> turn(shared));
             Ticker ticker = new Ticker("watch", KeepWatch.USUAL_TICK, watch::tick);
             try {
-                log.run(SerialLines.links(), new ProbeLine(port, profile), lasting);
+                log.run(SerialLines.usual().links(), new ProbeLine(port, profile), lasting);
             } finally {
+                turns.close();
                 ticker.close();
             }
         } finally {
@@ -106,7 +109,21 @@ final class LogCommand implements Runnable {
         }
     }
 
-    /** Nobody else can write into the store meanwhile, so that what is written of places is read once. */
+    /** A turn that fails must not be the last one. */
+    private void turn(LoggingStore shared) {
+        try {
+            shared.tick();
+        } catch (AdvisedException fault) {
+            tell(fault.sentence() + " [" + fault.code() + "]");
+        }
+    }
+
+    private void tell(String sentence) {
+        answer.err().println(sentence);
+        answer.err().flush();
+    }
+
+    /** Nobody else can write into the store while it is open here, so that what is written of places is read once. */
     private KeepWatch watch(H2Store open, AlarmSettings alarms) {
         String command = onAlarm.orElse(alarms.command());
         return new KeepWatch(
@@ -133,14 +150,26 @@ final class LogCommand implements Runnable {
     }
 
     /** Tells of each reading that is on disk, and on standard error how the wire is doing. */
-    private record Acknowledgement(Answer answer) implements LogListener {
+    private record Acknowledgement(LogCommand command, LoggingStore shared) implements LogListener {
         @Override
         public void heard(ReadingLog.Logged logged) {
+            Answer answer = command.answer;
             if (answer.json) {
                 answer.document(ReadingJson.of(logged));
             } else {
                 answer.out().println(ReadingCsv.line(logged.reading()));
                 answer.out().flush();
+            }
+        }
+
+        /** What cannot be written down now is told anew at the next start, before the first reading. */
+        @Override
+        public void identified(ProbeIdentity identity) {
+            tell("The probe is " + identity.words() + ".");
+            try {
+                shared.identified(command.probe, identity, Instant.now());
+            } catch (AdvisedException fault) {
+                tell(fault.sentence() + " [" + fault.code() + "]");
             }
         }
 
@@ -172,8 +201,7 @@ final class LogCommand implements Runnable {
         }
 
         private void tell(String sentence) {
-            answer.err().println(sentence);
-            answer.err().flush();
+            command.tell(sentence);
         }
 
         private static String words(LinkState state) {

@@ -17,8 +17,8 @@ import org.moultwright.text.AlarmWords;
  * @param words the command as the keeper wrote it
  */
 public record AlarmCommand(String words) {
-    private static final Set<AlarmTurn> CALLS =
-            Set.of(AlarmTurn.RAISED, AlarmTurn.ANNOUNCED_AGAIN, AlarmTurn.ESCALATED);
+    /** Turns of an alarm that call for somebody. */
+    static final Set<AlarmTurn> CALLS = Set.of(AlarmTurn.RAISED, AlarmTurn.ANNOUNCED_AGAIN, AlarmTurn.ESCALATED);
 
     /**
      * Runs it if an alarm begins, comes again after a quiet spell, or nobody has seen it for too long.

@@ -13,6 +13,9 @@ public final class SoftTone {
     private static final double NOTE_SECONDS = 0.55;
     private static final double LOUDNESS = 0.3;
 
+    private static final String NO_SOUND =
+            "This machine has no sound that can be used: alarms are only seen. Plug in a speaker, or run a command at an alarm.";
+
     private final AtomicBoolean playing = new AtomicBoolean();
 
     /** Plays it once, aside; one that plays already is not joined by another. */
@@ -24,23 +27,43 @@ public final class SoftTone {
         }
     }
 
-    private void sound() {
-        AudioFormat format = new AudioFormat(SAMPLES_PER_SECOND, Short.SIZE, 1, true, false);
-        try (SourceDataLine line = AudioSystem.getSourceDataLine(format)) {
-            byte[] samples = samples();
-            line.open(format);
-            line.start();
-            line.write(samples, 0, samples.length);
-            line.drain();
-        } catch (LineUnavailableException | IllegalArgumentException noSound) {
-            // A machine without sound: the banner says it all the same.
-            return;
+    /** Plays it once and waits until it has sounded; whether anything was played, in a sentence. */
+    String tryOut() {
+        if (!playing.compareAndSet(false, true)) {
+            return "It is being played at this moment.";
+        }
+        try {
+            return playOnce() ? "Played. If you heard nothing, look at the machine's volume." : NO_SOUND;
         } finally {
             playing.set(false);
         }
     }
 
-    private static byte[] samples() {
+    private void sound() {
+        try {
+            // Where nothing can sound the banner says it all the same.
+            playOnce();
+        } finally {
+            playing.set(false);
+        }
+    }
+
+    /** Whether the machine's sound took all of it. */
+    private static boolean playOnce() {
+        AudioFormat format = new AudioFormat(SAMPLES_PER_SECOND, Short.SIZE, 1, true, false);
+        try (SourceDataLine line = AudioSystem.getSourceDataLine(format)) {
+            byte[] samples = samples();
+            line.open(format);
+            line.start();
+            int taken = line.write(samples, 0, samples.length);
+            line.drain();
+            return taken == samples.length && line.getLongFramePosition() > 0;
+        } catch (LineUnavailableException | IllegalArgumentException noSound) {
+            return false;
+        }
+    }
+
+    static byte[] samples() {
         int perNote = (int) (NOTE_SECONDS * SAMPLES_PER_SECOND);
         byte[] bytes = new byte[HERTZ.length * perNote * Short.BYTES];
         for (int i = 0; i < HERTZ.length * perNote; i++) {

@@ -11,6 +11,7 @@ import org.moultwright.compute.mould.MouldExposure;
 import org.moultwright.compute.mould.MouldIndex;
 import org.moultwright.compute.psychro.MoistAir;
 import org.moultwright.compute.rate.BelievedRate;
+import org.moultwright.domain.AssumedTimings;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Correction;
 import org.moultwright.domain.Extremes;
@@ -45,8 +46,12 @@ public record ClimateSummary(
 
     private static final Correction NONE = Correction.constant(0, 0);
 
-    /** The summary of any container, from what was written of a brood up to an instant. */
-    public static ClimateSummary of(BroodRecord record, String container, Instant until) {
+    /**
+     * The summary of any container, from what was written of a brood up to an instant.
+     *
+     * @param assumed of the brood's timing where its keeper believes nothing
+     */
+    public static ClimateSummary of(BroodRecord record, String container, Instant until, AssumedTimings assumed) {
         LivedTemperature lived = LivedTemperature.of(record, container, until);
         ReadingSeries air = air(record, lived);
         List<Extremes> remembered = remembered(record, lived);
@@ -55,7 +60,7 @@ public record ClimateSummary(
         return new ClimateSummary(
                 container,
                 lived,
-                WarmDays.of(lived, BelievedRate.of(record.brood())).total(),
+                WarmDays.of(lived, BelievedRate.of(record.brood(), assumed)).total(),
                 air.size(),
                 Range.of(Arrays.stream(all).mapToDouble(air::temperatureCelsius))
                         .or(() -> between(remembered, Extremes::lowestCelsius, Extremes::highestCelsius)),

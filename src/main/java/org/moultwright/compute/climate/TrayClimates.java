@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
 
 /**
@@ -31,6 +32,24 @@ public final class TrayClimates {
         Whereabouts whereabouts = new Whereabouts(record, tray);
         List<Residence> residences = whereabouts.residences(origin.toEpochMilli(), end.toEpochMilli() + 1);
         return byResidence.computeIfAbsent(whereabouts.withoutTray(residences), unseen -> lived(whereabouts));
+    }
+
+    /**
+     * The temperature lived in a sac nobody has opened: where a container named {@code sac} stands, or one named after
+     * the brood.
+     */
+    public LivedTemperature ofSac() {
+        String code = record.brood().code();
+        boolean isUnderCode = !isKnown(Account.SAC.code()) && isKnown(code);
+        return of(isUnderCode ? code : Account.SAC.code());
+    }
+
+    private boolean isKnown(String container) {
+        return record.stays().stream().anyMatch(stay -> stay.container().equals(container))
+                || record.probeStays().stream()
+                        .anyMatch(stay -> stay.container().equals(container))
+                || record.setPoints().stream()
+                        .anyMatch(point -> point.container().equals(container));
     }
 
     private LivedTemperature lived(Whereabouts whereabouts) {

@@ -133,7 +133,7 @@ final class Whereabouts {
     /** The trays the first animals came through, latest first, and the names the sac's place goes by. */
     private static List<String> earlierHomes(BroodRecord record, String tray) {
         Set<String> homes = new LinkedHashSet<>();
-        Optional<Account> home = originOf(Account.tray(tray), record);
+        Optional<Account> home = originOf(Account.fromCode(tray), record);
         while (home.filter(Account::isTray).isPresent() && homes.add(home.get().code())) {
             home = originOf(home.get(), record);
         }

@@ -10,6 +10,8 @@ import org.moultwright.compute.rate.BelievedRate;
 import org.moultwright.compute.rate.RateCurve;
 import org.moultwright.compute.stage.NormalBelief;
 import org.moultwright.compute.stage.StagePrior;
+import org.moultwright.domain.AssumedTiming;
+import org.moultwright.domain.AssumedTimings;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.RateForm;
 import org.moultwright.domain.Stage;
@@ -21,26 +23,20 @@ import org.moultwright.domain.Timing;
  * @param source where the belief came from
  * @param medianWarmDays median age at entering each boundary, in warm-days, rising
  * @param batchSd standard deviation of the log of the brood's own factor on those ages
+ * @param stageSd the same of each stage's own length
  * @param rate how development depends on temperature
+ * @param generalRate how it does where that form has none at the reference temperature
  */
 @SuppressWarnings("ArrayRecordComponent") // Made once, never changed, never compared.
-record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateForm rate) {
-    /**
-     * The general default at 27 °C: about 3–4 weeks to eggs with legs, 2–3 more to nymphs, 3–4 more to
-     * slings, the dark patch about 5 days before the moult. Common practice, no source.
-     */
-    private static final Map<Stage, Double> GENERAL = Map.of(
-            Stage.POSTEMBRYO, 24.0,
-            Stage.INSTAR1, 41.0,
-            Stage.DARKENED, 61.0,
-            Stage.INSTAR2, 66.0);
-
-    private static final double GENERAL_BATCH_SD = 0.22;
-
-    /** Error of the length of each stage by itself, as a keeper believes it, and as the default has it (assumptions). */
+record Belief(
+        PriorSource source,
+        double[] medianWarmDays,
+        double batchSd,
+        double stageSd,
+        RateForm rate,
+        RateForm generalRate) {
+    /** Error of the length of each stage by itself, as a keeper believes it (assumption). */
     private static final double STAGE_SD = 0.07;
-
-    private static final double GENERAL_STAGE_SD = 0.20;
 
     /** Log odds of never hatching, and of never leaving a later stage alive and waiting (assumptions). */
     private static final double NEVER_HATCHING = -3.2;
@@ -54,21 +50,32 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
     /** So wide that a completed brood's own evidence decides. */
     private static final double VAGUE_SD = 0.5;
 
-    static Belief of(Brood brood, List<Stage> boundaries) {
+    /** The keeper's belief of a brood; without one, what is assumed of its species. */
+    static Belief of(Brood brood, List<Stage> boundaries, AssumedTimings assumed) {
+        RateForm generalRate = assumed.general().timing().rate();
+        Map<Stage, Double> proportions = assumed.general().timing().medianWarmDays();
+        AssumedTiming ofTaxon = assumed.of(brood.taxon());
         return brood.timing()
                 .filter(timing -> !timing.medianWarmDays().isEmpty())
-                .map(timing ->
-                        new Belief(PriorSource.FOLDER, medians(timing, boundaries), timing.batchSd(), timing.rate()))
+                .map(timing -> new Belief(
+                        PriorSource.FOLDER,
+                        medians(timing, boundaries, proportions),
+                        timing.batchSd(),
+                        STAGE_SD,
+                        timing.rate(),
+                        generalRate))
                 .orElseGet(() -> new Belief(
-                        PriorSource.GENERAL,
-                        boundaries.stream().mapToDouble(Belief::general).toArray(),
-                        GENERAL_BATCH_SD,
-                        brood.timing().map(Timing::rate).orElse(BelievedRate.GENERAL)));
+                        ofTaxon.isGeneral() ? PriorSource.GENERAL : PriorSource.TAXON,
+                        medians(ofTaxon.timing(), boundaries, proportions),
+                        ofTaxon.timing().batchSd(),
+                        ofTaxon.stageSd(),
+                        brood.timing().map(Timing::rate).orElse(ofTaxon.timing().rate()),
+                        generalRate));
     }
 
     /** Development per day, 1 at the reference temperature; where the believed form has none there, at any. */
     RateCurve rateCurve(double referenceCelsius) {
-        return BelievedRate.of(rate, referenceCelsius);
+        return BelievedRate.of(rate, generalRate, referenceCelsius);
     }
 
     /**
@@ -78,7 +85,6 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
      * @param ageHalfWidthWarmDays all ages of the brood in question may be off by as much
      */
     StagePrior kind(double scaleSd, double ageHalfWidthWarmDays) {
-        double stageSd = source == PriorSource.GENERAL ? GENERAL_STAGE_SD : STAGE_SD;
         return prior(Math.hypot(batchSd, scaleSd), stageSd, BelievedSpread.of(lengthShares()), ageHalfWidthWarmDays);
     }
 
@@ -121,25 +127,23 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
         return shares;
     }
 
-    /** The keeper's medians; one not given keeps the general proportion to its nearest neighbours. */
-    private static double[] medians(Timing timing, List<Stage> boundaries) {
-        EnumMap<Stage, Double> given = new EnumMap<>(timing.medianWarmDays());
-        given.keySet().retainAll(GENERAL.keySet());
+    /** The medians given; one not given keeps the general proportion to its nearest neighbours. */
+    private static double[] medians(Timing timing, List<Stage> boundaries, Map<Stage, Double> proportions) {
+        EnumMap<Stage, Double> given = new EnumMap<>(Stage.class);
+        given.putAll(timing.medianWarmDays());
+        given.keySet().retainAll(proportions.keySet());
         return boundaries.stream()
-                .mapToDouble(stage -> Objects.requireNonNullElseGet(given.get(stage), () -> between(given, stage)))
+                .mapToDouble(stage ->
+                        Objects.requireNonNullElseGet(given.get(stage), () -> between(given, stage, proportions)))
                 .toArray();
     }
 
-    private static double general(Stage stage) {
-        return Objects.requireNonNull(GENERAL.get(stage));
-    }
-
-    private static double between(EnumMap<Stage, Double> given, Stage stage) {
+    private static double between(EnumMap<Stage, Double> given, Stage stage, Map<Stage, Double> proportions) {
         double generalBelow = 0;
         double below = 0;
         double scale = 1;
         for (Map.Entry<Stage, Double> entry : given.entrySet()) {
-            double general = general(entry.getKey());
+            double general = proportions.getOrDefault(entry.getKey(), 0.0);
             scale = (entry.getValue() - below) / (general - generalBelow);
             if (entry.getKey().isAtLeast(stage)) {
                 break;
@@ -147,6 +151,6 @@ record Belief(PriorSource source, double[] medianWarmDays, double batchSd, RateF
             below = entry.getValue();
             generalBelow = general;
         }
-        return below + (general(stage) - generalBelow) * scale;
+        return below + (proportions.getOrDefault(stage, 0.0) - generalBelow) * scale;
     }
 }

@@ -17,6 +17,8 @@ import org.moultwright.domain.Stage;
  * @param trays one for each tray
  * @param yieldInto the last stage
  * @param yield how many animals will ever enter the last stage; empty where there is too little to go on
+ * @param sac what is expected inside a sac nobody has opened; then there are no trays and no yield
+ * @param expectedAges what was believed after what completed broods taught, before the brood showed anything
  * @param notes what a reader must know
  */
 public record BroodForecast(
@@ -29,10 +31,40 @@ public record BroodForecast(
         List<TrayForecast> trays,
         Stage yieldInto,
         Optional<CountInterval> yield,
+        Optional<SacForecast> sac,
+        List<ExpectedAge> expectedAges,
         List<ForecastNote> notes) {
     public BroodForecast {
         trays = List.copyOf(trays);
+        expectedAges = List.copyOf(expectedAges);
         notes = List.copyOf(notes);
+    }
+
+    /** A brood that was opened, or of which nothing is known. */
+    public BroodForecast(
+            String brood,
+            Instant asOf,
+            double warmDays,
+            double gapFraction,
+            PriorSource priorFrom,
+            int learnedBroods,
+            List<TrayForecast> trays,
+            Stage yieldInto,
+            Optional<CountInterval> yield,
+            List<ForecastNote> notes) {
+        this(
+                brood,
+                asOf,
+                warmDays,
+                gapFraction,
+                priorFrom,
+                learnedBroods,
+                trays,
+                yieldInto,
+                yield,
+                Optional.empty(),
+                List.of(),
+                notes);
     }
 
     public Optional<TrayForecast> tray(String code) {

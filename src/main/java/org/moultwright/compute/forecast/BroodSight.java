@@ -6,13 +6,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import org.moultwright.compute.climate.AgeOrigin;
 import org.moultwright.compute.climate.LivedTemperature;
 import org.moultwright.compute.climate.TrayClimates;
 import org.moultwright.compute.climate.WarmDays;
 import org.moultwright.compute.rate.RateCurve;
 import org.moultwright.compute.stage.TrayHistory;
+import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Cause;
+import org.moultwright.domain.Ledger;
+import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Stage;
 
 /**
@@ -26,6 +31,7 @@ import org.moultwright.domain.Stage;
  * @param rate development per day, 1 at the reference temperature
  * @param lived warm-days by tray
  * @param trays histories by tray
+ * @param isUnopened whether the only tray stands for a sac nobody has opened, whose laying is known
  */
 record BroodSight(
         BroodRecord record,
@@ -35,7 +41,11 @@ record BroodSight(
         List<Stage> boundaries,
         RateCurve rate,
         List<WarmDays> lived,
-        List<TrayHistory> trays) {
+        List<TrayHistory> trays,
+        boolean isUnopened) {
+
+    /** Stands where a tray's code is asked for and shown to nobody. */
+    private static final String SAC = "the sac";
 
     /** A brood as it stood at an instant; empty where nothing about it has a date, or none by then. */
     static Optional<BroodSight> of(BroodRecord whole, Instant asOf, List<Stage> boundaries, Belief belief) {
@@ -54,7 +64,13 @@ record BroodSight(
         Map<LivedTemperature, WarmDays> warmDaysOf = new HashMap<>();
         List<WarmDays> lived = new ArrayList<>();
         List<TrayHistory> trays = new ArrayList<>();
-        for (String tray : TrayHistory.traysOf(record)) {
+        List<String> used = TrayHistory.traysOf(record);
+        boolean isUnopened = used.isEmpty() && origin.isLaying();
+        if (isUnopened) {
+            lived.add(WarmDays.of(climates.ofSac(), rate));
+            trays.add(unopened(record, asOf, origin, boundaries));
+        }
+        for (String tray : used) {
             WarmDays warmDays =
                     warmDaysOf.computeIfAbsent(climates.of(tray), temperature -> WarmDays.of(temperature, rate));
             lived.add(warmDays);
@@ -65,7 +81,22 @@ record BroodSight(
                     asOf,
                     at -> at.isBefore(origin.at()) ? 0 : start.warmDays() + warmDays.at(at)));
         }
-        return new BroodSight(record, asOf, origin, start, boundaries, rate, List.copyOf(lived), List.copyOf(trays));
+        return new BroodSight(
+                record, asOf, origin, start, boundaries, rate, List.copyOf(lived), List.copyOf(trays), isUnopened);
+    }
+
+    /** As if it had been opened the moment it was laid, and nobody had looked since. */
+    private static TrayHistory unopened(BroodRecord record, Instant asOf, AgeOrigin origin, List<Stage> boundaries) {
+        LedgerEntry eggs = LedgerEntry.of(
+                new UUID(0, 0),
+                origin.at(),
+                Account.SAC,
+                Account.tray(SAC),
+                Stage.EGG,
+                SacForecast.EGGS_SUPPOSED,
+                Cause.OPENED);
+        BroodRecord supposed = BroodRecord.of(record.brood()).with(Ledger.of(List.of(eggs)));
+        return TrayHistory.of(supposed, SAC, boundaries, asOf, at -> 0);
     }
 
     /** The trays that ever held an animal, by index. */

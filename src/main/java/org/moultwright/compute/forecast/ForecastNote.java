@@ -13,6 +13,8 @@ public record ForecastNote(Kind kind, String subject, double value) {
     public enum Kind {
         /** Nothing to go on: no belief and no evidence for this tray. */
         TOO_LITTLE_TO_GO_ON,
+        /** Nobody has opened the sac: dates come from belief and climate alone, as of so many eggs. */
+        SAC_UNOPENED,
         /** Laying is unknown: ages count from the first check. */
         AGES_FROM_FIRST_CHECK,
         /** The timing is the general default, an assumption. */

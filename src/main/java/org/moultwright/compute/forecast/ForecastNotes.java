@@ -40,6 +40,9 @@ final class ForecastNotes {
         if (sight.trays().isEmpty()) {
             add(ForecastNote.Kind.TOO_LITTLE_TO_GO_ON, "", Double.NaN);
         }
+        if (sight.isUnopened()) {
+            add(ForecastNote.Kind.SAC_UNOPENED, "", SacForecast.EGGS_SUPPOSED);
+        }
     }
 
     /** Says if the sampler fell back. */

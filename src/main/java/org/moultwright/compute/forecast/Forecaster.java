@@ -2,11 +2,13 @@ package org.moultwright.compute.forecast;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.moultwright.compute.learning.KindLearner;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.compute.stage.PosteriorDraws;
 import org.moultwright.compute.stage.StagePrior;
+import org.moultwright.domain.AssumedTimings;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.Stage;
 
@@ -20,6 +22,13 @@ import org.moultwright.domain.Stage;
 public final class Forecaster {
     private static final int DRAWS = 1000;
 
+    private final AssumedTimings assumed;
+
+    /** @param assumed of the timing of broods of which their keeper believes nothing */
+    public Forecaster(AssumedTimings assumed) {
+        this.assumed = assumed;
+    }
+
     /** The forecast for one question, the place of the animals staying as it is. */
     public BroodForecast forecast(ForecastQuestion question) {
         return prepare(question)
@@ -31,7 +40,7 @@ public final class Forecaster {
     public Optional<PreparedForecast> prepare(ForecastQuestion question) {
         Brood brood = question.record().brood();
         List<Stage> boundaries = Boundaries.of(question.record().until(question.asOf()));
-        Belief belief = Belief.of(brood, boundaries);
+        Belief belief = Belief.of(brood, boundaries, assumed);
         Lessons lessons = question.past().lessons(belief, boundaries, brood.referenceTemperatureCelsius());
         return prepare(question, belief, boundaries, lessons);
     }
@@ -44,23 +53,28 @@ public final class Forecaster {
 
     private static PreparedForecast prepare(
             ForecastQuestion question, BroodSight sight, Belief belief, Lessons lessons) {
+        List<Stage> boundaries = sight.boundaries();
         PriorSource source = lessons.isEmpty() ? belief.source() : PriorSource.LEARNED;
         ForecastNotes notes = new ForecastNotes(sight, source, lessons.widthFactor());
-        Optional<Outlook> outlook = Optional.empty();
-        if (!sight.usableTrays().isEmpty()) {
-            Outlook found = outlook(question, sight, belief, lessons);
-            notes.posterior(found.posterior().isCoarse());
-            notes.contradictions(sight, found.posterior(), new Chance(question.seed() + 2));
-            outlook = Optional.of(found);
-        }
-        return new PreparedForecast(question, sight, source, lessons, outlook, notes.all());
-    }
-
-    private static Outlook outlook(ForecastQuestion question, BroodSight sight, Belief belief, Lessons lessons) {
         StagePrior prior = KindLearner.next(
                 belief.kind(sight.scaleSd(), sight.startingAge().halfWidthWarmDays()),
                 belief.lengthShares(),
                 lessons.fits());
+        List<ExpectedAge> expectedAges = IntStream.range(0, boundaries.size())
+                .mapToObj(boundary -> ExpectedAge.of(boundaries.get(boundary), prior, boundary))
+                .toList();
+        Optional<Outlook> outlook = Optional.empty();
+        if (!sight.usableTrays().isEmpty()) {
+            Outlook found = outlook(question, sight, belief, prior, lessons);
+            notes.posterior(found.posterior().isCoarse());
+            notes.contradictions(sight, found.posterior(), new Chance(question.seed() + 2));
+            outlook = Optional.of(found);
+        }
+        return new PreparedForecast(question, sight, source, lessons, outlook, expectedAges, notes.all());
+    }
+
+    private static Outlook outlook(
+            ForecastQuestion question, BroodSight sight, Belief belief, StagePrior prior, Lessons lessons) {
         PosteriorDraws posterior = PosteriorDraws.of(sight.usableHistories(), prior, DRAWS, question.seed());
         Mortality mortality = new Mortality(
                 sight.boundaries(), lessons.lives(), LifeTable.of(sight.trays(), belief.medianWarmDays()[0]));
@@ -70,14 +84,14 @@ public final class Forecaster {
         return new Outlook(posterior, hazards, mortality);
     }
 
-    private static BroodForecast nothingKnown(ForecastQuestion question) {
+    private BroodForecast nothingKnown(ForecastQuestion question) {
         Brood brood = question.record().brood();
         return new BroodForecast(
                 brood.code(),
                 question.asOf(),
                 0,
                 0,
-                Belief.of(brood, Boundaries.of(question.record())).source(),
+                Belief.of(brood, Boundaries.of(question.record()), assumed).source(),
                 0,
                 List.of(),
                 brood.lastStage(),

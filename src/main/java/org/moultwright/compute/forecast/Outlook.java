@@ -16,6 +16,11 @@ record Outlook(PosteriorDraws posterior, List<double[]> hazards, Mortality morta
         return hazards.size();
     }
 
+    /** How many independent truths they are worth. */
+    double effectiveSize() {
+        return Math.max(1, Math.min(1, posterior.effectiveShare()) * size());
+    }
+
     StageParameters parameters(int draw) {
         return posterior.draws().get(draw);
     }

@@ -1,5 +1,6 @@
 package org.moultwright.compute.forecast;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -29,6 +30,7 @@ public final class PreparedForecast {
     private final Optional<Outlook> outlook;
     private final List<Optional<MoultAges>> ages;
     private final Map<WarmDays, PastClock> past = new HashMap<>();
+    private final List<ExpectedAge> expectedAges;
     private final List<ForecastNote> notes;
 
     PreparedForecast(
@@ -37,12 +39,14 @@ public final class PreparedForecast {
             PriorSource priorFrom,
             Lessons lessons,
             Optional<Outlook> outlook,
+            List<ExpectedAge> expectedAges,
             List<ForecastNote> notes) {
         this.question = question;
         this.sight = sight;
         this.priorFrom = priorFrom;
         this.lessons = lessons;
         this.outlook = outlook;
+        this.expectedAges = List.copyOf(expectedAges);
         this.notes = List.copyOf(notes);
         List<Integer> usable = sight.usableTrays();
         List<Optional<MoultAges>> played = new ArrayList<>();
@@ -83,10 +87,18 @@ public final class PreparedForecast {
                 sight.meanGapFraction(),
                 priorFrom,
                 lessons.fits().size(),
-                trays,
+                sight.isUnopened() ? List.of() : trays,
                 sight.record().brood().lastStage(),
-                outlook.map(found -> finallyPassed(found, trays)),
+                outlook.filter(found -> !sight.isUnopened()).map(found -> finallyPassed(found, trays)),
+                sight.isUnopened() ? Optional.of(sac(trays.get(0))) : Optional.empty(),
+                expectedAges,
                 notes);
+    }
+
+    private SacForecast sac(TrayForecast inside) {
+        double days = Duration.between(sight.origin().at(), question.asOf()).toMillis()
+                / (double) Duration.ofDays(1).toMillis();
+        return new SacForecast(inside.warmDays(), days, inside.moults());
     }
 
     /** What the place a tray stands in is set to now, in °C; empty where there is no such tray. */
@@ -114,16 +126,16 @@ public final class PreparedForecast {
                 history, sight.usableTrays().indexOf(tray), clock, outlook.orElseThrow(), sight.boundaries());
         Stage lowest = sight.record().brood().stages().get(0);
         List<Instant> instants = question.compositionAt();
+        MoultDates dates = new MoultDates(history, played, clock, lessons.widthFactor());
         return new TrayForecast(
                 history.tray(),
                 clock.age(),
                 history.alive(),
-                stillToTell(
-                        history,
-                        new MoultDates(history, played, clock, lessons.widthFactor()).forecasts(sight.boundaries())),
+                stillToTell(history, dates.forecasts(sight.boundaries())),
                 instants.stream()
                         .map(instant -> composition.at(instant, lowest, chance))
-                        .toList());
+                        .toList(),
+                dates.possible(sight.boundaries(), outlook.orElseThrow().effectiveSize()));
     }
 
     /** How many animals pass the last boundary in the end, all trays together. */

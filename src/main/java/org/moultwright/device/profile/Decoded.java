@@ -3,6 +3,19 @@ package org.moultwright.device.profile;
 /** What a line says. */
 public sealed interface Decoded {
 
+    /** What it says, in the words of a profile's test lines: "25.7 74.2", "fault checksum". */
+    default String words() {
+        if (this instanceof Measured measured) {
+            double percent = measured.humidityPercent();
+            String humidity = Double.isNaN(percent) ? "" : Double.isInfinite(percent) ? " none" : " " + percent;
+            return measured.temperatureCelsius() + humidity;
+        }
+        if (this instanceof Fault fault) {
+            return "fault " + fault.cause().key();
+        }
+        return this instanceof Ignored ? "ignored" : "unreadable";
+    }
+
     /**
      * A measurement the probe can have made.
      *

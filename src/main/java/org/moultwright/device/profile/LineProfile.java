@@ -121,6 +121,6 @@ public final class LineProfile {
                 ? Optional.empty()
                 : Optional.of(new ProfileProblem(
                         test.lineNumber(),
-                        "\"%s\" is read as %s but must be %s".formatted(test.line(), told, test.wanted())));
+                        "\"%s\" is read as %s but must be %s".formatted(test.line(), told.words(), test.wanted())));
     }
 }

@@ -37,15 +37,17 @@ public final class LineProfiles implements LineForms {
     /** The program's own, each read and tried when it is first asked for: all at once would delay the start. */
     private final Map<String, Optional<LineProfile>> bundled = new ConcurrentHashMap<>();
 
-    private final List<ProfileFolder.Found> keepers;
+    private final Optional<Path> folder;
+    private volatile List<ProfileFolder.Found> keepers;
 
-    private LineProfiles(List<ProfileFolder.Found> keepers) {
-        this.keepers = keepers;
+    private LineProfiles(Optional<Path> folder) {
+        this.folder = folder;
+        this.keepers = found(folder);
     }
 
     /** The profiles that come with the program. */
     public static LineProfiles bundled() {
-        return new LineProfiles(List.of());
+        return new LineProfiles(Optional.empty());
     }
 
     /**
@@ -54,7 +56,7 @@ public final class LineProfiles implements LineForms {
      * @param folder where the keeper's are; it need not be there. One that has the code of another is not usable
      */
     public static LineProfiles withKeepers(Path folder) {
-        return new LineProfiles(new ProfileFolder(folder, Set.copyOf(BUNDLED)).read());
+        return new LineProfiles(Optional.of(folder));
     }
 
     /** The codes of those that may be used, in order. */
@@ -114,15 +116,54 @@ public final class LineProfiles implements LineForms {
     }
 
     @Override
+    public List<String> text(String code) {
+        if (BUNDLED.contains(code)) {
+            return bundledText(code);
+        }
+        return ofKeeper(code)
+                .flatMap(found -> folder.map(inside -> new ProfileFolder(inside, Set.of()).text(found.name())))
+                .orElse(List.of());
+    }
+
+    @Override
+    public synchronized Checked save(List<String> text) {
+        Checked checked = check(text);
+        if (checked.problems().isEmpty()) {
+            Path inside = folder.orElseThrow(() -> new IllegalStateException("there is no folder of profiles"));
+            String code = checked.code().orElseThrow();
+            String name = ofKeeper(code).map(ProfileFolder.Found::name).orElse(ProfileFolder.nameFor(code));
+            new ProfileFolder(inside, Set.of()).write(name, text);
+            keepers = found(folder);
+        }
+        return checked;
+    }
+
+    private Optional<ProfileFolder.Found> ofKeeper(String code) {
+        return keepers.stream()
+                .filter(found -> found.check().code().filter(code::equals).isPresent())
+                .findFirst();
+    }
+
+    private static List<ProfileFolder.Found> found(Optional<Path> folder) {
+        return folder.map(inside -> new ProfileFolder(inside, Set.copyOf(BUNDLED)).read())
+                .orElse(List.of());
+    }
+
+    @Override
     public List<Proposal> propose(byte[] heard) {
         return new ProfileFinder(all()).propose(heard);
     }
 
     static LineProfile load(String code) {
+        return ProfileReader.read(bundledText(code), Map.of()).orThrow();
+    }
+
+    private static List<String> bundledText(String code) {
         try (InputStream file =
                 Objects.requireNonNull(LineProfiles.class.getResourceAsStream(code + ".profile"), code)) {
-            String text = new String(file.readAllBytes(), StandardCharsets.UTF_8);
-            return ProfileReader.read(text.lines().toList(), Map.of()).orThrow();
+            return new String(file.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

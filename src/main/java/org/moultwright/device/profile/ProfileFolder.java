@@ -1,9 +1,11 @@
 package org.moultwright.device.profile;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -14,8 +16,7 @@ import org.moultwright.workflow.ProfileProblem;
 
 /**
  * Profiles the keeper wrote: the files {@code *.profile} of a folder, each checked. One with a code that is taken
- * is not usable, so that none stands in for another unnoticed. Nothing here throws: a file that cannot be read is
- * one with a problem.
+ * is not usable, so that none stands in for another unnoticed. A file that cannot be read is one with a problem.
  */
 final class ProfileFolder {
     private static final String ENDING = ".profile";
@@ -52,6 +53,33 @@ final class ProfileFolder {
         } catch (IOException e) {
             return List.of(new Found(
                     folder.getFileName().toString(), unreadable("The folder %s cannot be read.".formatted(folder))));
+        }
+    }
+
+    /** The text of a file of the folder. */
+    List<String> text(String name) {
+        try {
+            return Files.readAllLines(folder.resolve(name));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The name of the file for a code nobody has yet. */
+    static String nameFor(String code) {
+        return code + ENDING;
+    }
+
+    /** Writes a file of the folder, in one step. */
+    void write(String name, List<String> text) {
+        try {
+            Files.createDirectories(folder);
+            Path fresh = Files.createTempFile(folder, name, ".new");
+            Files.write(fresh, text);
+            Files.move(
+                    fresh, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

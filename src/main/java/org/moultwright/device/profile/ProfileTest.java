@@ -43,7 +43,7 @@ record ProfileTest(int lineNumber, String line, Optional<Decoded> expected, Stri
 
     /** What it expects, in words. */
     String wanted() {
-        return expected.map(Decoded::toString).orElse("a fault") + (mark.isEmpty() ? "" : " from " + mark);
+        return expected.map(Decoded::words).orElse("a fault") + (mark.isEmpty() ? "" : " from " + mark);
     }
 
     private static Optional<Decoded> expected(Matcher words) {

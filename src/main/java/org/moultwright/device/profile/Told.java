@@ -7,6 +7,11 @@ package org.moultwright.device.profile;
  * @param origin who says it
  */
 public record Told(Decoded decoded, Origin origin) {
+    /** What it says and who, in the words of a profile's test lines. */
+    String words() {
+        return decoded.words() + (origin.mark().isEmpty() ? "" : " from " + origin.mark());
+    }
+
     static Told by(Decoded decoded) {
         return new Told(decoded, Origin.NONE);
     }

@@ -36,6 +36,7 @@ public record BookAudit(int broods, int entries, List<Problem> problems) {
 
     private static Optional<BroodRecord> record(Handle handle, String code, List<Problem> problems) {
         try {
+            TABLES.lessons.all(handle, code);
             return TABLES.broods.find(handle, code).map(brood -> TABLES.record(handle, brood));
         } catch (IllegalArgumentException e) {
             problems.add(new Problem("ledger_entry", "brood " + code, String.valueOf(e.getMessage())));

@@ -11,6 +11,7 @@ import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.HandReading;
 import org.moultwright.store.climate.CalibrationTable;
 import org.moultwright.store.climate.DisplayTable;
+import org.moultwright.workflow.ClimateWriting;
 import org.moultwright.workflow.Deed;
 
 /** All tables of broods together: how a record or a deed is spread over them, and gathered again. */
@@ -18,6 +19,8 @@ final class BookTables {
     final BroodTable broods = new BroodTable();
     final DeedTable deeds = new DeedTable();
     final LedgerTable entries = new LedgerTable();
+    final LessonTable lessons = new LessonTable();
+    private final BeliefTable beliefs = new BeliefTable();
     private final CheckTable checks = new CheckTable();
     private final MouldTable mould = new MouldTable();
     private final CareTable care = new CareTable();
@@ -87,6 +90,8 @@ final class BookTables {
         mould.insert(handle, brood, id, content.mould());
         care.insert(handle, brood, id, content.care());
         pots.insert(handle, brood, id, content.pots());
+        beliefs.insert(handle, brood, id, content.beliefs());
+        lessons.insert(handle, brood, id, content.lessons());
     }
 
     /** The readings a deed brings or takes away again. */
@@ -113,6 +118,11 @@ final class BookTables {
                 checks.ofDeed(handle, brood, deed),
                 mould.ofDeed(handle, brood, deed),
                 care.ofDeed(handle, brood, deed),
-                pots.ofDeed(handle, brood, deed));
+                pots.ofDeed(handle, brood, deed),
+                beliefs.ofDeed(handle, brood, deed),
+                lessons.ofDeed(handle, brood, deed),
+                List.of(),
+                List.of(),
+                ClimateWriting.NOTHING);
     }
 }

@@ -5,16 +5,19 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import org.moultwright.domain.BeliefNote;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.Stage;
+import org.moultwright.domain.Timing;
 import org.moultwright.store.sql.Cells;
 import org.moultwright.store.sql.RowReader;
 import org.moultwright.store.sql.Rows;
 
 /** The broods themselves. */
 final class BroodTable {
-    private final TimingTable timings = new TimingTable();
+    private final TimingTable timings = new TimingTable("timing", "brood");
+    private final BeliefTable beliefs = new BeliefTable();
 
     void insert(Handle handle, Brood brood) {
         Cells cells = new Cells()
@@ -61,8 +64,17 @@ final class BroodTable {
                     row.optionalInstant("pulled"),
                     stages(handle, code),
                     row.measure("reference_celsius"),
-                    timings.find(handle, code));
+                    timing(handle, code));
         };
+    }
+
+    /** What was believed of the timing when the brood came, whatever its keeper came to believe since. */
+    Optional<Timing> timingItCameWith(Handle handle, String brood) {
+        return timings.find(handle, brood);
+    }
+
+    private Optional<Timing> timing(Handle handle, String brood) {
+        return beliefs.latest(handle, brood).map(BeliefNote::timing).orElseGet(() -> timingItCameWith(handle, brood));
     }
 
     private static List<Stage> stages(Handle handle, String brood) {

@@ -1,12 +1,14 @@
 package org.moultwright.store.book;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.Require;
 import org.moultwright.store.reading.Arrivals;
 import org.moultwright.store.reading.ReadingIntake;
@@ -81,23 +83,31 @@ public final class H2BroodBook implements BroodBook {
         return transactions.read(handle -> tables.deeds.find(handle, id).map(head -> tables.deed(handle, head)));
     }
 
+    @Override
+    public Map<String, LessonNote> leftOut() {
+        return transactions.read(tables.lessons::leftOut);
+    }
+
     private boolean addBrood(Handle handle, Brood brood) {
         Optional<Brood> known = tables.broods.find(handle, brood.code());
-        known.ifPresent(stored -> requireSame(stored, brood));
+        known.ifPresent(stored -> requireSame(handle, stored, brood));
         if (known.isEmpty()) {
             tables.broods.insert(handle, brood);
         }
         return known.isEmpty();
     }
 
-    private static void requireSame(Brood stored, Brood brood) {
+    private void requireSame(Handle handle, Brood stored, Brood brood) {
         requireSame(stored, brood, "taxon", Brood::taxon);
         requireSame(stored, brood, "zone", Brood::zone);
         requireSame(stored, brood, "laid", Brood::laid);
         requireSame(stored, brood, "pulled", Brood::pulled);
         requireSame(stored, brood, "stages", Brood::stages);
         requireSame(stored, brood, "referenceTemperatureCelsius", Brood::referenceTemperatureCelsius);
-        requireSame(stored, brood, "timing", Brood::timing);
+        // A folder may say what was believed when the brood came, or what its keeper came to believe since.
+        if (!brood.timing().equals(tables.broods.timingItCameWith(handle, brood.code()))) {
+            requireSame(stored, brood, "timing", Brood::timing);
+        }
     }
 
     private static void requireSame(Brood stored, Brood brood, String fact, Function<Brood, Object> value) {

@@ -1,9 +1,6 @@
 package org.moultwright.store.file;
 
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.UnknownHostException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -12,38 +9,40 @@ import java.util.Optional;
  * database's; a note left behind by a killed program does no harm.
  */
 public final class OwnerNote {
-    private final Path note;
+    private static final String LOGGING = ", logging";
+
+    private final ProcessNote note;
 
     public OwnerNote(Path store) {
-        this.note = store.resolveSibling(store.getFileName() + ".owner");
+        this.note = new ProcessNote(store, ".owner");
     }
 
     /** Writes down this program as the one that has the store open. */
     public void write() throws IOException {
-        ProcessHandle self = ProcessHandle.current();
-        String since =
-                self.info().startInstant().map(start -> ", started " + start).orElse("");
-        Files.writeString(note, "process " + self.pid() + " on " + host() + since);
+        note.write("");
+    }
+
+    /** Writes down this program as one that has the store open to log, and lets go of it when asked. */
+    public void writeLogging() throws IOException {
+        note.write(LOGGING);
     }
 
     public void remove() throws IOException {
-        Files.deleteIfExists(note);
+        note.remove();
     }
 
     /** Who has the store open, as far as it is written down. */
     public Optional<String> read() {
-        try {
-            return Optional.of(Files.readString(note).strip()).filter(words -> !words.isEmpty());
-        } catch (IOException e) {
-            return Optional.empty();
-        }
+        return note.read();
     }
 
-    private static String host() {
-        try {
-            return InetAddress.getLocalHost().getHostName();
-        } catch (UnknownHostException e) {
-            return "this machine";
-        }
+    /** Whether whoever has the store open lets go of it when asked. */
+    public boolean isLogging() {
+        return read().filter(words -> words.endsWith(LOGGING)).isPresent();
+    }
+
+    /** Whether the program that wrote it still runs. */
+    public boolean isOfARunningProgram() {
+        return note.isOfARunningProgram();
     }
 }

@@ -4,10 +4,13 @@ import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.Reading;
+import org.moultwright.workflow.ReadingLog.Logged;
 import org.moultwright.workflow.ReadingSource;
 
 /**
@@ -57,6 +60,12 @@ public final class Arrivals {
 
         public void add(String probe, Reading reading) {
             earliestHours.merge(probe, Hours.of(reading.takenAt().toEpochMilli()), Math::min);
+        }
+
+        /** Keeps live readings of a probe within a transaction, noted, and says as what they are kept. */
+        public List<Logged> append(Handle handle, String probe, List<Logged> readings) {
+            readings.forEach(logged -> add(probe, logged.reading()));
+            return ReadingTables.append(handle, ProbeTable.numberOf(handle, probe), readings);
         }
 
         /** The same readings, noted as they are handed over. */

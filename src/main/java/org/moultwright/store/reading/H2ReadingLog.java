@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUp;
+import org.moultwright.domain.RollUpLevel;
 import org.moultwright.store.sql.Transactions;
 import org.moultwright.workflow.BulkReadings;
 import org.moultwright.workflow.ReadingLog;
@@ -33,9 +35,7 @@ public final class H2ReadingLog implements ReadingLog, BulkReadings {
             return readings;
         }
         try (Arrivals.Batch batch = arrivals.begin()) {
-            readings.forEach(logged -> batch.add(probe, logged.reading()));
-            return transactions.write(
-                    handle -> ReadingTables.append(handle, ProbeTable.numberOf(handle, probe), readings));
+            return transactions.write(handle -> batch.append(handle, probe, readings));
         }
     }
 
@@ -67,6 +67,22 @@ public final class H2ReadingLog implements ReadingLog, BulkReadings {
     }
 
     @Override
+    public List<RollUp> rollUps(String probe, RollUpLevel level, Instant from, Instant to) {
+        Instant start = within(from);
+        Instant end = within(to);
+        return transactions.read(handle -> ProbeTable.find(handle, probe)
+                .map(probeNo -> ReadingTables.rollUps(handle, probeNo, level, start.toEpochMilli(), end.toEpochMilli()))
+                .orElse(List.of()));
+    }
+
+    @Override
+    public Optional<Instant> earliest(String probe) {
+        return transactions.read(handle -> ProbeTable.find(handle, probe)
+                .flatMap(probeNo -> ReadingTables.earliestMillis(handle, probeNo))
+                .map(Instant::ofEpochMilli));
+    }
+
+    @Override
     public Map<String, Reading> latest() {
         return transactions.read(handle -> {
             Map<String, Reading> latest = new TreeMap<>();
@@ -75,6 +91,16 @@ public final class H2ReadingLog implements ReadingLog, BulkReadings {
                             ReadingTables.latest(handle, probeNo).ifPresent(reading -> latest.put(code, reading)));
             return latest;
         });
+    }
+
+    /** Rolls up what a store of before there were roll-ups holds, each probe whole or not at all. */
+    public void rollUpMissing() {
+        transactions
+                .read(RollUpTable::missing)
+                .forEach(probeNo -> transactions.write(handle -> {
+                    ReadingTables.rollUpAnew(handle, probeNo);
+                    return probeNo;
+                }));
     }
 
     private static Instant within(Instant instant) {

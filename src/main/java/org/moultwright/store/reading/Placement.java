@@ -19,12 +19,15 @@ final class Placement {
 
     private final Handle handle;
     private final int probeNo;
+    private final long fromMillis;
     private final Map<Long, Map<Long, Logged>> heldByHour = new HashMap<>();
     private final List<Logged> fresh = new ArrayList<>();
 
-    Placement(Handle handle, int probeNo) {
+    /** @param fromMillis no reading to be placed is earlier */
+    Placement(Handle handle, int probeNo, long fromMillis) {
         this.handle = handle;
         this.probeNo = probeNo;
+        this.fromMillis = fromMillis;
     }
 
     /** The reading as it is to be kept, or is kept already. */
@@ -52,7 +55,7 @@ final class Placement {
 
     private Map<Long, Logged> held(long hourNo) {
         Map<Long, Logged> held = new HashMap<>();
-        ReadingTables.held(handle, probeNo, hourNo)
+        ReadingTables.held(handle, probeNo, hourNo, Math.max(fromMillis, Hours.startMillis(hourNo)))
                 .forEach(logged -> held.put(ReadingTables.epochMillis(logged), logged));
         return held;
     }

@@ -9,8 +9,8 @@ import org.moultwright.store.sql.Problem;
 import org.moultwright.store.sql.RowReader;
 
 /**
- * Reads every reading: each packed hour unpacks to as many readings as it says, all within the hour, and
- * stands in no rows besides.
+ * Reads every reading: each packed hour unpacks to as many readings as it says, all within the hour, stands in no
+ * rows besides, and comes to the roll-ups kept of it.
  *
  * @param readings how many there are
  * @param problems what does not hold
@@ -28,13 +28,13 @@ public record ReadingAudit(long readings, List<Problem> problems) {
     }
 
     private static long hours(Handle handle, String code, int probeNo, List<Problem> problems) {
+        RollUpAudit rollUps = new RollUpAudit(handle, code, probeNo);
         RowReader<Long> reader = row -> {
             long hourNo = row.number("hour_no");
             try {
-                ReadingSeries.Builder builder = new ReadingSeries.Builder();
-                PackedSeries.unpackInto(builder, row.bytes("series"));
-                row.optionalBytes("raw_lines").ifPresent(PackedLines::unpack);
-                requireHour(builder.build(), hourNo, row.count("readings"));
+                HourOfReadings hour = ReadingHourTable.hour(row.bytes("series"), row.optionalBytes("raw_lines"));
+                requireHour(hour.series(), hourNo, row.count("readings"));
+                rollUps.compare(hourNo, hour.series());
             } catch (IllegalArgumentException e) {
                 problems.add(new Problem(
                         "reading_hour", "probe " + code + ", hour " + hourNo, String.valueOf(e.getMessage())));
@@ -46,7 +46,9 @@ public record ReadingAudit(long readings, List<Problem> problems) {
                 .bind("probe", probeNo)
                 .map(reader.mapper())
                 .stream()) {
-            return hours.mapToLong(Long::longValue).sum();
+            long readings = hours.mapToLong(Long::longValue).sum();
+            problems.addAll(rollUps.problems());
+            return readings;
         }
     }
 

@@ -1,9 +1,11 @@
 package org.moultwright.store.reading;
 
 import java.util.List;
-import java.util.NavigableMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.ReadingSeries;
 import org.moultwright.store.sql.Cells;
@@ -13,7 +15,7 @@ import org.moultwright.store.sql.Rows;
 /** Readings packed by the hour. */
 final class ReadingHourTable {
     private static final RowReader<HourOfReadings> HOUR =
-            row -> new HourOfReadings(unpacked(row.bytes("series")), lines(row.optionalBytes("raw_lines")));
+            row -> hour(row.bytes("series"), row.optionalBytes("raw_lines"));
 
     private ReadingHourTable() {}
 
@@ -44,6 +46,41 @@ final class ReadingHourTable {
 
     /** Adds the readings of all hours from one to another, both included, to a builder in order of time. */
     static void unpackInto(ReadingSeries.Builder builder, Handle handle, int probeNo, long fromHour, long toHour) {
+        forEach(handle, probeNo, fromHour, toHour, bytes -> PackedSeries.unpackInto(builder, bytes));
+    }
+
+    /** The same without their humidity, which is quicker. */
+    static void unpackTemperaturesInto(
+            ReadingSeries.Builder builder, Handle handle, int probeNo, long fromHour, long toHour) {
+        forEach(handle, probeNo, fromHour, toHour, bytes -> PackedSeries.unpackTemperaturesInto(builder, bytes));
+    }
+
+    static Optional<Long> earliestHour(Handle handle, int probeNo) {
+        return handle.createQuery("select hour_no from reading_hour where probe_no = :probe"
+                        + " order by probe_no, hour_no fetch first 1 row only")
+                .bind("probe", probeNo)
+                .mapTo(Long.class)
+                .findFirst();
+    }
+
+    /** Gives every hour with its readings but their humidity, in order of time. */
+    static void forEachHour(Handle handle, int probeNo, BiConsumer<Long, ReadingSeries> action) {
+        RowReader<Map.Entry<Long, byte[]>> reader = row -> Map.entry(row.number("hour_no"), row.bytes("series"));
+        try (var packed = handle
+                .createQuery("select hour_no, series from reading_hour where probe_no = :probe"
+                        + " order by probe_no, hour_no")
+                .bind("probe", probeNo)
+                .map(reader.mapper())
+                .stream()) {
+            packed.forEach(hour -> {
+                ReadingSeries.Builder builder = new ReadingSeries.Builder();
+                PackedSeries.unpackTemperaturesInto(builder, hour.getValue());
+                action.accept(hour.getKey(), builder.build());
+            });
+        }
+    }
+
+    private static void forEach(Handle handle, int probeNo, long fromHour, long toHour, Consumer<byte[]> action) {
         RowReader<byte[]> reader = row -> row.bytes("series");
         try (var packed = handle
                 .createQuery("select series from reading_hour where probe_no = :probe"
@@ -53,7 +90,7 @@ final class ReadingHourTable {
                 .bind("to_hour", toHour)
                 .map(reader.mapper())
                 .stream()) {
-            packed.forEach(bytes -> PackedSeries.unpackInto(builder, bytes));
+            packed.forEach(action);
         }
     }
 
@@ -81,16 +118,16 @@ final class ReadingHourTable {
                         "raw_lines",
                         Optional.of(hour.rawLines())
                                 .filter(lines -> !lines.isEmpty())
-                                .map(PackedLines::pack));
+                                .map(lines -> PackedLines.pack(lines, hour.series())));
     }
 
-    private static ReadingSeries unpacked(byte[] packed) {
+    /** What two cells of a row hold; it fails if they are damaged or do not belong together. */
+    static HourOfReadings hour(byte[] series, Optional<byte[]> rawLines) {
         ReadingSeries.Builder builder = new ReadingSeries.Builder();
-        PackedSeries.unpackInto(builder, packed);
-        return builder.build();
-    }
-
-    private static NavigableMap<Long, String> lines(Optional<byte[]> packed) {
-        return packed.map(PackedLines::unpack).orElseGet(TreeMap::new);
+        PackedSeries.unpackInto(builder, series);
+        ReadingSeries readings = builder.build();
+        return new HourOfReadings(
+                readings,
+                rawLines.map(lines -> PackedLines.unpack(lines, readings)).orElseGet(TreeMap::new));
     }
 }

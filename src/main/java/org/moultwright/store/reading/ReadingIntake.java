@@ -25,13 +25,13 @@ public final class ReadingIntake {
     public static long takeIn(Handle handle, ReadingSource source) {
         ReadingIntake intake = new ReadingIntake(handle);
         source.handOver(intake::accept);
-        intake.gatherings.values().forEach(intake::pack);
+        intake.gatherings.values().forEach(intake::finish);
         return intake.added;
     }
 
     private void accept(String probe, Reading reading) {
-        Gathering gathering =
-                gatherings.computeIfAbsent(probe, code -> new Gathering(ProbeTable.numberOf(handle, code), reading));
+        Gathering gathering = gatherings.computeIfAbsent(
+                probe, code -> new Gathering(handle, ProbeTable.numberOf(handle, code), reading));
         if (Hours.of(reading.takenAt().toEpochMilli()) != gathering.hourNo) {
             pack(gathering);
             gathering.start(reading);
@@ -39,19 +39,26 @@ public final class ReadingIntake {
         gathering.builder.add(reading);
     }
 
+    private void finish(Gathering gathering) {
+        pack(gathering);
+        gathering.changes.write();
+    }
+
     private void pack(Gathering gathering) {
         HourOfReadings hour = new HourOfReadings(gathering.builder.build(), new TreeMap<>());
-        added += ReadingTables.pack(handle, gathering.probeNo, gathering.hourNo, hour);
+        added += ReadingTables.pack(handle, gathering.probeNo, gathering.hourNo, hour, gathering.changes);
     }
 
     /** The hour of a probe that is being gathered. */
     private static final class Gathering {
         private final int probeNo;
+        private final RollUpChanges changes;
         private long hourNo;
         private ReadingSeries.Builder builder = new ReadingSeries.Builder();
 
-        private Gathering(int probeNo, Reading first) {
+        private Gathering(Handle handle, int probeNo, Reading first) {
             this.probeNo = probeNo;
+            this.changes = new RollUpChanges(handle, probeNo);
             start(first);
         }
 

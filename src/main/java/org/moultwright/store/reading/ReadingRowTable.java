@@ -51,6 +51,14 @@ final class ReadingRowTable {
                 .map(Logged::reading);
     }
 
+    static Optional<Long> earliestMillis(Handle handle, int probeNo) {
+        return handle.createQuery("select taken_at_millis from reading_row where probe_no = :probe"
+                        + " order by probe_no, taken_at_millis fetch first 1 row only")
+                .bind("probe", probeNo)
+                .mapTo(Long.class)
+                .findFirst();
+    }
+
     static void delete(Handle handle, int probeNo, long fromMillis, long toMillis) {
         handle.createUpdate("delete from reading_row where probe_no = :probe"
                         + " and taken_at_millis >= :from_millis and taken_at_millis < :to_millis")

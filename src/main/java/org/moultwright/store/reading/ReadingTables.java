@@ -1,13 +1,18 @@
 package org.moultwright.store.reading;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUp;
+import org.moultwright.domain.RollUpLevel;
+import org.moultwright.domain.RollUps;
 import org.moultwright.workflow.ReadingLog.Logged;
 
 /**
@@ -19,7 +24,9 @@ final class ReadingTables {
 
     /** Keeps readings of one probe as they come in, in any order, and says as what they are kept. */
     static List<Logged> append(Handle handle, int probeNo, List<Logged> readings) {
-        Placement placement = new Placement(handle, probeNo);
+        long earliestMillis =
+                readings.stream().mapToLong(ReadingTables::epochMillis).min().orElse(0);
+        Placement placement = new Placement(handle, probeNo, earliestMillis);
         List<Logged> kept = readings.stream().map(placement::place).toList();
         if (!placement.fresh().isEmpty()) {
             appendPlaced(handle, probeNo, byHour(placement.fresh()));
@@ -27,9 +34,10 @@ final class ReadingTables {
         return kept;
     }
 
-    /** All that is kept of an hour, in whichever table. */
-    static List<Logged> held(Handle handle, int probeNo, long hourNo) {
-        List<Logged> held = new ArrayList<>(rowsOf(handle, probeNo, hourNo));
+    /** All that is kept of an hour from some millisecond in it on, in whichever table. */
+    static List<Logged> held(Handle handle, int probeNo, long hourNo, long fromMillis) {
+        List<Logged> held =
+                new ArrayList<>(ReadingRowTable.between(handle, probeNo, fromMillis, Hours.startMillis(hourNo + 1)));
         ReadingHourTable.find(handle, probeNo, hourNo).ifPresent(hour -> held.addAll(hour.logged()));
         return held;
     }
@@ -37,9 +45,10 @@ final class ReadingTables {
     /**
      * Packs readings of an hour together with whatever is kept of that hour.
      *
+     * @param changes is told of the hour, if it is another now
      * @return how many were not there before
      */
-    static int pack(Handle handle, int probeNo, long hourNo, HourOfReadings more) {
+    static int pack(Handle handle, int probeNo, long hourNo, HourOfReadings more, RollUpChanges changes) {
         List<Logged> rows = rowsOf(handle, probeNo, hourNo);
         Optional<HourOfReadings> packed = ReadingHourTable.find(handle, probeNo, hourNo);
         HourOfReadings known = packed.orElse(HourOfReadings.EMPTY);
@@ -49,12 +58,13 @@ final class ReadingTables {
             ReadingRowTable.delete(handle, probeNo, Hours.startMillis(hourNo), Hours.startMillis(hourNo + 1));
         }
         int added = after.series().size() - before.series().size();
-        if (packed.isEmpty()) {
-            if (!after.series().isEmpty()) {
+        if (added > 0 || !rows.isEmpty()) {
+            if (packed.isEmpty()) {
                 ReadingHourTable.insert(handle, probeNo, hourNo, after);
+            } else {
+                ReadingHourTable.replace(handle, probeNo, hourNo, after);
             }
-        } else if (added > 0 || !rows.isEmpty()) {
-            ReadingHourTable.replace(handle, probeNo, hourNo, after);
+            changes.add(hourNo, after.series());
         }
         return added;
     }
@@ -71,6 +81,9 @@ final class ReadingTables {
                         HourOfReadings.of(hour.logged().stream()
                                 .filter(logged -> epochMillis(logged) != millis)
                                 .toList())));
+        // Rare, and of probes with few readings: so all of its roll-ups are made anew.
+        RollUpTable.forget(handle, probeNo);
+        rollUpAnew(handle, probeNo);
     }
 
     /** The readings at or after one millisecond and before another. */
@@ -79,6 +92,41 @@ final class ReadingTables {
         ReadingHourTable.unpackInto(builder, handle, probeNo, Hours.of(fromMillis), Hours.of(toMillis));
         ReadingRowTable.between(handle, probeNo, fromMillis, toMillis).forEach(row -> builder.add(row.reading()));
         return builder.build();
+    }
+
+    /** The roll-ups that begin at or after the one a millisecond falls into, and before another millisecond. */
+    static List<RollUp> rollUps(Handle handle, int probeNo, RollUpLevel level, long fromMillis, long toMillis) {
+        long start = level.startMillis(fromMillis);
+        // A stretch without an end is asked for where there is none; it is as far as there can be readings.
+        long end = level.startMillis(toMillis - 1) + level.millis();
+        if (!RollUpSpan.KEPT.contains(level)) {
+            ReadingSeries.Builder builder = new ReadingSeries.Builder();
+            ReadingHourTable.unpackTemperaturesInto(builder, handle, probeNo, Hours.of(start), Hours.of(end));
+            ReadingRowTable.between(handle, probeNo, start, end).forEach(row -> builder.add(row.reading()));
+            return within(RollUps.of(builder.build(), level), start, end);
+        }
+        List<RollUp> packed =
+                RollUpTable.between(handle, probeNo, level, RollUpSpan.of(level, start), RollUpSpan.of(level, end - 1));
+        ReadingSeries.Builder rows = new ReadingSeries.Builder();
+        ReadingRowTable.between(handle, probeNo, start, end).forEach(row -> rows.add(row.reading()));
+        List<RollUp> tail = RollUps.of(rows.build(), level);
+        return within(tail.isEmpty() ? packed : RollUps.joined(packed, tail), start, end);
+    }
+
+    /** The instant of the first reading of all. */
+    static Optional<Long> earliestMillis(Handle handle, int probeNo) {
+        Optional<Long> packed = ReadingHourTable.earliestHour(handle, probeNo)
+                .flatMap(hour -> ReadingHourTable.find(handle, probeNo, hour))
+                .map(hour -> hour.series().epochMillis(0));
+        Optional<Long> row = ReadingRowTable.earliestMillis(handle, probeNo);
+        return Stream.of(packed, row).flatMap(Optional::stream).min(Comparator.naturalOrder());
+    }
+
+    /** Makes the roll-ups of all packed hours of a probe that has none. */
+    static void rollUpAnew(Handle handle, int probeNo) {
+        RollUpChanges changes = new RollUpChanges(handle, probeNo);
+        ReadingHourTable.forEachHour(handle, probeNo, changes::add);
+        changes.write();
     }
 
     static Optional<Reading> latest(Handle handle, int probeNo) {
@@ -94,18 +142,27 @@ final class ReadingTables {
     private static void appendPlaced(Handle handle, int probeNo, NavigableMap<Long, List<Logged>> hours) {
         Optional<Long> rowHour = ReadingRowTable.latest(handle, probeNo).map(ReadingTables::hour);
         long latestHour = Math.max(hours.lastKey(), rowHour.orElse(Long.MIN_VALUE));
-        rowHour.filter(hour -> hour < latestHour).ifPresent(hour -> pack(handle, probeNo, hour, HourOfReadings.EMPTY));
+        RollUpChanges changes = new RollUpChanges(handle, probeNo);
+        rowHour.filter(hour -> hour < latestHour)
+                .ifPresent(hour -> pack(handle, probeNo, hour, HourOfReadings.EMPTY, changes));
         hours.forEach((hour, ofHour) -> {
             if (hour == latestHour && !ReadingHourTable.exists(handle, probeNo, hour)) {
                 ReadingRowTable.insert(handle, probeNo, ofHour);
             } else {
-                pack(handle, probeNo, hour, HourOfReadings.of(ofHour));
+                pack(handle, probeNo, hour, HourOfReadings.of(ofHour), changes);
             }
         });
+        changes.write();
     }
 
     private static long hour(Reading reading) {
         return Hours.of(reading.takenAt().toEpochMilli());
+    }
+
+    private static List<RollUp> within(List<RollUp> rollUps, long fromMillis, long toMillis) {
+        return rollUps.stream()
+                .filter(rollUp -> rollUp.startMillis() >= fromMillis && rollUp.startMillis() < toMillis)
+                .toList();
     }
 
     private static List<Logged> rowsOf(Handle handle, int probeNo, long hourNo) {

@@ -23,6 +23,10 @@ public record Row(ResultSet cells) {
         return cells.getInt(column);
     }
 
+    public boolean flag(String column) throws SQLException {
+        return cells.getBoolean(column);
+    }
+
     public long number(String column) throws SQLException {
         return cells.getLong(column);
     }

@@ -5,8 +5,11 @@ import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.compute.forecast.SacForecast;
 import org.moultwright.domain.Stage;
 import org.moultwright.text.ForecastWords;
+import org.moultwright.text.SacWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.chart.Ribbon;
 import org.moultwright.workflow.BroodView;
@@ -26,6 +29,10 @@ record BroodLine(String code, String alive, String stages, String next, String y
 
     static BroodLine of(BroodView brood, Instant now, ForecastWords words) {
         Ribbon ribbon = BroodRibbon.of(brood, now);
+        Optional<SacForecast> sac = brood.forecast().flatMap(BroodForecast::sac);
+        if (sac.isPresent()) {
+            return unopened(brood.code(), sac.get(), new SacWords(words.vocabulary(), words.days()), ribbon);
+        }
         int alive = brood.record().ledger().aliveInTrays();
         String next = alive == 0
                 ? "no longer in trays"
@@ -41,6 +48,17 @@ record BroodLine(String code, String alive, String stages, String next, String y
                         .flatMap(forecast -> forecast.yield())
                         .map(ForecastWords::count)
                         .orElse(""),
+                ribbon);
+    }
+
+    /** What is in it nobody knows. */
+    private static BroodLine unopened(String code, SacForecast sac, SacWords words, Ribbon ribbon) {
+        return new BroodLine(
+                code,
+                "sac unopened, yield unknown",
+                words.age(sac),
+                words.pull(sac).orElse(""),
+                "",
                 ribbon);
     }
 

@@ -7,8 +7,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.compute.forecast.SacForecast;
 import org.moultwright.compute.history.BroodDay;
 import org.moultwright.compute.history.CompositionHistory;
 import org.moultwright.compute.history.Outlook;
@@ -44,7 +46,20 @@ final class BroodRibbon {
                 record.brood().pulled(),
                 past,
                 expected,
-                record.checks().stream().map(Check::at).toList());
+                record.checks().stream().map(Check::at).toList(),
+                brood.forecast().flatMap(BroodForecast::sac).stream()
+                        .flatMap(sac -> inside(record, sac))
+                        .toList());
+    }
+
+    private static Stream<Ribbon.Inside> inside(BroodRecord record, SacForecast sac) {
+        Stream<Ribbon.Inside> eggs = record.brood().laid().stream()
+                .map(laid -> new Ribbon.Inside(record.brood().stages().get(0), laid.middle()));
+        return Stream.concat(
+                eggs,
+                sac.moults().stream()
+                        .map(moult ->
+                                new Ribbon.Inside(moult.into(), moult.half().p50())));
     }
 
     private static Ribbon.Point known(BroodDay day) {

@@ -13,6 +13,7 @@ import org.moultwright.workflow.RoomView;
  * @param room the room as last read
  * @param readAgain asks for the room to be read anew; it need not be done when this returns
  * @param waysIn how broods come to the desk
+ * @param beliefs what a belief about a brood's timing is kept with
  * @param runner keeps a new sac aside
  * @param clock says when a sac was opened
  * @param days the keeper's days
@@ -22,6 +23,7 @@ public record BroodsDesk(
         ObservableObjectValue<RoomView> room,
         Runnable readAgain,
         WaysIn waysIn,
+        BeliefWays beliefs,
         Runner runner,
         InstantSource clock,
         DayWords days,

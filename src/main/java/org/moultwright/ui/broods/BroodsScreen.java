@@ -23,6 +23,7 @@ public final class BroodsScreen {
                 new KeyHint("↑ ↓", "choose a brood"),
                 new KeyHint("← →", "read the day before or after in words"),
                 new KeyHint("Shift + ← →", "a week before or after"),
+                new KeyHint("Ctrl + T", "the chosen brood's timing: what you believe, what was learned"),
                 new KeyHint("Ctrl + N", "open a sac"),
                 new KeyHint("Ctrl + O", "take in a brood folder")));
         desk.waysIn().demoRoom().ifPresent(open -> keys.add(new KeyHint("Ctrl + D", "look around in the demo room")));

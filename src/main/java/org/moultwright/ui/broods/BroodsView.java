@@ -7,6 +7,9 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -30,6 +33,7 @@ import org.moultwright.ui.theme.Palette;
 final class BroodsView extends StackPane {
     private static final CalendarList.Rows ROWS = new CalendarList.Rows(112, 240);
     private static final int DAYS_IN_A_LEAP = 7;
+    private static final KeyCombination TIMING = new KeyCodeCombination(KeyCode.T, KeyCombination.SHORTCUT_DOWN);
 
     private final BroodsViewModel model;
     private final CalendarList<BroodLine> ribbons;
@@ -44,8 +48,15 @@ final class BroodsView extends StackPane {
         this.page = page(palette);
         getChildren().add(page);
         model.openingProperty().addListener((observed, before, now) -> show());
+        model.timingProperty().addListener((observed, before, now) -> show());
         model.takeIn().stateProperty().addListener((observed, before, now) -> show());
         page.addEventFilter(KeyEvent.KEY_PRESSED, ways::pressed);
+        page.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (TIMING.match(event)) {
+                model.openTiming();
+                event.consume();
+            }
+        });
     }
 
     void takeFocus() {
@@ -61,10 +72,16 @@ final class BroodsView extends StackPane {
         boolean takesIn = !(model.takeIn().stateProperty().get() instanceof TakeInViewModel.Idle);
         Node shown = takesIn
                 ? new TakeInView(model.takeIn())
-                : model.openingProperty().get().<Node>map(OpenSacView::new).orElse(page);
+                : model.openingProperty()
+                        .get()
+                        .<Node>map(OpenSacView::new)
+                        .or(() -> model.timingProperty().get().map(TimingView::new))
+                        .orElse(page);
         getChildren().setAll(shown);
         if (shown == page) {
             takeFocus();
+        } else if (shown instanceof TimingView timing) {
+            timing.takeFocus();
         }
     }
 

@@ -44,6 +44,8 @@ final class BroodsViewModel {
     private final ReadOnlyStringWrapper ledgerNote = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<OpenSacViewModel>> opening =
             new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<TimingViewModel>> timing =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
     private final TakeInViewModel takeIn;
     private double fullScaleAnimals = 1;
 
@@ -109,6 +111,19 @@ final class BroodsViewModel {
     /** The form for a new sac while it is open. */
     ReadOnlyObjectProperty<Optional<OpenSacViewModel>> openingProperty() {
         return opening.getReadOnlyProperty();
+    }
+
+    /** The timing of one brood while it is open. */
+    ReadOnlyObjectProperty<Optional<TimingViewModel>> timingProperty() {
+        return timing.getReadOnlyProperty();
+    }
+
+    /** Opens the timing of the chosen brood. */
+    void openTiming() {
+        chosen.get()
+                .flatMap(line -> room().brood(line.code()))
+                .ifPresent(brood ->
+                        timing.set(Optional.of(new TimingViewModel(desk, brood, () -> timing.set(Optional.empty())))));
     }
 
     /** The brood folder on its way in. */
@@ -182,7 +197,9 @@ final class BroodsViewModel {
                 .min(Instant::compareTo)
                 .orElse(now.minus(MARGIN));
         Instant last = read.stream()
-                .flatMap(line -> line.ribbon().expected().stream().map(Ribbon.Point::at))
+                .flatMap(line -> Stream.concat(
+                        line.ribbon().expected().stream().map(Ribbon.Point::at),
+                        line.ribbon().inside().stream().map(Ribbon.Inside::from)))
                 .max(Instant::compareTo)
                 .orElse(now);
         Instant earliest = now.minus(LONGEST_PAST);

@@ -2,6 +2,7 @@ package org.moultwright.ui.broods;
 
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -13,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
@@ -28,7 +30,10 @@ final class StoryCard extends VBox {
         entries.getStyleClass().add("small-chip");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox head = new HBox(title, gap, entries);
+        Button timing = Buttons.secondary("Timing", model::openTiming);
+        timing.getStyleClass().add("small-chip");
+        timing.setAccessibleText("timing of the chosen brood");
+        HBox head = new HBox(title, gap, timing, entries);
         head.getStyleClass().add("card-head");
         ListView<BroodStory.StoryLine> story = new ListView<>(model.story());
         story.getStyleClass().add("bare");

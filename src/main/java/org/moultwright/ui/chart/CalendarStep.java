@@ -3,12 +3,19 @@ package org.moultwright.ui.chart;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
 import java.util.Locale;
 
 /** The steps a calendar axis may be divided in, finest first. */
 enum CalendarStep {
+    TEN_SECONDS(Duration.ofSeconds(10)),
+    MINUTE(Duration.ofMinutes(1)),
+    FIVE_MINUTES(Duration.ofMinutes(5)),
+    QUARTER_HOUR(Duration.ofMinutes(15)),
+    HOUR(Duration.ofHours(1)),
     THREE_HOURS(Duration.ofHours(3)),
     SIX_HOURS(Duration.ofHours(6)),
     DAY(Duration.ofDays(1)),
@@ -18,6 +25,7 @@ enum CalendarStep {
     YEAR(Duration.ofDays(366));
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter SECONDS = DateTimeFormatter.ofPattern(":ss", Locale.ENGLISH);
     private static final DateTimeFormatter DAY_AND_MONTH = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter MONTH_NAME = DateTimeFormatter.ofPattern("MMMM", Locale.ENGLISH);
 
@@ -36,6 +44,11 @@ enum CalendarStep {
     LocalDateTime floor(LocalDateTime time) {
         LocalDateTime day = time.toLocalDate().atStartOfDay();
         return switch (this) {
+            case TEN_SECONDS -> time.withSecond(time.getSecond() / 10 * 10).withNano(0);
+            case MINUTE -> time.truncatedTo(ChronoUnit.MINUTES);
+            case FIVE_MINUTES -> minutes(time, 5);
+            case QUARTER_HOUR -> minutes(time, 15);
+            case HOUR -> time.truncatedTo(ChronoUnit.HOURS);
             case THREE_HOURS -> day.plusHours(time.getHour() / 3 * 3L);
             case SIX_HOURS -> day.plusHours(time.getHour() / 6 * 6L);
             case DAY -> day;
@@ -48,6 +61,7 @@ enum CalendarStep {
 
     LocalDateTime next(LocalDateTime start) {
         return switch (this) {
+            case TEN_SECONDS, MINUTE, FIVE_MINUTES, QUARTER_HOUR, HOUR -> start.plus(length);
             case THREE_HOURS -> start.plusHours(3);
             case SIX_HOURS -> start.plusHours(6);
             case DAY -> start.plusDays(1);
@@ -61,7 +75,9 @@ enum CalendarStep {
     /** How a step is named: what has not changed since the step before is left out. */
     String word(LocalDateTime start, boolean isFirst) {
         return switch (this) {
-            case THREE_HOURS, SIX_HOURS -> start.getHour() == 0 ? DAY_AND_MONTH.format(start) : CLOCK.format(start);
+            case TEN_SECONDS -> start.getSecond() == 0 ? CLOCK.format(start) : SECONDS.format(start);
+            case MINUTE, FIVE_MINUTES, QUARTER_HOUR, HOUR, THREE_HOURS, SIX_HOURS ->
+                start.toLocalTime().equals(LocalTime.MIDNIGHT) ? DAY_AND_MONTH.format(start) : CLOCK.format(start);
             case DAY ->
                 isFirst || start.getDayOfMonth() == 1
                         ? DAY_AND_MONTH.format(start)
@@ -70,6 +86,10 @@ enum CalendarStep {
             case MONTH, QUARTER -> start.getMonthValue() == 1 ? year(start) : MONTH_NAME.format(start);
             case YEAR -> year(start);
         };
+    }
+
+    private static LocalDateTime minutes(LocalDateTime time, int step) {
+        return time.truncatedTo(ChronoUnit.HOURS).plusMinutes(time.getMinute() / step * (long) step);
     }
 
     private static String year(LocalDateTime start) {

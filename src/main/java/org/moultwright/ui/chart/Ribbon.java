@@ -16,25 +16,40 @@ import org.moultwright.domain.Stage;
  * @param past what was known, in order; the last point is now
  * @param expected what is expected, in order, its first point now; empty where nothing is
  * @param checks when somebody looked
+ * @param inside what most in a sac nobody has opened are thought to be, in order; empty once it is opened
  */
 public record Ribbon(
         Optional<Instant> laid,
         Optional<Instant> pulled,
         List<Point> past,
         List<Point> expected,
-        List<Instant> checks) {
-    public static final Ribbon EMPTY = new Ribbon(Optional.empty(), Optional.empty(), List.of(), List.of(), List.of());
+        List<Instant> checks,
+        List<Inside> inside) {
+    public static final Ribbon EMPTY =
+            new Ribbon(Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), List.of());
 
     public Ribbon {
         past = List.copyOf(past);
         expected = List.copyOf(expected);
         checks = List.copyOf(checks);
+        inside = List.copyOf(inside);
     }
 
     /** The most animals it ever holds, the lost among them. */
     public double mostAnimals() {
         return past.stream().mapToDouble(Point::all).max().orElse(0);
     }
+
+    /** What most in an unopened sac are thought to be at an instant. */
+    public Optional<Stage> thoughtInside(Instant instant) {
+        return inside.stream()
+                .filter(part -> !part.from().isAfter(instant))
+                .reduce((first, second) -> second)
+                .map(Inside::stage);
+    }
+
+    /** A stage most in an unopened sac are thought to be in from an instant on. */
+    public record Inside(Stage stage, Instant from) {}
 
     /** The last point at or before an instant, which is what was known then; or the nearest day expected. */
     public Optional<Point> known(Instant instant) {

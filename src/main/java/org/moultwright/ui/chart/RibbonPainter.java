@@ -13,6 +13,7 @@ final class RibbonPainter {
     private static final double EXPECTED_OPACITY = 0.42;
     private static final double TICK_PIXELS = 4;
     private static final double PEARL_RADIUS_PIXELS = 7;
+    private static final double INSIDE_PIXELS = 16;
 
     private final Pen pen;
     private final CalendarAxis calendar;
@@ -25,7 +26,11 @@ final class RibbonPainter {
     }
 
     void paint(Ribbon ribbon) {
-        layingToPull(ribbon);
+        if (ribbon.inside().isEmpty()) {
+            layingToPull(ribbon);
+        } else {
+            inside(ribbon);
+        }
         bands(ribbon.past());
         pen.alpha(EXPECTED_OPACITY);
         bands(ribbon.expected());
@@ -60,6 +65,24 @@ final class RibbonPainter {
                         calendar.x(pulled),
                         animals.y(ribbon.mostAnimals()) - TICK_PIXELS,
                         animals.bottom() + TICK_PIXELS));
+    }
+
+    /** Pale as everything nobody has seen, from the laying to the last stage, and on to the end of the calendar. */
+    private void inside(Ribbon ribbon) {
+        double middle = (animals.top() + animals.bottom()) / 2;
+        pen.alpha(EXPECTED_OPACITY);
+        for (int i = 0; i < ribbon.inside().size(); i++) {
+            Ribbon.Inside part = ribbon.inside().get(i);
+            double from = calendar.x(part.from());
+            double to = i + 1 < ribbon.inside().size()
+                    ? calendar.x(ribbon.inside().get(i + 1).from())
+                    : calendar.x(calendar.to());
+            double top = middle - INSIDE_PIXELS / 2;
+            pen.fill(pen.colour(Token.of(part.stage())), from, top, Math.max(0, to - from), INSIDE_PIXELS);
+        }
+        pen.alpha(1);
+        double laid = calendar.x(ribbon.inside().get(0).from());
+        pen.dot(pen.colour(Token.EGG), pen.colour(Token.MUTED), laid, middle, PEARL_RADIUS_PIXELS);
     }
 
     private void bands(List<Ribbon.Point> points) {

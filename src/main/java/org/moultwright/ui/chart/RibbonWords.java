@@ -18,7 +18,12 @@ public record RibbonWords(Vocabulary vocabulary, DayWords days) {
 
     /** "Monday 20 April: 107 alive, 56 nymphs, 51 eggs with legs; 11 lost". */
     public String day(Ribbon ribbon, Instant day) {
-        return days.longDay(day) + ": " + ribbon.known(day).map(this::point).orElse("not opened yet");
+        return days.longDay(day) + ": "
+                + ribbon.known(day)
+                        .map(this::point)
+                        .or(() -> ribbon.thoughtInside(day)
+                                .map(stage -> "in the sac, most are thought to be " + vocabulary.plural(stage)))
+                        .orElse("not opened yet");
     }
 
     private String point(Ribbon.Point point) {

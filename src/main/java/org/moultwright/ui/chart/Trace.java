@@ -8,12 +8,12 @@ import java.util.Optional;
 import org.moultwright.domain.ReadingSeries;
 
 /**
- * What a trace shows: the temperature of one place over a stretch of time.
+ * What a trace shows: the temperature of one place over a stretch of time, and of others beside it.
  *
  * @param zone where days begin and end
- * @param from the first instant shown
- * @param to the last instant shown, after {@code from}
- * @param readings corrected readings, those outside the stretch included or not
+ * @param window the stretch shown
+ * @param line the corrected readings, those outside the stretch included or not
+ * @param others further probes laid over it, at most {@link #MOST_OTHERS}
  * @param target the band aimed at
  * @param longestBridged a longer time without a good reading is a gap
  * @param alarms spans in which something was wrong
@@ -21,17 +21,40 @@ import org.moultwright.domain.ReadingSeries;
  */
 public record Trace(
         ZoneId zone,
-        Instant from,
-        Instant to,
-        ReadingSeries readings,
+        TraceWindow window,
+        Line line,
+        List<Line> others,
         Optional<Band> target,
         Duration longestBridged,
         List<Stretch> alarms,
         List<Stretch> residents) {
+    /** More lines could not be told apart. */
+    public static final int MOST_OTHERS = 3;
+
     public Trace {
+        others = List.copyOf(others);
         alarms = List.copyOf(alarms);
         residents = List.copyOf(residents);
     }
+
+    public Instant from() {
+        return window.from();
+    }
+
+    public Instant to() {
+        return window.to();
+    }
+
+    public ReadingSeries readings() {
+        return line.readings().readings();
+    }
+
+    /**
+     * One probe's readings.
+     *
+     * @param isOutline whether these only look as the readings do, so that counting them tells nothing
+     */
+    public record Line(String name, ReadingPyramid readings, boolean isOutline) {}
 
     /** Temperatures aimed at, in °C. */
     public record Band(double lowCelsius, double highCelsius) {}

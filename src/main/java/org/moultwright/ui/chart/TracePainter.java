@@ -2,8 +2,10 @@ package org.moultwright.ui.chart;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import org.moultwright.text.DayWords;
@@ -20,19 +22,28 @@ final class TracePainter {
     /** Where there are more gaps, as between readings taken by hand, their words would hide each other. */
     private static final int MOST_GAPS_TOLD = 8;
 
+    /** How the lines of other probes are told apart: colour, and dash and pause in pixels. */
+    private static final List<Stroke> STROKES =
+            List.of(new Stroke(Token.INK, 7, 4), new Stroke(Token.WARN, 2, 3), new Stroke(Token.MUTED, 12, 5));
+
     private final Pen pen;
     private final Trace trace;
     private final CalendarAxis time;
     private final ValueAxis celsius;
     private final Envelope envelope;
+    private final List<Envelope> others;
     private final double stripTop;
+    /** How far words about gaps reach. */
+    private double gapWordsRight = Double.NEGATIVE_INFINITY;
 
     TracePainter(Pen pen, Trace trace, CalendarAxis time, double height) {
         this.pen = pen;
         this.trace = trace;
         this.time = time;
-        this.envelope = Envelope.of(
-                trace.readings().between(trace.from(), trace.to().plusMillis(1)), time, trace.longestBridged());
+        this.envelope = trace.line().readings().envelope(time);
+        this.others = trace.others().stream()
+                .map(line -> line.readings().envelope(time))
+                .toList();
         double top = 1.9 * pen.em();
         double stripRoom = trace.residents().isEmpty() ? 0 : 2 * pen.em();
         double bottom = Math.max(top + 1, height - 1.9 * pen.em() - stripRoom);
@@ -51,7 +62,12 @@ final class TracePainter {
         grid();
         envelope.gaps().forEach(this::gap);
         lowToHigh();
-        line();
+        for (int i = 0; i < others.size(); i++) {
+            Stroke stroke = STROKES.get(i);
+            line(others.get(i), stroke);
+        }
+        line(envelope, new Stroke(Token.ACCENT, 0, 0));
+        legend();
         trace.alarms().forEach(this::alarm);
         trace.residents().forEach(this::resident);
     }
@@ -60,7 +76,7 @@ final class TracePainter {
     void cursor(Instant instant) {
         double x = time.x(instant);
         pen.vertical(pen.colour(Token.INK), 1, x, celsius.top(), celsius.bottom());
-        TraceChart.nearest(trace, instant)
+        TraceChart.nearest(trace.line(), trace.longestBridged(), instant)
                 .ifPresent(i -> pen.dot(
                         pen.colour(Token.SURFACE),
                         pen.colour(Token.ACCENT),
@@ -73,9 +89,12 @@ final class TracePainter {
     private ValueAxis celsius(double top, double bottom) {
         double low = trace.target().map(Trace.Band::lowCelsius).orElse(Double.POSITIVE_INFINITY);
         double high = trace.target().map(Trace.Band::highCelsius).orElse(Double.NEGATIVE_INFINITY);
-        for (Envelope.Column column : envelope.columns()) {
-            low = Math.min(low, column.low());
-            high = Math.max(high, column.high());
+        for (Envelope shown :
+                Stream.concat(Stream.of(envelope), others.stream()).toList()) {
+            for (Envelope.Column column : shown.columns()) {
+                low = Math.min(low, column.low());
+                high = Math.max(high, column.high());
+            }
         }
         if (low > high) {
             return new ValueAxis(20, 30, top, bottom);
@@ -111,8 +130,8 @@ final class TracePainter {
     }
 
     private void gap(Envelope.Gap gap) {
-        double left = time.x(Instant.ofEpochMilli(gap.fromEpochMillis()));
-        double width = time.x(Instant.ofEpochMilli(gap.toEpochMillis())) - left;
+        double left = Math.max(time.left(), time.x(Instant.ofEpochMilli(gap.fromEpochMillis())));
+        double width = Math.min(time.right(), time.x(Instant.ofEpochMilli(gap.toEpochMillis()))) - left;
         if (width < NARROWEST_GAP_PIXELS) {
             return;
         }
@@ -124,13 +143,12 @@ final class TracePainter {
         String words = "silent " + DayWords.age(Duration.ofMillis(gap.toEpochMillis() - gap.fromEpochMillis()));
         double wordsWidth = pen.width(words, Type.CAPTION);
         boolean fitsRight = left + width + 6 + wordsWidth < time.right();
-        pen.words(
-                words,
-                Type.CAPTION,
-                Token.MUTED,
-                fitsRight ? left + width + 6 : left - 6,
-                celsius.top() + 0.8 * pen.em(),
-                fitsRight ? TextAlignment.LEFT : TextAlignment.RIGHT);
+        double from = fitsRight ? left + width + 6 : left - 6 - wordsWidth;
+        if (from < Math.max(time.left(), gapWordsRight)) {
+            return;
+        }
+        gapWordsRight = from + wordsWidth + 6;
+        pen.words(words, Type.CAPTION, Token.MUTED, from, celsius.top() + 0.8 * pen.em(), TextAlignment.LEFT);
     }
 
     private void lowToHigh() {
@@ -143,31 +161,62 @@ final class TracePainter {
         pen.alpha(1);
     }
 
-    private void line() {
-        List<Envelope.Column> columns = envelope.columns();
+    private void line(Envelope shown, Stroke stroke) {
+        List<Envelope.Column> columns = shown.columns();
         double[] xs = new double[columns.size()];
         double[] ys = new double[columns.size()];
         int count = 0;
         for (Envelope.Column column : columns) {
             if (column.afterGap()) {
-                stroke(xs, ys, count);
+                draw(stroke, xs, ys, count);
                 count = 0;
             }
             xs[count] = time.left() + column.pixel() + 0.5;
             ys[count] = celsius.y(column.mean());
             count++;
         }
-        stroke(xs, ys, count);
+        draw(stroke, xs, ys, count);
     }
 
-    /** A line, or a dot where there is one reading with none near it. */
-    private void stroke(double[] xs, double[] ys, int count) {
+    /** A reading with silence on both sides is a dot: a line of one point would not be seen. */
+    private void draw(Stroke stroke, double[] xs, double[] ys, int count) {
         if (count == 1) {
-            pen.dot(pen.colour(Token.SURFACE), pen.colour(Token.ACCENT), xs[0], ys[0], LONE_DOT_PIXELS);
+            pen.dot(pen.colour(Token.SURFACE), pen.colour(stroke.colour()), xs[0], ys[0], LONE_DOT_PIXELS);
+        } else if (stroke.dash() > 0) {
+            pen.dashed(
+                    pen.colour(stroke.colour()),
+                    LINE_PIXELS,
+                    stroke.dash(),
+                    stroke.pause(),
+                    Arrays.copyOf(xs, count),
+                    Arrays.copyOf(ys, count));
         } else {
-            pen.polyline(pen.colour(Token.ACCENT), LINE_PIXELS, xs, ys, count);
+            pen.polyline(pen.colour(stroke.colour()), LINE_PIXELS, xs, ys, count);
         }
     }
+
+    /** Which line is whose, where there are several. */
+    private void legend() {
+        if (trace.others().isEmpty()) {
+            return;
+        }
+        double x = legend(time.left() + 10, trace.line().name(), new Stroke(Token.ACCENT, 0, 0));
+        for (int i = 0; i < trace.others().size(); i++) {
+            x = legend(x, trace.others().get(i).name(), STROKES.get(i));
+        }
+    }
+
+    private double legend(double x, String name, Stroke stroke) {
+        double y = celsius.bottom() - 0.9 * pen.em();
+        double dashRight = x + 2.2 * pen.em();
+        double width = pen.width(name, Type.CAPTION);
+        pen.fill(pen.colour(Token.SURFACE), x - 5, y - 0.7 * pen.em(), dashRight + width - x + 16, 1.4 * pen.em());
+        draw(stroke, new double[] {x, dashRight}, new double[] {y, y}, 2);
+        pen.words(name, Type.CAPTION, Token.INK, dashRight + 6, y, TextAlignment.LEFT);
+        return dashRight + width + 22;
+    }
+
+    private record Stroke(Token colour, double dash, double pause) {}
 
     private void alarm(Trace.Stretch alarm) {
         double left = Math.max(time.left(), time.x(alarm.from()));

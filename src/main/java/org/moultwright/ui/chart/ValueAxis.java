@@ -5,7 +5,7 @@ import java.util.stream.LongStream;
 import org.moultwright.domain.Require;
 
 /**
- * Numbers laid along a line of pixels from the bottom up.
+ * Numbers laid along a line of pixels from the bottom up; from the left, where its bottom is the left end.
  *
  * @param low the number at {@code bottom}
  * @param high the number at {@code top}, above {@code low}
@@ -13,7 +13,7 @@ import org.moultwright.domain.Require;
  * @param bottom in pixels
  */
 record ValueAxis(double low, double high, double top, double bottom) {
-    private static final List<Double> STEPS = List.of(0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0);
+    private static final List<Double> STEPS = List.of(0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0);
 
     ValueAxis {
         Require.that(high > low, "high " + high + " is not above low " + low);
@@ -25,7 +25,7 @@ record ValueAxis(double low, double high, double top, double bottom) {
 
     /** The multiples of the finest round step that leaves each so much room. */
     double[] ticks(double roomPixels) {
-        double pixelsPerUnit = (bottom - top) / (high - low);
+        double pixelsPerUnit = Math.abs(bottom - top) / (high - low);
         double step = STEPS.stream()
                 .filter(candidate -> candidate * pixelsPerUnit >= roomPixels)
                 .findFirst()

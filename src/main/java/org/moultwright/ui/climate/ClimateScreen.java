@@ -10,19 +10,45 @@ import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.theme.Palette;
 
 /** The climate, as a screen of the frame. */
-public final class ClimateScreen {
+public final class ClimateScreen implements AutoCloseable {
     private static final List<KeyHint> KEYS = List.of(
-            new KeyHint("← →", "read the trace, step by step"), new KeyHint("Home, End", "its first and last instant"));
+            new KeyHint("← →", "read the trace, step by step"),
+            new KeyHint("Home, End", "its first and last instant"),
+            new KeyHint("↑ ↓", "less time and more time in the trace; the wheel does the same"),
+            new KeyHint("Shift + ← →", "earlier and later; a drag does the same"),
+            new KeyHint("Page up, Page down", "a whole stretch earlier and later"),
+            new KeyHint("H", "hold everything while you read, and go on"),
+            new KeyHint("Ctrl + C", "copy the picture of the trace"),
+            new KeyHint("Ctrl + P", "print it"));
 
-    private ClimateScreen() {}
+    private final Screen screen;
+    private final Runnable close;
+
+    private ClimateScreen(Screen screen, Runnable close) {
+        this.screen = screen;
+        this.close = close;
+    }
 
     /**
-     * The screen over a desk.
+     * The screen over its desk; to be closed with it.
      *
      * @param writeIn leads to what is written in by hand
      */
-    public static Screen of(ClimateDesk desk, ObservableObjectValue<Palette> palette, Node writeIn) {
-        ClimateView view = new ClimateView(new ClimateViewModel(desk), palette, writeIn);
-        return new PlainScreen("climate", "Climate", MaterialDesignT.THERMOMETER, view, view::takeFocus, KEYS);
+    public static ClimateScreen of(ClimateDesk desk, ObservableObjectValue<Palette> palette, Node writeIn) {
+        ClimateViewModel model = new ClimateViewModel(desk);
+        ClimateView view = new ClimateView(model, palette, writeIn);
+        return new ClimateScreen(
+                new PlainScreen("climate", "Climate", MaterialDesignT.THERMOMETER, view, view::takeFocus, KEYS),
+                model::close);
+    }
+
+    public Screen screen() {
+        return screen;
+    }
+
+    /** Asks every probe that is listened to to end; what was heard by then is kept. */
+    @Override
+    public void close() {
+        close.run();
     }
 }

@@ -3,15 +3,30 @@ package org.moultwright.ui.climate;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableStringValue;
+import javafx.beans.value.ObservableValue;
 import javafx.collections.ObservableList;
+import org.moultwright.domain.Calibration;
+import org.moultwright.domain.ProbeStay;
+import org.moultwright.domain.Quantity;
+import org.moultwright.settings.WallSetting;
 import org.moultwright.ui.chart.Trace;
+import org.moultwright.ui.chart.TraceWindow;
+import org.moultwright.ui.finder.FinderViewModel;
+import org.moultwright.ui.instrument.CalibrationSubject;
+import org.moultwright.ui.instrument.CalibrationViewModel;
+import org.moultwright.ui.instrument.CalibrationWords;
+import org.moultwright.ui.instrument.DisplayPlaces;
+import org.moultwright.ui.instrument.DisplayViewModel;
 import org.moultwright.workflow.ProbeLine;
 import org.moultwright.workflow.RoomView;
 
@@ -22,7 +37,9 @@ final class ClimateViewModel {
     private final ProbeBoard board;
     private final TraceModel trace;
     private final JournalModel journal;
+    private final InstrumentsModel instruments;
     private final StringBinding problem;
+    private final ObservableValue<String> heldWords;
     private ProbePlaces places;
     private boolean resumed;
 
@@ -30,7 +47,8 @@ final class ClimateViewModel {
         this.desk = desk;
         this.places = new ProbePlaces(desk.room().get());
         this.wires = new ProbeWires(desk, this::heard);
-        this.board = new ProbeBoard(desk, wires);
+        this.instruments = new InstrumentsModel(desk, () -> places);
+        this.board = new ProbeBoard(desk, wires, instruments);
         this.journal = new JournalModel(desk);
         this.trace = new TraceModel(desk, () -> places);
         this.problem = Bindings.createStringBinding(
@@ -39,8 +57,20 @@ final class ClimateViewModel {
                         : trace.faultProperty().get(),
                 trace.faultProperty(),
                 board.silenceProperty());
+        this.heldWords = trace.heldProperty()
+                .map(held -> held
+                        ? "Held at %s: nothing moves while you read. Readings are kept and alarms go on."
+                                .formatted(desk.days().clock(desk.clock().instant()))
+                        : "");
+        desk.beside().addListener((observed, before, after) -> wires.show(after));
         desk.room().addListener((observed, before, after) -> read());
-        chosenProperty().addListener((observed, before, after) -> age());
+        desk.walls().walls().addListener((observed, before, after) -> age());
+        chosenProperty().addListener((observed, before, after) -> {
+            age();
+            instruments.fetch(after);
+        });
+        instruments.calibrationsProperty().addListener((observed, before, after) -> age());
+        trace.heldProperty().addListener((observed, before, after) -> age());
         read();
     }
 
@@ -60,6 +90,26 @@ final class ClimateViewModel {
 
     ObjectProperty<TimeSpan> spanProperty() {
         return trace.spanProperty();
+    }
+
+    /** Whether nothing on screen shall move while the keeper reads. */
+    BooleanProperty heldProperty() {
+        return trace.heldProperty();
+    }
+
+    /** That it is held, in a sentence; empty while it is not. */
+    ObservableValue<String> heldWordsProperty() {
+        return heldWords;
+    }
+
+    /** Probes laid over the chosen one. */
+    ObservableList<String> compared() {
+        return trace.compared();
+    }
+
+    /** Shows another stretch of time. */
+    void look(TraceWindow window) {
+        trace.look(window);
     }
 
     ReadOnlyObjectProperty<Optional<Trace>> traceProperty() {
@@ -88,6 +138,80 @@ final class ClimateViewModel {
         return board.nowProperty();
     }
 
+    ReadOnlyObjectProperty<AirNow> airProperty() {
+        return board.airProperty();
+    }
+
+    ReadOnlyObjectProperty<ProbeFacts> factsProperty() {
+        return instruments.factsProperty();
+    }
+
+    /** How the chosen probe's calibrations stand: in temperature, then in humidity. */
+    List<String> standing() {
+        Instant now = desk.clock().instant();
+        return Stream.of(Quantity.values())
+                .map(quantity -> {
+                    Optional<Calibration> inForce =
+                            instruments.inForce(chosenProperty().get(), quantity, now);
+                    return (quantity == Quantity.TEMPERATURE ? "Temperature: " : "Humidity: ")
+                            + CalibrationWords.standing(inForce, now, desk.days());
+                })
+                .toList();
+    }
+
+    ReadOnlyObjectProperty<List<Calibration>> calibrationsProperty() {
+        return instruments.calibrationsProperty();
+    }
+
+    /** The form in which the chosen probe is calibrated. */
+    CalibrationViewModel calibrating(Runnable close) {
+        String probe = chosenProperty().get();
+        return new CalibrationViewModel(
+                desk.instruments(),
+                new CalibrationSubject(
+                        probe,
+                        instruments.calibrationsProperty().get(),
+                        places.otherwise(probe),
+                        () -> board.lastOf(probe)),
+                close);
+    }
+
+    /** The form in which a display is held against a probe. */
+    DisplayViewModel comparingDisplays(Runnable close) {
+        return new DisplayViewModel(
+                desk.instruments(),
+                new DisplayPlaces(
+                        places.probeStays(), places.shelf(), desk.clock().instant()),
+                close);
+    }
+
+    /** The page on which it is found out how an unknown probe speaks. */
+    FinderViewModel finding(BiConsumer<String, String> connect, Runnable close) {
+        return new FinderViewModel(desk.finding(), connect, close);
+    }
+
+    /** The container the chosen probe stands in, if that is written down. */
+    Optional<String> container() {
+        return places.stay(chosenProperty().get(), desk.clock().instant()).map(ProbeStay::container);
+    }
+
+    Optional<WallSetting> wall() {
+        return container().flatMap(desk.walls()::of);
+    }
+
+    /** Keeps what the keeper says of the wall where the chosen probe stands. */
+    void say(Optional<WallSetting> wall) {
+        container().ifPresent(container -> desk.walls().note().accept(container, wall));
+    }
+
+    /** Prints a picture of the trace; what came of it, in a sentence. */
+    String print() {
+        return traceProperty()
+                .get()
+                .map(shown -> desk.paper().print(subtitleProperty().get(), shown))
+                .orElse("");
+    }
+
     List<String> profiles() {
         return desk.links().profiles();
     }
@@ -108,7 +232,14 @@ final class ClimateViewModel {
 
     /** Says anew how old everything is; to be called now and then. */
     void age() {
-        board.show(places, chosenProperty().get());
+        if (!heldProperty().get()) {
+            board.show(places, chosenProperty().get());
+        }
+    }
+
+    /** Stops listening to every probe, as the desk closes. */
+    void close() {
+        wires.close();
     }
 
     private void read() {
@@ -123,6 +254,7 @@ final class ClimateViewModel {
             chosenProperty().set(probes().get(0).probe());
         } else {
             trace.fetch();
+            instruments.fetch(chosenProperty().get());
         }
     }
 

@@ -17,7 +17,8 @@ final class ConnectCard extends VBox {
     private final TextField settings = field("settings of its lines", "address=17");
     private final ChoiceBox<String> profile = new ChoiceBox<>();
 
-    ConnectCard(ClimateViewModel model, Runnable close) {
+    /** @param find leads to where it is found out how an unknown probe speaks */
+    ConnectCard(ClimateViewModel model, Runnable find, Runnable close) {
         profile.getItems().setAll(model.profiles());
         profile.getSelectionModel().selectFirst();
         profile.setAccessibleText("form of its lines");
@@ -37,7 +38,7 @@ final class ConnectCard extends VBox {
                         probe.textProperty(),
                         port.textProperty(),
                         profile.valueProperty()));
-        HBox actions = new HBox(Buttons.secondary("Back", close), connect);
+        HBox actions = new HBox(Buttons.plain("Find out its lines", find), Buttons.secondary("Back", close), connect);
         actions.getStyleClass().add("page-actions");
         getStyleClass().add("card");
         getChildren()
@@ -52,6 +53,14 @@ final class ConnectCard extends VBox {
     /** The form of its lines with its settings, as one is chosen. */
     private String words() {
         return (profile.getValue() + " " + settings.getText().strip()).strip();
+    }
+
+    /** Puts in what was found out about a port: the form of its lines, with settings if any. */
+    void fill(String foundPort, String form) {
+        String[] parts = form.split(" ", 2);
+        port.setText(foundPort);
+        profile.setValue(parts[0]);
+        settings.setText(parts.length == 2 ? parts[1] : "");
     }
 
     void takeFocus() {

@@ -5,8 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.moultwright.domain.Quality;
-import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUp;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.chart.Trace;
 
@@ -29,30 +28,26 @@ final class Excursions {
     }
 
     /**
+     * @param rollUps one counts where all of its good readings are beyond
      * @param atLeast shorter ones are left out
      * @param longestBridged a longer silence ends an excursion: nobody knows how long it lasted
      */
-    static List<Trace.Stretch> of(
-            ReadingSeries readings, Trace.Band limits, Duration atLeast, Duration longestBridged) {
+    static List<Trace.Stretch> of(List<RollUp> rollUps, Trace.Band limits, Duration atLeast, Duration longestBridged) {
         Excursions excursions = new Excursions(limits.lowCelsius(), limits.highCelsius(), atLeast, longestBridged);
-        for (int i = 0; i < readings.size(); i++) {
-            if (readings.quality(i) == Quality.GOOD) {
-                excursions.add(readings.epochMillis(i), readings.temperatureCelsius(i));
-            }
-        }
+        rollUps.stream().filter(rollUp -> rollUp.good() > 0).forEach(excursions::add);
         excursions.end();
         return excursions.found;
     }
 
-    private void add(long millis, double celsius) {
-        int now = celsius > highCelsius ? 1 : celsius < lowCelsius ? -1 : 0;
-        boolean broken = millis - lastMillis > longestBridged.toMillis();
+    private void add(RollUp rollUp) {
+        int now = rollUp.lowCelsius() > highCelsius ? 1 : rollUp.highCelsius() < lowCelsius ? -1 : 0;
+        boolean broken = rollUp.firstMillis() - lastMillis > longestBridged.toMillis();
         if (now != side || broken) {
             end();
             side = now;
-            startMillis = millis;
+            startMillis = rollUp.firstMillis();
         }
-        lastMillis = millis;
+        lastMillis = rollUp.lastMillis();
     }
 
     private void end() {

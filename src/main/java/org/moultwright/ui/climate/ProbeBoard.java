@@ -14,21 +14,32 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.moultwright.domain.Calibration;
+import org.moultwright.domain.Correction;
 import org.moultwright.domain.HandReading;
 import org.moultwright.domain.ProbeStay;
+import org.moultwright.domain.Quality;
+import org.moultwright.domain.Quantity;
 import org.moultwright.domain.Reading;
+import org.moultwright.settings.WallSetting;
 
 /** All probes with their last reading, and the chosen one's in large. */
 final class ProbeBoard {
+    /** Of a probe nobody calibrated or placed: an assumption of ours. */
+    private static final double UNTRIED_SD_CELSIUS = 0.5;
+
     private final ClimateDesk desk;
     private final ProbeWires wires;
+    private final InstrumentsModel instruments;
     private final ObservableList<ProbeRow> rows = FXCollections.observableArrayList();
     private final ReadOnlyObjectWrapper<ProbeNow> now = new ReadOnlyObjectWrapper<>(ProbeNow.NOTHING);
+    private final ReadOnlyObjectWrapper<AirNow> air = new ReadOnlyObjectWrapper<>(AirNow.NOTHING);
     private final ReadOnlyStringWrapper silence = new ReadOnlyStringWrapper("");
 
-    ProbeBoard(ClimateDesk desk, ProbeWires wires) {
+    ProbeBoard(ClimateDesk desk, ProbeWires wires, InstrumentsModel instruments) {
         this.desk = desk;
         this.wires = wires;
+        this.instruments = instruments;
     }
 
     ObservableList<ProbeRow> rows() {
@@ -37,6 +48,15 @@ final class ProbeBoard {
 
     ReadOnlyObjectProperty<ProbeNow> nowProperty() {
         return now.getReadOnlyProperty();
+    }
+
+    ReadOnlyObjectProperty<AirNow> airProperty() {
+        return air.getReadOnlyProperty();
+    }
+
+    /** The last reading of a probe, raw. */
+    Optional<Reading> lastOf(String probe) {
+        return Optional.ofNullable(last().get(probe));
     }
 
     /** That the chosen probe is silent, in a sentence; empty while it is heard. */
@@ -64,10 +84,49 @@ final class ProbeBoard {
                         places.stay(chosen, at).map(ProbeStay::sdCelsius),
                         Duration.between(latest.takenAt(), at)))
                 .orElse(ProbeNow.NOTHING));
+        air.set(reading.flatMap(latest -> sample(places, chosen, latest))
+                .map(sample -> AirNow.of(sample, said(places, chosen, at), onWall(places, chosen, last, at)))
+                .orElse(AirNow.NOTHING));
         silence.set(reading.filter(latest -> !HandReading.isByHand(chosen))
                 .filter(latest -> ProbeRow.isSilent(Duration.between(latest.takenAt(), at)))
                 .map(latest -> silent(chosen, latest.takenAt(), places.correctedCelsius(chosen, latest), at))
                 .orElse(""));
+    }
+
+    private Optional<AirNow.Sample> sample(ProbePlaces places, String probe, Reading reading) {
+        Optional<Correction> found =
+                instruments.inForce(probe, Quantity.HUMIDITY, reading.takenAt()).map(Calibration::correction);
+        double indicated = reading.humidityPercent();
+        if (reading.quality() == Quality.FAULT || Double.isNaN(indicated)) {
+            return Optional.empty();
+        }
+        double percent = found.map(correction -> correction.correct(indicated)).orElse(indicated);
+        return percent <= 0
+                ? Optional.empty()
+                : Optional.of(new AirNow.Sample(
+                        places.correctedCelsius(probe, reading),
+                        sd(places, probe, reading.takenAt()),
+                        Math.min(percent, 100),
+                        found.map(correction -> correction.sdAt(indicated))
+                                .orElse(AirNow.UNTRIED_HUMIDITY_SD_PERCENT)));
+    }
+
+    private Optional<WallSetting> said(ProbePlaces places, String probe, Instant at) {
+        return places.stay(probe, at).flatMap(stay -> desk.walls().of(stay.container()));
+    }
+
+    private Optional<AirNow.OnWall> onWall(ProbePlaces places, String probe, Map<String, Reading> last, Instant at) {
+        return said(places, probe, at)
+                .flatMap(WallSetting::probe)
+                .flatMap(onWall -> Optional.ofNullable(last.get(onWall))
+                        .filter(reading -> reading.quality() == Quality.GOOD
+                                && !ProbeRow.isSilent(Duration.between(reading.takenAt(), at)))
+                        .map(reading ->
+                                new AirNow.OnWall(places.correctedCelsius(onWall, reading), sd(places, onWall, at))));
+    }
+
+    private static double sd(ProbePlaces places, String probe, Instant at) {
+        return places.stay(probe, at).map(ProbeStay::sdCelsius).orElse(UNTRIED_SD_CELSIUS);
     }
 
     private Map<String, Reading> last() {

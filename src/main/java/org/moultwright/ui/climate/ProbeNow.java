@@ -3,7 +3,6 @@ package org.moultwright.ui.climate;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
-import org.moultwright.compute.psychro.MoistAir;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.text.DayWords;
@@ -13,18 +12,17 @@ import org.moultwright.text.DayWords;
  *
  * @param celsius such as "27.0 °C", a dash if there is none
  * @param age such as "40 s ago, ± 0.2"
- * @param air humidity and dew point, empty where humidity is not measured
  * @param isStale whether it is too old to be taken for now
  */
-record ProbeNow(String celsius, String age, String air, boolean isStale) {
-    static final ProbeNow NOTHING = new ProbeNow("–", "nothing heard yet", "", true);
+record ProbeNow(String celsius, String age, boolean isStale) {
+    static final ProbeNow NOTHING = new ProbeNow("–", "nothing heard yet", true);
 
     /** Two standard uncertainties: about 95 %. */
     private static final double COVERAGE = 2;
 
     static ProbeNow of(Reading reading, double correctedCelsius, Optional<Double> sdCelsius, Duration age) {
         if (reading.quality() == Quality.FAULT) {
-            return new ProbeNow("–", "the last line was no measurement", "", true);
+            return new ProbeNow("–", "the last line was no measurement", true);
         }
         String uncertainty = sdCelsius
                 .filter(sd -> sd > 0)
@@ -33,17 +31,6 @@ record ProbeNow(String celsius, String age, String air, boolean isStale) {
         return new ProbeNow(
                 String.format(Locale.ROOT, "%.1f °C", correctedCelsius),
                 DayWords.age(age) + " ago" + uncertainty,
-                air(correctedCelsius, reading.humidityPercent()),
                 ProbeRow.isSilent(age));
-    }
-
-    private static String air(double celsius, double humidityPercent) {
-        return Double.isNaN(humidityPercent) || humidityPercent <= 0
-                ? ""
-                : String.format(
-                        Locale.ROOT,
-                        "%.0f %% RH, dew point %.1f °C",
-                        humidityPercent,
-                        MoistAir.of(celsius, humidityPercent).dewPointCelsius());
     }
 }

@@ -9,9 +9,10 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.Correction;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Reading;
-import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUp;
 import org.moultwright.domain.Shelf;
 import org.moultwright.domain.Stay;
 import org.moultwright.ui.chart.Trace;
@@ -46,6 +47,25 @@ final class ProbePlaces {
         return probeStays.stream().map(ProbeStay::probe).distinct();
     }
 
+    /** Where and when every probe stood. */
+    List<ProbeStay> probeStays() {
+        return probeStays;
+    }
+
+    Shelf shelf() {
+        return shelf;
+    }
+
+    /** What a probe's indications need where no calibration applies, as it was written beside a stay. */
+    Correction otherwise(String probe) {
+        return probeStays.stream()
+                .filter(stay ->
+                        stay.probe().equals(probe) && stay.calibratedAt().isEmpty())
+                .map(ProbeStay::correction)
+                .findFirst()
+                .orElse(Correction.constant(0, 0));
+    }
+
     Optional<ProbeStay> stay(String probe, Instant at) {
         return probeStays.stream()
                 .filter(stay -> stay.probe().equals(probe) && stay.span().contains(at))
@@ -60,16 +80,18 @@ final class ProbePlaces {
                 .orElse(indicated);
     }
 
-    ReadingSeries corrected(String probe, ReadingSeries raw) {
+    /** Roll-ups less what their probe was known to read too high when each began. */
+    List<RollUp> corrected(String probe, List<RollUp> raw) {
         List<ProbeStay> ofProbe =
                 probeStays.stream().filter(stay -> stay.probe().equals(probe)).toList();
         if (ofProbe.stream().allMatch(stay -> stay.correction().isNothing())) {
             return raw;
         }
-        ReadingSeries.Builder corrected = new ReadingSeries.Builder();
-        raw.forEach(reading -> corrected.add(new Reading(
-                reading.takenAt(), correctedCelsius(probe, reading), reading.humidityPercent(), reading.quality())));
-        return corrected.build();
+        return raw.stream()
+                .map(rollUp -> stay(probe, Instant.ofEpochMilli(rollUp.firstMillis()))
+                        .map(stay -> rollUp.corrected(stay.correction()))
+                        .orElse(rollUp))
+                .toList();
     }
 
     /** The trays that stood inside a container, in stretches of the same company. */

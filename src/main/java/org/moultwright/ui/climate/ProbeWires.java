@@ -12,6 +12,7 @@ import org.moultwright.domain.Reading;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.DayWords;
 import org.moultwright.workflow.AdvisedException;
+import org.moultwright.workflow.LeftBeside;
 import org.moultwright.workflow.LinkState;
 import org.moultwright.workflow.LogListener;
 import org.moultwright.workflow.LogReadings;
@@ -25,6 +26,7 @@ final class ProbeWires {
     private final ClimateDesk desk;
     private final Runnable changed;
     private final Map<String, LogReadings> running = new LinkedHashMap<>();
+    private boolean closed;
     /** Those the keeper wants to hear no longer; one that ends by itself is watched on, and found silent. */
     private final Set<String> disconnected = ConcurrentHashMap.newKeySet();
 
@@ -43,8 +45,11 @@ final class ProbeWires {
 
     /** Listens to a probe until it is stopped; what comes is kept as it comes. */
     void connect(String probe, ProbeLine line) {
+        if (closed) {
+            return;
+        }
         LogReadings logging =
-                new LogReadings(desk.log(), probe, new WatchedLine(desk.watch(), probe, new Ear(probe, line)));
+                new LogReadings(desk.log(), probe, new WatchedLine(desk.watch()::heard, probe, new Ear(probe, line)));
         running.put(probe, logging);
         states.put(probe, "connecting to " + line.port());
         desk.lineRunner()
@@ -72,11 +77,33 @@ final class ProbeWires {
         });
     }
 
+    /** Shows what loggers beside the desk hear; it is kept and watched here like what comes over the desk's own wires. */
+    void show(LeftBeside beside) {
+        beside.latest().forEach((probe, reading) -> {
+            heard.put(probe, reading);
+            states.put(probe, "heard by a logger beside the desk; kept and watched here");
+            beside.waits()
+                    .ifPresentOrElse(
+                            fault -> unkept.put(
+                                    probe,
+                                    "safe beside the store, taken in as soon as it can be: " + fault.sentence() + " ("
+                                            + fault.code() + ")"),
+                            () -> unkept.remove(probe));
+        });
+        changed.run();
+    }
+
     void stop(String probe) {
         Optional.ofNullable(running.get(probe)).ifPresent(logging -> {
             disconnected.add(probe);
             logging.stop();
         });
+    }
+
+    /** Asks every link to end; what was heard by then is kept. None is begun any more. */
+    void close() {
+        closed = true;
+        running.values().forEach(LogReadings::stop);
     }
 
     boolean isRunning(String probe) {

@@ -1,14 +1,22 @@
 package org.moultwright.ui.climate;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 
 /** How far back a trace goes. */
 enum TimeSpan {
+    HOUR("Hour", Optional.of(Duration.ofHours(1))),
     DAY("Day", Optional.of(Duration.ofDays(1))),
     WEEK("Week", Optional.of(Duration.ofDays(7))),
     MONTH("Month", Optional.of(Duration.ofDays(30))),
-    ALL("All", Optional.empty());
+    YEAR("Year", Optional.of(Duration.ofDays(365))),
+    ALL("All", Optional.empty()),
+    /** A stretch the keeper zoomed or moved to. */
+    OWN("", Optional.empty());
+
+    /** Those to choose from. */
+    static final List<TimeSpan> OFFERED = List.of(HOUR, DAY, WEEK, MONTH, YEAR, ALL);
 
     private final String word;
     private final Optional<Duration> length;
@@ -22,7 +30,7 @@ enum TimeSpan {
         return word;
     }
 
-    /** Empty for all there is. */
+    /** Empty for all there is, and for a stretch of the keeper's own. */
     Optional<Duration> length() {
         return length;
     }

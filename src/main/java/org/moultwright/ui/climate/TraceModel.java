@@ -2,49 +2,69 @@ package org.moultwright.ui.climate;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
 import org.moultwright.domain.ProbeStay;
-import org.moultwright.domain.ReadingSeries;
+import org.moultwright.task.NewestQuestion;
 import org.moultwright.task.Outcome;
 import org.moultwright.ui.chart.Trace;
+import org.moultwright.ui.chart.TraceWindow;
 
-/** The trace of the chosen probe over the chosen span: fetched aside, shown when it is there, read by instants. */
+/**
+ * The trace of the chosen probe, and of those compared with it, over a stretch of time. What is drawn comes from
+ * what was read before, at once; what is lacking is read aside and shown when it is there.
+ */
 final class TraceModel {
-    /** How far from the reference a box may be before it is worth a colour (our choice, no source). */
-    private static final double BAND_CELSIUS = 1.0;
-
-    private static final double ALARM_CELSIUS = 1.5;
-    private static final Duration ALARM_AFTER = Duration.ofMinutes(30);
-    private static final Duration LONGEST_BRIDGED = Duration.ofMinutes(30);
-    private static final Duration FETCH_PAUSE = Duration.ofSeconds(2);
+    private static final Duration SHORTEST_PAUSE = Duration.ofSeconds(2);
+    private static final Duration FIRST_GUESS = Duration.ofDays(1);
 
     private final ClimateDesk desk;
     private final Supplier<ProbePlaces> places;
+    private final NewestQuestion<TraceSource.Question, List<FetchedLine>> source;
     private final StringProperty chosen = new SimpleStringProperty("");
+    private final ObservableList<String> compared = FXCollections.observableArrayList();
     private final ObjectProperty<TimeSpan> span = new SimpleObjectProperty<>(TimeSpan.WEEK);
+    private final BooleanProperty held = new SimpleBooleanProperty();
     private final ReadOnlyObjectWrapper<Optional<Trace>> trace = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObjectProperty<Optional<Instant>> reading = new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyStringWrapper readingWords = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper fault = new ReadOnlyStringWrapper("");
+    private List<FetchedLine> fetched = List.of();
+    private Optional<TraceWindow> window = Optional.empty();
     private Instant fetchedAt = Instant.MIN;
 
     /** @param places where the probes stand, as last read */
     TraceModel(ClimateDesk desk, Supplier<ProbePlaces> places) {
         this.desk = desk;
         this.places = places;
-        chosen.addListener((observed, before, after) -> fetch());
-        span.addListener((observed, before, after) -> fetch());
+        this.source = new NewestQuestion<>(desk.runner(), new TraceSource(desk.log(), places)::read, this::fetched);
+        chosen.addListener((observed, before, after) -> {
+            compared.remove(after);
+            fetch();
+        });
+        compared.addListener((ListChangeListener<String>) change -> fetch());
+        span.addListener((observed, before, after) -> {
+            if (after != TimeSpan.OWN) {
+                fetch();
+            }
+        });
+        held.addListener((observed, before, after) -> fetchNowAndThen());
         reading.addListener((observed, before, after) -> readInstant());
     }
 
@@ -52,8 +72,18 @@ final class TraceModel {
         return chosen;
     }
 
+    /** Further probes laid over the chosen one's trace, at most {@link Trace#MOST_OTHERS}. */
+    ObservableList<String> compared() {
+        return compared;
+    }
+
     ObjectProperty<TimeSpan> spanProperty() {
         return span;
+    }
+
+    /** Whether nothing shall move while the keeper reads. */
+    BooleanProperty heldProperty() {
+        return held;
     }
 
     ReadOnlyObjectProperty<Optional<Trace>> traceProperty() {
@@ -77,69 +107,122 @@ final class TraceModel {
         return fault.getReadOnlyProperty();
     }
 
-    /** Fetches anew unless that was done a moment ago. */
+    /** Shows another stretch, no later than now; what of it was not read yet is read aside. */
+    void look(TraceWindow wanted) {
+        TraceWindow shown = wanted.endingBy(desk.clock().instant());
+        if (window.filter(shown::equals).isPresent()) {
+            return;
+        }
+        span.set(TimeSpan.OWN);
+        window = Optional.of(shown);
+        show();
+        boolean isRead = !fetched.isEmpty() && fetched.get(0).shows(shown);
+        if (!isRead) {
+            askAround(shown);
+        }
+    }
+
+    /** Fetches anew where something new would be seen, and nobody holds it. */
     void fetchNowAndThen() {
-        if (Duration.between(fetchedAt, desk.clock().instant()).compareTo(FETCH_PAUSE) >= 0) {
+        boolean isLive = !held.get() && span.get() != TimeSpan.OWN;
+        if (isLive && Duration.between(fetchedAt, desk.clock().instant()).compareTo(pause()) >= 0) {
             fetch();
         }
     }
 
-    /** Fetches the chosen probe's readings aside and shows them when they are there. */
+    /** Fetches the chosen stretch aside and shows it when it is there. */
     void fetch() {
-        String probe = chosen.get();
-        if (probe.isEmpty()) {
+        if (chosen.get().isEmpty()) {
             return;
         }
-        fetchedAt = desk.clock().instant();
-        Instant to = fetchedAt;
-        Instant from = span.get().length().map(to::minus).orElse(Instant.EPOCH);
-        ProbePlaces standing = places.get();
-        desk.runner()
-                .run(
-                        progress -> standing.corrected(probe, desk.log().series(probe, from, to.plusMillis(1))),
-                        outcome -> fetched(probe, from, to, outcome));
+        Instant now = desk.clock().instant();
+        fetchedAt = now;
+        if (span.get() == TimeSpan.OWN) {
+            askAround(window.orElse(new TraceWindow(now.minus(FIRST_GUESS), now)));
+        } else {
+            ask(new TraceWindow(span.get().length().map(now::minus).orElse(Instant.EPOCH), now), FetchedLine.PIXELS);
+        }
     }
 
-    private void fetched(String probe, Instant from, Instant to, Outcome<ReadingSeries> outcome) {
-        if (!probe.equals(chosen.get())) {
-            return;
-        }
-        if (outcome instanceof Outcome.Done<ReadingSeries> done) {
+    private Duration pause() {
+        Duration pixel = window.map(shown -> shown.length().dividedBy(FetchedLine.PIXELS))
+                .orElse(Duration.ZERO);
+        return pixel.compareTo(SHORTEST_PAUSE) > 0 ? pixel : SHORTEST_PAUSE;
+    }
+
+    /** As much again before and after it, for the next move of the hand. */
+    private void askAround(TraceWindow shown) {
+        Instant end = shown.to().plus(shown.length());
+        Instant now = desk.clock().instant();
+        TraceWindow around = new TraceWindow(shown.from().minus(shown.length()), end.isAfter(now) ? now : end);
+        ask(
+                around,
+                (double) FetchedLine.PIXELS
+                        * around.length().toMillis()
+                        / shown.length().toMillis());
+    }
+
+    private void ask(TraceWindow wanted, double pixels) {
+        List<String> probes = new ArrayList<>(List.of(chosen.get()));
+        probes.addAll(compared);
+        source.ask(new TraceSource.Question(probes, wanted, pixels));
+    }
+
+    private void fetched(Outcome<List<FetchedLine>> outcome) {
+        if (outcome instanceof Outcome.Done<List<FetchedLine>> done) {
+            if (!done.value().get(0).probe().equals(chosen.get())) {
+                return;
+            }
             fault.set("");
-            show(probe, done.value(), from, to);
-        } else if (outcome instanceof Outcome.Failed<ReadingSeries> failed) {
+            fetched = done.value();
+            if (span.get() != TimeSpan.OWN) {
+                window = Optional.of(whole(fetched.get(0)));
+            }
+            show();
+            reading.set(Optional.empty());
+            readInstant();
+        } else if (outcome instanceof Outcome.Failed<List<FetchedLine>> failed) {
             fault.set("The readings cannot be shown: " + failed.fault().getMessage() + ".");
         }
     }
 
-    private void show(String probe, ReadingSeries readings, Instant from, Instant to) {
-        boolean hasOwnStart = span.get() == TimeSpan.ALL && !readings.isEmpty();
-        Instant start = hasOwnStart ? Instant.ofEpochMilli(readings.epochMillis(0)) : from;
-        Instant shownFrom = start.isBefore(to) && start.isAfter(Instant.EPOCH) ? start : to.minus(Duration.ofDays(1));
-        Optional<String> container = places.get().stay(probe, to).map(ProbeStay::container);
-        Optional<Double> reference = container.flatMap(place -> places.get().referenceCelsius(place, to));
-        trace.set(Optional.of(new Trace(
-                desk.days().zone(),
-                shownFrom,
-                to,
-                readings,
-                reference.map(celsius -> band(celsius, BAND_CELSIUS)),
-                LONGEST_BRIDGED,
-                reference
-                        .map(celsius ->
-                                Excursions.of(readings, band(celsius, ALARM_CELSIUS), ALARM_AFTER, LONGEST_BRIDGED))
-                        .orElse(List.of()),
-                container
-                        .map(place -> places.get().residents(place, shownFrom, to))
-                        .orElse(List.of()))));
-        String place = container.map(code -> code + ", ").orElse("");
-        subtitle.set("%sprobe %s · %s".formatted(place, probe, desk.days().days(shownFrom, to)));
-        reading.set(Optional.empty());
-        readInstant();
+    /** The stretch that was asked for; where that was all there is, from the first reading on. */
+    private TraceWindow whole(FetchedLine line) {
+        TraceWindow asked = line.window();
+        if (span.get() != TimeSpan.ALL) {
+            return asked;
+        }
+        Instant start = line.readings().readings().isEmpty()
+                ? asked.to().minus(FIRST_GUESS)
+                : Instant.ofEpochMilli(line.readings().readings().epochMillis(0));
+        return new TraceWindow(start.isBefore(asked.to()) ? start : asked.to().minus(FIRST_GUESS), asked.to());
     }
 
-    private static Trace.Band band(double middleCelsius, double halfWidthCelsius) {
-        return new Trace.Band(middleCelsius - halfWidthCelsius, middleCelsius + halfWidthCelsius);
+    private void show() {
+        if (window.isEmpty() || fetched.isEmpty()) {
+            return;
+        }
+        TraceWindow shown = window.get();
+        FetchedLine first = fetched.get(0);
+        ProbePlaces standing = places.get();
+        Optional<String> container = standing.stay(first.probe(), shown.to()).map(ProbeStay::container);
+        trace.set(Optional.of(new Trace(
+                desk.days().zone(),
+                shown,
+                first.line(),
+                fetched.stream().skip(1).map(FetchedLine::line).toList(),
+                TraceSource.target(standing, container, shown.to()),
+                first.longestBridged(),
+                first.excursions().stream()
+                        .filter(stretch -> stretch.to().isAfter(shown.from())
+                                && stretch.from().isBefore(shown.to()))
+                        .toList(),
+                container
+                        .map(place -> standing.residents(place, shown.from(), shown.to()))
+                        .orElse(List.of()))));
+        String place = container.map(code -> code + ", ").orElse("");
+        subtitle.set("%sprobe %s · %s".formatted(place, first.probe(), TraceWords.stretch(shown, desk.days())));
+        readInstant();
     }
 
     private void readInstant() {

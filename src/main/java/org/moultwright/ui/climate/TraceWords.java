@@ -1,50 +1,72 @@
 package org.moultwright.ui.climate;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
-import org.moultwright.domain.Quality;
-import org.moultwright.domain.ReadingSeries;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceChart;
+import org.moultwright.ui.chart.TraceWindow;
 
 /** A whole trace in words. */
 final class TraceWords {
+    private static final Duration LONGEST_BY_THE_CLOCK = Duration.ofHours(12);
+    private static final Duration LONGEST_WITHOUT_A_YEAR = Duration.ofDays(300);
+
     private TraceWords() {}
 
-    /** "Sunday 3 May, 18:20: 27.1 °C". */
+    /** "Sunday 3 May, 18:20: 27.1 °C"; with others, each by its name. */
     static String at(Trace trace, Instant instant, DayWords days) {
-        String value = TraceChart.nearest(trace, instant)
-                .map(i -> String.format(Locale.ROOT, "%.1f °C", trace.readings().temperatureCelsius(i)))
-                .orElse("no reading");
+        String value = trace.others().isEmpty()
+                ? value(trace.line(), trace, instant)
+                : Stream.concat(Stream.of(trace.line()), trace.others().stream())
+                        .map(line -> line.name() + " " + value(line, trace, instant))
+                        .collect(Collectors.joining(", "));
         return days.longDay(instant) + ", " + days.clock(instant) + ": " + value;
     }
 
     static String whole(Trace trace) {
-        ReadingSeries readings = trace.readings();
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        int good = 0;
-        for (int i = 0; i < readings.size(); i++) {
-            if (readings.quality(i) == Quality.GOOD) {
-                low = Math.min(low, readings.temperatureCelsius(i));
-                high = Math.max(high, readings.temperatureCelsius(i));
-                good++;
-            }
+        return trace.line()
+                .readings()
+                .range(trace.from(), trace.to())
+                .map(range -> String.format(
+                        Locale.ROOT,
+                        "lowest %.1f, highest %.1f °C%s%s · shade = lowest to highest, hatched = silent",
+                        range.low(),
+                        range.high(),
+                        trace.line().isOutline() ? "" : String.format(Locale.ROOT, ", %,d good readings", range.good()),
+                        band(trace)))
+                .orElse("No good reading in this time.");
+    }
+
+    /** "24 April to 4 May"; by the clock where it is short, with years where it is long. */
+    static String stretch(TraceWindow window, DayWords days) {
+        if (window.length().compareTo(LONGEST_BY_THE_CLOCK) <= 0) {
+            return "%s, %s to %s".formatted(days.day(window.to()), days.clock(window.from()), days.clock(window.to()));
         }
-        if (good == 0) {
-            return "No good reading in this time.";
-        }
-        String band = trace.target()
+        return window.length().compareTo(LONGEST_WITHOUT_A_YEAR) <= 0
+                ? days.days(window.from(), window.to())
+                : "%s %d to %s %d"
+                        .formatted(
+                                days.day(window.from()),
+                                days.date(window.from()).getYear(),
+                                days.day(window.to()),
+                                days.date(window.to()).getYear());
+    }
+
+    private static String band(Trace trace) {
+        return trace.target()
                 .map(target -> String.format(
                         Locale.ROOT, " · band %.0f to %.0f °C", target.lowCelsius(), target.highCelsius()))
                 .orElse("");
-        return String.format(
-                Locale.ROOT,
-                "lowest %.1f, highest %.1f °C, %,d good readings%s · shade = lowest to highest, hatched = silent",
-                low,
-                high,
-                good,
-                band);
+    }
+
+    private static String value(Trace.Line line, Trace trace, Instant instant) {
+        return TraceChart.nearest(line, trace.longestBridged(), instant)
+                .map(i -> String.format(
+                        Locale.ROOT, "%.1f °C", line.readings().readings().temperatureCelsius(i)))
+                .orElse("no reading");
     }
 }

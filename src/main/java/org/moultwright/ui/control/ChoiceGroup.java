@@ -9,7 +9,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 
 /**
- * Buttons of which exactly one is on. The value chosen and the button that is on follow each other, whether
+ * Buttons of which one is on, or none while what is chosen has no button. The value chosen and the button that is on follow each other, whether
  * it was clicked, reached by an arrow key, or chosen elsewhere.
  */
 public final class ChoiceGroup<T> {
@@ -39,10 +39,10 @@ public final class ChoiceGroup<T> {
     }
 
     private void mark() {
-        values.forEach((button, value) -> {
-            if (value.equals(chosen.getValue())) {
-                group.selectToggle(button);
-            }
-        });
+        group.selectToggle(values.entrySet().stream()
+                .filter(entry -> entry.getValue().equals(chosen.getValue()))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(null));
     }
 }

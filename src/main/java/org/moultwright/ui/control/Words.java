@@ -33,6 +33,12 @@ public final class Words {
         return label;
     }
 
+    /** A label that is never cut. */
+    public static Label whole(Label label) {
+        label.setMinWidth(Label.USE_PREF_SIZE);
+        return label;
+    }
+
     public static Label styled(String text, String... styleClasses) {
         Label label = new Label(text);
         label.getStyleClass().addAll(styleClasses);

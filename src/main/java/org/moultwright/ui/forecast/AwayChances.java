@@ -1,12 +1,11 @@
 package org.moultwright.ui.forecast;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.moultwright.compute.forecast.HandsEvent;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
-import org.moultwright.compute.plan.Parting;
 import org.moultwright.domain.Stage;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.ui.chart.Lane;
@@ -19,8 +18,6 @@ import org.moultwright.ui.chart.Lane;
  * @param separation when its animals should be separated; empty where too little is known
  */
 record AwayChances(String tray, List<Moult> moults, Optional<Separation> separation) {
-    static final Duration TOGETHER = Parting.TOGETHER;
-
     static AwayChances of(Foreseen tray, Lane.Absence away) {
         List<Moult> moults = Stream.of(tray.lastStage(), Stage.INSTAR1)
                 .distinct()
@@ -58,8 +55,8 @@ record AwayChances(String tray, List<Moult> moults, Optional<Separation> separat
     record Separation(double beforeLeaving, double beforeReturn) {
         private static Separation of(InstantInterval first, Lane.Absence away) {
             return new Separation(
-                    first.chanceBy(away.from().minus(TOGETHER)),
-                    first.chanceBy(away.to().minus(TOGETHER)));
+                    first.chanceBy(away.from().minus(HandsEvent.TOGETHER)),
+                    first.chanceBy(away.to().minus(HandsEvent.TOGETHER)));
         }
     }
 }

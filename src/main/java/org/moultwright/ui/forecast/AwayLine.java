@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.moultwright.compute.forecast.JointChance;
 import org.moultwright.text.ChanceWords;
 import org.moultwright.text.Vocabulary;
 
@@ -39,14 +40,19 @@ record AwayLine(String sentence, List<String> details, double needsHands) {
         return new AwayLine(sentence(tray, vocabulary), details, tray.needsHands());
     }
 
-    /** How likely any of the trays needs hands: at least as the likeliest, at most as if none told of another. */
-    static String any(List<AwayLine> lines) {
-        double least = lines.stream().mapToDouble(AwayLine::needsHands).max().orElse(0);
-        double none = lines.stream().mapToDouble(line -> 1 - line.needsHands()).reduce(1, (a, b) -> a * b);
-        String low = ChanceWords.of(least);
-        String high = ChanceWords.of(1 - none);
-        String chance = low.equals(high) ? low : "between " + low + " and " + high;
-        return capital(chance) + " that a tray needs hands while you are away.";
+    /** How likely any of the trays needs hands, all together, and how exactly the draws know it. */
+    static String any(JointChance chance) {
+        return "%s that a tray needs hands while you are away: %s, give or take %.0f."
+                .formatted(
+                        capital(ChanceWords.of(chance.probability())),
+                        ChanceWords.percent(chance.probability()),
+                        Math.max(1, Math.ceil(100 * chance.monteCarloSd())));
+    }
+
+    /** The same of all that is to be seen, whether it needs hands or not. */
+    static String anything(JointChance chance) {
+        return "A first dark patch, a first, half or 95 %% of a moult, or a separation falls on those days: %s."
+                .formatted(ChanceWords.percent(chance.probability()));
     }
 
     private static String sentence(AwayChances tray, Vocabulary vocabulary) {

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -14,6 +15,9 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
+import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.compute.forecast.HandsEvent;
+import org.moultwright.compute.forecast.JointChance;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
@@ -26,6 +30,7 @@ final class AwayViewModel {
 
     private static final String NOT_PLANNED =
             "Write the days you will be away above; what may happen on them stands here.";
+    private static final String TOO_EARLY = "Too early to say what falls on those days.";
     private static final String BACKWARDS = "The last day away is before the first. Change one of them.";
 
     private final DayWords days;
@@ -34,6 +39,7 @@ final class AwayViewModel {
     private final ReadOnlyObjectWrapper<Optional<Lane.Absence>> absence = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper sentence = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper anything = new ReadOnlyStringWrapper("");
     private final ObservableList<AwayLine> lines = FXCollections.observableArrayList();
 
     AwayViewModel(DayWords days) {
@@ -64,12 +70,18 @@ final class AwayViewModel {
         return sentence.getReadOnlyProperty();
     }
 
+    /** How likely anything at all is to be seen on those days, in a sentence; empty while none are planned. */
+    ReadOnlyStringProperty anythingProperty() {
+        return anything.getReadOnlyProperty();
+    }
+
     /** One for each tray, the likeliest to need hands leading. */
     ObservableList<AwayLine> lines() {
         return lines;
     }
 
-    void read(List<Foreseen> trays, Vocabulary vocabulary) {
+    /** @param broods the forecasts the trays are of, for what is common to them */
+    void read(List<Foreseen> trays, List<BroodForecast> broods, Vocabulary vocabulary) {
         Optional<Lane.Absence> away = absence.get();
         title.set(away.map(Lane.Absence::words)
                 .map(words -> "A" + words.substring(1))
@@ -79,7 +91,13 @@ final class AwayViewModel {
                 .map(chances -> AwayLine.of(chances, vocabulary))
                 .sorted(Comparator.comparingDouble(AwayLine::needsHands).reversed())
                 .toList());
-        sentence.set(away.isPresent() ? AwayLine.any(lines) : isBackwards() ? BACKWARDS : NOT_PLANNED);
+        sentence.set(away.map(planned -> joint(broods, Set.of(HandsEvent.SEPARATION), planned)
+                        .map(AwayLine::any)
+                        .orElse(TOO_EARLY))
+                .orElse(isBackwards() ? BACKWARDS : NOT_PLANNED));
+        anything.set(away.flatMap(planned -> joint(broods, HandsEvent.ALL, planned))
+                .map(AwayLine::anything)
+                .orElse(""));
     }
 
     /** What to arrange before leaving, in sentences. */
@@ -93,9 +111,13 @@ final class AwayViewModel {
     }
 
     private String handsNeeded(Foreseen tray, MoultForecast moult, Lane.Absence away) {
-        Instant due = moult.first().p10().plus(AwayChances.TOGETHER);
+        Instant due = moult.first().p10().plus(HandsEvent.TOGETHER);
         return "%s may need hands from %s, while you are away. Ask a sitter, or pot early."
                 .formatted(tray.code(), days.day(due.isBefore(away.from()) ? away.from() : due));
+    }
+
+    private static Optional<JointChance> joint(List<BroodForecast> broods, Set<HandsEvent> events, Lane.Absence away) {
+        return JointChance.ofAny(broods, events, away.from(), away.to());
     }
 
     private boolean isBackwards() {

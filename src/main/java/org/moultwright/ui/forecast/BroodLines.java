@@ -34,7 +34,7 @@ final class BroodLines {
         return notes;
     }
 
-    /** Each brood with animals in trays, and whom it learned from. */
+    /** Each brood with animals in trays or an unopened sac, and whom it learned from. */
     List<LearnedWords.Learned> taught() {
         return taught;
     }
@@ -44,7 +44,9 @@ final class BroodLines {
         List<String> known = new ArrayList<>();
         List<LearnedWords.Learned> found = new ArrayList<>();
         for (BroodView brood : room.broods()) {
-            if (brood.record().ledger().aliveInTrays() > 0) {
+            boolean isUnopened =
+                    forecasts.apply(brood).flatMap(BroodForecast::sac).isPresent();
+            if (isUnopened || brood.record().ledger().aliveInTrays() > 0) {
                 forecasts.apply(brood).ifPresent(forecast -> {
                     ahead.add(yieldOf(brood, forecast, words));
                     found.add(new LearnedWords.Learned(forecast, TaughtBy.named(brood, room)));
@@ -59,6 +61,9 @@ final class BroodLines {
     }
 
     private static Yield yieldOf(BroodView brood, BroodForecast forecast, ForecastWords words) {
+        if (forecast.sac().isPresent()) {
+            return new Yield(brood.code(), "unknown", "the sac is not opened");
+        }
         String of = "of " + brood.record().ledger().opened() + " opened";
         return new Yield(
                 brood.code(),

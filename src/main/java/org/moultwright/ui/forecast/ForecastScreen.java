@@ -13,6 +13,7 @@ import org.moultwright.ui.theme.Palette;
 public final class ForecastScreen {
     private static final List<KeyHint> KEYS = List.of(
             new KeyHint("↑ ↓", "choose a tray and read its windows"),
+            new KeyHint("Ctrl + G", "how good the dates of completed broods were"),
             new KeyHint("Tab", "go on to what stands beneath the lanes"),
             new KeyHint("← →", "on the slider: try a set-point 0.1 °C lower or higher"),
             new KeyHint("Home End", "on the slider: try the lowest or highest set-point"),

@@ -1,10 +1,16 @@
 package org.moultwright.ui.forecast;
 
+import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -14,6 +20,7 @@ import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.ui.chart.CalendarList;
 import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.LaneChart;
+import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.ChoiceGroup;
 import org.moultwright.ui.control.DayPicker;
@@ -24,9 +31,11 @@ import org.moultwright.ui.control.Words;
 import org.moultwright.ui.theme.Palette;
 
 /** Lays out the forecast screen: the lanes, and beneath them the same in words. */
-final class ForecastView extends VBox {
+final class ForecastView extends StackPane {
     private static final CalendarList.Rows ROWS = new CalendarList.Rows(82, 120);
 
+    private static final String HOW_GOOD = "How good were the dates";
+    private static final KeyCombination ACCURACY = new KeyCodeCombination(KeyCode.G, KeyCombination.SHORTCUT_DOWN);
     private static final double BELOW_PIXELS = 224;
     private static final PseudoClass WHAT_IF = PseudoClass.getPseudoClass("what-if");
     private static final String KEY =
@@ -48,12 +57,25 @@ final class ForecastView extends VBox {
         markWhatIf(header, lanes, below);
         Card empty = new Card(new EmptyState(
                 MaterialDesignC.CHART_TIMELINE_VARIANT,
-                "Nothing to foresee yet. Once a sac is opened and its trays are counted, their moults stand here."));
-        setVgrow(lanes, Priority.ALWAYS);
-        setVgrow(below, Priority.ALWAYS);
-        getStyleClass().add("page");
-        getChildren().addAll(header, lanes, below, empty);
-        setVgrow(empty, Priority.ALWAYS);
+                "Nothing to foresee yet. Once a sac is opened and its trays are counted, their moults stand here.",
+                Buttons.secondary(HOW_GOOD, model::openAccuracy)));
+        VBox.setVgrow(lanes, Priority.ALWAYS);
+        VBox.setVgrow(below, Priority.ALWAYS);
+        VBox page = new VBox(header, lanes, below, empty);
+        page.getStyleClass().add("page");
+        getChildren().add(page);
+        page.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (ACCURACY.match(event)) {
+                model.openAccuracy();
+                event.consume();
+            }
+        });
+        model.accuracyProperty().addListener((observed, before, now) -> {
+            Optional<AccuracyView> accuracy = now.map(opened -> new AccuracyView(opened, palette));
+            getChildren().setAll(accuracy.<Node>map(view -> view).orElse(page));
+            accuracy.ifPresentOrElse(AccuracyView::takeFocus, this::takeFocus);
+        });
+        VBox.setVgrow(empty, Priority.ALWAYS);
         show(away, true);
         show(lanes, true);
         show(below, true);
@@ -90,7 +112,9 @@ final class ForecastView extends VBox {
                 .addListener((observed, before, now) -> key.setText(now.isPresent() ? WHAT_IF_KEY : KEY));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox foot = new HBox(key, gap, parts());
+        Button accuracy = Buttons.secondary(HOW_GOOD, model::openAccuracy);
+        accuracy.getStyleClass().add("small-chip");
+        HBox foot = new HBox(key, gap, accuracy, parts());
         foot.getStyleClass().add("chart-foot");
         foot.getChildren().addAll(tools);
         lanes.lay(spacer, strip, new Region(), foot);

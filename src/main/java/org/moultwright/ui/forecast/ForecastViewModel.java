@@ -4,6 +4,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -15,6 +17,7 @@ import javafx.collections.ObservableList;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.text.LearnedWords;
+import org.moultwright.text.SacWords;
 import org.moultwright.ui.chart.Calendar;
 import org.moultwright.ui.chart.LaneChart;
 import org.moultwright.workflow.BroodView;
@@ -34,6 +37,8 @@ final class ForecastViewModel {
     private final ObjectProperty<Optional<LaneLine>> chosen = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<Part> part = new SimpleObjectProperty<>(Part.AHEAD);
     private final ReadOnlyObjectWrapper<Optional<Calendar>> calendar = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<AccuracyViewModel>> accuracy =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper change = new ReadOnlyStringWrapper("");
     private List<Foreseen> asItIs = List.of();
@@ -111,6 +116,15 @@ final class ForecastViewModel {
         return calendar.getReadOnlyProperty();
     }
 
+    /** How good past dates were, while that is open. */
+    ReadOnlyObjectProperty<Optional<AccuracyViewModel>> accuracyProperty() {
+        return accuracy.getReadOnlyProperty();
+    }
+
+    void openAccuracy() {
+        accuracy.set(Optional.of(new AccuracyViewModel(desk, () -> accuracy.set(Optional.empty()))));
+    }
+
     ReadOnlyStringProperty subtitleProperty() {
         return subtitle.getReadOnlyProperty();
     }
@@ -145,10 +159,10 @@ final class ForecastViewModel {
         ForecastWords words = words();
         asItIs = Foreseen.in(room, BroodView::forecast);
         shown = Foreseen.in(room, this::forecast);
-        List<LaneLine> asThingsAre = lines(asItIs, words);
+        List<LaneLine> asThingsAre = lines(asItIs, BroodView::forecast, words);
         List<LaneLine> read = whatIf.answerProperty()
                 .get()
-                .map(answer -> tried(lines(shown, words), asThingsAre, answer.celsius()))
+                .map(answer -> tried(lines(shown, this::forecast, words), asThingsAre, answer.celsius()))
                 .orElse(asThingsAre);
         calendar.set(
                 read.isEmpty()
@@ -161,12 +175,21 @@ final class ForecastViewModel {
                 .filter(line -> before.filter(line::isOfSameTrayAs).isPresent())
                 .findFirst()
                 .or(() -> read.stream().findFirst()));
-        away.read(shown, desk.vocabulary().get());
+        List<BroodForecast> forecasts = room.broods().stream()
+                .flatMap(brood -> forecast(brood).stream())
+                .toList();
+        away.read(shown, forecasts, desk.vocabulary().get());
         pots.read(shown, desk.days().date(room.now()));
         orders.read(room, this::forecast, desk.vocabulary().get());
         broods.read(room, this::forecast, words);
         List<String> asked = new ArrayList<>(away.toArrange(shown));
         shown.forEach(tray -> words.separation(tray.forecast(), room.now()).ifPresent(asked::add));
+        SacWords sacs = new SacWords(words.vocabulary(), words.days());
+        for (BroodForecast forecast : forecasts) {
+            forecast.sac()
+                    .flatMap(sacs::pull)
+                    .ifPresent(pull -> asked.add("Sac of " + forecast.brood() + ": " + pull + ", " + SacWords.WHY));
+        }
         toDo.setAll(asked);
         subtitle.set(told(room, broods.taught()));
         isReading = false;
@@ -180,9 +203,17 @@ final class ForecastViewModel {
                 .or(brood::forecast);
     }
 
-    private List<LaneLine> lines(List<Foreseen> trays, ForecastWords words) {
+    /** The trays, and after them the sacs nobody has opened. */
+    private List<LaneLine> lines(
+            List<Foreseen> trays, Function<BroodView, Optional<BroodForecast>> forecasts, ForecastWords words) {
         Instant now = room().now();
-        return trays.stream().map(tray -> LaneLine.of(tray, now, words)).toList();
+        SacWords sacs = new SacWords(words.vocabulary(), words.days());
+        return Stream.concat(
+                        trays.stream().map(tray -> LaneLine.of(tray, now, words)),
+                        room().broods().stream()
+                                .flatMap(brood -> forecasts.apply(brood).stream())
+                                .flatMap(forecast -> SacLane.of(forecast, sacs).stream()))
+                .toList();
     }
 
     private static List<LaneLine> tried(List<LaneLine> lines, List<LaneLine> asThingsAre, double celsius) {

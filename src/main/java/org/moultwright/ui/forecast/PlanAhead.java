@@ -40,8 +40,11 @@ final class PlanAhead {
         title.textProperty().bind(away.titleProperty());
         Label sentence = Words.wrapped(Words.strong(""));
         sentence.textProperty().bind(away.sentenceProperty());
+        Label anything = Words.wrapped(Words.muted(""));
+        anything.textProperty().bind(away.anythingProperty());
+        anything.managedProperty().bind(anything.textProperty().isNotEmpty());
         Label rule = Words.wrapped(Words.caption(RULE));
-        VBox words = new VBox(sentence, Lines.of(away.lines(), PlanAhead::away), rule);
+        VBox words = new VBox(sentence, anything, Lines.of(away.lines(), PlanAhead::away), rule);
         words.getStyleClass().add("lines");
         return new Card(title, new Scrolled("days away", words));
     }

@@ -7,6 +7,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.task.NewestQuestion;
 import org.moultwright.task.Outcome;
 
 /** When half of the tray chosen would have entered the last stage, under a few set-points beside each other. */

@@ -14,6 +14,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
 import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.task.NewestQuestion;
 import org.moultwright.task.Outcome;
 import org.moultwright.workflow.BroodView;
 

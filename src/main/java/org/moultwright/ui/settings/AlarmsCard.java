@@ -1,6 +1,5 @@
 package org.moultwright.ui.settings;
 
-import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
@@ -10,7 +9,7 @@ import org.moultwright.settings.AlarmSettings;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Words;
 
-/** How the keeper is woken: from which temperatures on, and whether it is heard. */
+/** From which temperatures on the keeper is woken. */
 final class AlarmsCard extends VBox {
     private static final int COLUMNS = 5;
 
@@ -30,20 +29,13 @@ final class AlarmsCard extends VBox {
         grid.addRow(2, Words.plain("Too cool below"), low, Words.caption("°C, after five minutes"));
         grid.addRow(3, Words.plain("Far too cold below"), veryLow, Words.caption("°C, after a minute"));
         problem.managedProperty().bind(problem.textProperty().isNotEmpty());
-        ChoiceRow<Boolean> tone = new ChoiceRow<>(
-                List.of(true, false),
-                heard -> heard ? "Heard" : "Muted",
-                model.settingsProperty().map(settings -> settings.alarms().isHeard()),
-                heard -> model.choose(alarms().heard(heard)));
         getChildren()
                 .add(Card.titled(
                         "Alarms",
                         Words.wrapped(Words.muted("In a container with a set-point these move along with it: "
                                 + "they are meant for 27 °C. None rises above far too warm.")),
                         grid,
-                        problem,
-                        Words.caption("tone"),
-                        tone));
+                        problem));
         show();
     }
 

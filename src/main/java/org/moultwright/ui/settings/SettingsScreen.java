@@ -4,15 +4,19 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import org.kordamp.ikonli.Ikon;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
+import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.shell.Screen;
 
 /** The keeper's choices, as a screen of the frame. */
 public final class SettingsScreen implements Screen {
     private final SettingsView view;
 
-    /** @param tryCommand runs the command for alarms once; may throw {@link java.io.UncheckedIOException} */
-    public SettingsScreen(SettingsViewModel model, Consumer<String> tryCommand) {
-        this.view = new SettingsView(model, tryCommand);
+    /**
+     * @param reach tries the tone and the notice of alarms
+     * @param tryCommand runs the command for alarms once; may throw {@link java.io.UncheckedIOException}
+     */
+    public SettingsScreen(SettingsViewModel model, AlarmReach reach, Consumer<String> tryCommand) {
+        this.view = new SettingsView(model, reach, tryCommand);
     }
 
     @Override

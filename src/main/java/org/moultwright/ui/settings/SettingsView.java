@@ -6,6 +6,7 @@ import javafx.scene.layout.VBox;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
 import org.moultwright.settings.Theme;
+import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.PageHeader;
@@ -14,8 +15,11 @@ import org.moultwright.ui.control.Words;
 
 /** Lays out the keeper's choices. Each takes effect and is kept as it is made. */
 public final class SettingsView extends VBox {
-    /** @param tryCommand runs the command for alarms once; may throw {@link java.io.UncheckedIOException} */
-    public SettingsView(SettingsViewModel model, Consumer<String> tryCommand) {
+    /**
+     * @param reach tries the tone and the notice of alarms
+     * @param tryCommand runs the command for alarms once; may throw {@link java.io.UncheckedIOException}
+     */
+    public SettingsView(SettingsViewModel model, AlarmReach reach, Consumer<String> tryCommand) {
         PageHeader header = new PageHeader("Settings");
         header.subtitleProperty().set("kept as you choose");
         Banner problem = new Banner(Tone.BAD);
@@ -37,6 +41,7 @@ public final class SettingsView extends VBox {
                         problem,
                         Card.titled("Look", Words.caption("theme"), themes, Words.caption("text"), sizes),
                         new AlarmsCard(model),
+                        new AlarmReachCard(model, reach),
                         new AlarmCommandCard(model, tryCommand),
                         new LabelsCard(model));
     }

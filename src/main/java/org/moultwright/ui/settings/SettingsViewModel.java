@@ -4,7 +4,10 @@ import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.ObjectBinding;
 import javafx.beans.property.ObjectProperty;
@@ -19,6 +22,7 @@ import org.moultwright.settings.PlanSettings;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
 import org.moultwright.settings.Theme;
+import org.moultwright.settings.WallSetting;
 import org.moultwright.task.Outcome;
 import org.moultwright.task.Runner;
 import org.moultwright.text.Vocabulary;
@@ -82,6 +86,22 @@ public final class SettingsViewModel {
 
     public void choose(PlanSettings plans) {
         change(settings.get().withPlans(plans));
+    }
+
+    /** Notes how cold the coldest wall of a container is; empty takes back what was said. */
+    public void wall(String container, Optional<WallSetting> wall) {
+        Map<String, WallSetting> walls = new TreeMap<>(settings.get().walls());
+        walls.remove(container);
+        wall.ifPresent(said -> walls.put(container, said));
+        change(settings.get().withWalls(walls));
+    }
+
+    /** Tries something of the machine aside, and tells in a sentence what came of it. */
+    void tryOut(Supplier<String> attempt, Consumer<String> tell) {
+        runner.run(
+                progress -> attempt.get(),
+                outcome -> tell.accept(
+                        outcome instanceof Outcome.Done<String> done ? done.value() : "It could not be tried."));
     }
 
     /** Names a stage as the keeper does; a blank name, or the vocabulary's own, takes the keeper's away. */

@@ -20,6 +20,7 @@ import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
 import org.moultwright.domain.Span;
+import org.moultwright.exchange.TimingsFile;
 
 class ClimateSummaryTest {
     private static final Instant START = Instant.parse("2026-03-01T00:00:00Z");
@@ -57,7 +58,8 @@ class ClimateSummaryTest {
     @Test
     void aContainerNothingMeasuredHasNoRangesButItsTime() {
         BroodRecord record = InventedBrood.measured("XX-26-A", START, List.of());
-        ClimateSummary climate = ClimateSummary.of(record, "A1", START.plus(Duration.ofDays(DAYS)));
+        ClimateSummary climate =
+                ClimateSummary.of(record, "A1", START.plus(Duration.ofDays(DAYS)), TimingsFile.shipped());
         assertThat(climate.readings()).isZero();
         assertThat(climate.temperatureCelsius()).isEmpty();
         assertThat(climate.lived().gapFraction()).isEqualTo(1);
@@ -71,7 +73,7 @@ class ClimateSummaryTest {
                         new Extremes("A1", START, day(1), 24, 28, 60, 80),
                         new Extremes("A1", day(1), day(2), 25, 27),
                         new Extremes("B1", day(2), day(3), 10, 40)));
-        ClimateSummary climate = ClimateSummary.of(record, "A1", day(4));
+        ClimateSummary climate = ClimateSummary.of(record, "A1", day(4), TimingsFile.shipped());
         assertThat(climate.readings()).isZero();
         assertThat(climate.temperatureCelsius()).contains(new ClimateSummary.Range(24, 26, 28));
         assertThat(climate.humidityPercent()).contains(new ClimateSummary.Range(60, 70, 80));
@@ -91,6 +93,6 @@ class ClimateSummaryTest {
         series.add(new Reading(START.plusSeconds(60), 60, 10, Quality.SUSPECT));
         BroodRecord record =
                 InventedBrood.measured("XX-26-A", START, List.of(stay)).withReadings(Map.of("P-1", series.build()));
-        return ClimateSummary.of(record, "A1", START.plus(Duration.ofDays(DAYS)));
+        return ClimateSummary.of(record, "A1", START.plus(Duration.ofDays(DAYS)), TimingsFile.shipped());
     }
 }

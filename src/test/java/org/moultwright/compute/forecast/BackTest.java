@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.moultwright.compute.stage.Chance;
-import org.moultwright.domain.BroodRecord;
+import org.moultwright.exchange.TimingsFile;
 
 /**
  * Forecasts invented broods from what was known part of the way and scores the moult into the last stage
@@ -58,8 +58,10 @@ final class BackTest {
         List<SimulatedBrood> earlier = new ArrayList<>();
         for (int brood = 0; brood < broods; brood++) {
             SimulatedBrood simulated = SimulatedBrood.of(name + "-" + brood, husbandry, variation, chance);
+            PastBroods past =
+                    PastBroods.of(earlier.stream().map(SimulatedBrood::record).toList());
             for (double share : SHARES) {
-                BackTestScore score = scored(simulated, share, earlier);
+                BackTestScore score = scored(simulated, share, past, earlier);
                 score("at " + share).addAll(score);
                 score("after " + brood).addAll(score);
             }
@@ -67,12 +69,10 @@ final class BackTest {
         }
     }
 
-    private static BackTestScore scored(SimulatedBrood brood, double share, List<SimulatedBrood> earlier) {
-        List<BroodRecord> learnFrom =
-                earlier.stream().map(SimulatedBrood::record).toList();
-        BroodForecast forecast = new Forecaster()
-                .forecast(new ForecastQuestion(
-                        brood.record(), brood.asOf(share), PastBroods.of(learnFrom), 7, List.of()));
+    private static BackTestScore scored(
+            SimulatedBrood brood, double share, PastBroods past, List<SimulatedBrood> earlier) {
+        BroodForecast forecast = new Forecaster(TimingsFile.shipped())
+                .forecast(new ForecastQuestion(brood.record(), brood.asOf(share), past, 7, List.of()));
         Baselines baselines = Baselines.of(brood, brood.asOfDay(share), earlier);
         BackTestScore score = new BackTestScore();
         for (int tray = 0; tray < brood.trays().size(); tray++) {

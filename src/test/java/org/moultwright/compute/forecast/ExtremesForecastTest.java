@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Extremes;
 import org.moultwright.domain.InventedBrood;
+import org.moultwright.exchange.TimingsFile;
 
 /** A brood whose tray has no probe at all, only a thermometer that remembers its lowest and highest. */
 class ExtremesForecastTest {
@@ -42,7 +43,7 @@ class ExtremesForecastTest {
         }
         BroodRecord record = InventedBrood.measured("XX-26-A", START, List.of()).withExtremes(extremes);
         Instant now = START.plus(Duration.ofDays(DAYS));
-        return new Forecaster()
+        return new Forecaster(TimingsFile.shipped())
                 .forecast(
                         new ForecastQuestion(record, now, PastBroods.NONE, 1, List.of(now.plus(Duration.ofDays(10)))));
     }

@@ -3,6 +3,7 @@ package org.moultwright.compute.forecast;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import org.moultwright.domain.Check;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.ReadingSeries;
 import org.moultwright.domain.Stage;
+import org.moultwright.exchange.TimingsFile;
 
 /**
  * How long forecasts take: medians of many runs, beside a plain random walk of the same effective size in the
@@ -29,6 +31,7 @@ public final class ForecastBenchmark {
     private static final int TRAYS = 4;
     private static final int CHECKS = 40;
     private static final int ROOM = 10;
+    private static final int ROOM_DAYS = 90;
     private static final int WALK = 40_000;
 
     private final int runs;
@@ -47,7 +50,8 @@ public final class ForecastBenchmark {
     private void run() throws InterruptedException, ExecutionException {
         double refit = median(() -> forecast(record));
         System.out.printf("refit, %d trays, %d checks, hourly readings, one thread: %.1f ms%n", TRAYS, CHECKS, refit);
-        PreparedForecast prepared = new Forecaster().prepare(question(record)).orElseThrow();
+        PreparedForecast prepared =
+                new Forecaster(TimingsFile.shipped()).prepare(question(record)).orElseThrow();
         System.out.printf("what-if step: %.1f ms%n", median(() -> prepared.under(ClimatePlan.from(now, 26))));
         room();
         baseline();
@@ -63,25 +67,30 @@ public final class ForecastBenchmark {
     }
 
     private void room() throws InterruptedException, ExecutionException {
-        List<BroodRecord> room = IntStream.range(0, ROOM)
-                .mapToObj(i -> withReadingsEvery(record, Duration.ofMinutes(1)))
-                .toList();
+        Instant end = SimulatedRoom.START.plus(Duration.ofDays(ROOM_DAYS));
+        BroodRecord whole = withReadingsEvery(withChecks(brood.record().until(end), CHECKS), Duration.ofMinutes(1));
+        List<ForecastQuestion> room =
+                Collections.nCopies(ROOM, new ForecastQuestion(whole, end, PastBroods.NONE, 7, List.of()));
         ForkJoinPool two = new ForkJoinPool(2);
         List<Double> times = new ArrayList<>();
         for (int i = 0; i < Math.max(3, runs / 4); i++) {
             long start = System.nanoTime();
-            two.submit(() -> room.parallelStream().forEach(this::forecast)).get();
+            two.submit(() -> room.parallelStream().forEach(new Forecaster(TimingsFile.shipped())::forecast))
+                    .get();
             times.add(millisSince(start));
         }
         two.shutdown();
         System.out.printf(
-                "room of %d trays, %d readings a brood, two threads: %.0f ms%n",
-                ROOM * TRAYS, room.get(0).readings().values().iterator().next().size(), middle(times));
+                "room of %d trays, %d days, %d readings a brood, two threads: %.0f ms%n",
+                ROOM * TRAYS,
+                ROOM_DAYS,
+                whole.readings().values().iterator().next().size(),
+                middle(times));
     }
 
     private void baseline() {
         List<Stage> boundaries = Boundaries.of(record);
-        Belief belief = Belief.of(record.brood(), boundaries);
+        Belief belief = Belief.of(record.brood(), boundaries, TimingsFile.shipped());
         BroodSight sight = BroodSight.of(record, now, boundaries, belief).orElseThrow();
         StagePrior prior = KindLearner.next(belief.kind(sight.scaleSd(), 0), belief.lengthShares(), List.of());
         PosteriorDraws draws = PosteriorDraws.of(sight.usableHistories(), prior, 1000, 1);
@@ -97,7 +106,7 @@ public final class ForecastBenchmark {
     }
 
     private BroodForecast forecast(BroodRecord asked) {
-        return new Forecaster().forecast(question(asked));
+        return new Forecaster(TimingsFile.shipped()).forecast(question(asked));
     }
 
     private ForecastQuestion question(BroodRecord asked) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Stage;
+import org.moultwright.exchange.TimingsFile;
 
 class HindsightTest {
     private static final List<Stage> BOUNDARIES = List.of(Stage.POSTEMBRYO, Stage.INSTAR1, Stage.INSTAR2);
@@ -50,7 +51,7 @@ class HindsightTest {
     }
 
     private static Belief belief(BroodRecord brood) {
-        return Belief.of(brood.brood(), BOUNDARIES);
+        return Belief.of(brood.brood(), BOUNDARIES, TimingsFile.shipped());
     }
 
     private static List<BroodRecord> broods(double variation, int count) {

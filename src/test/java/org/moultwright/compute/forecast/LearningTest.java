@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Stage;
+import org.moultwright.exchange.TimingsFile;
 
 /** What completed broods and plans change in a forecast, on invented broods. */
 class LearningTest {
@@ -31,7 +32,7 @@ class LearningTest {
     @Test
     void lessonsAreWorkedOutOnce() {
         PastBroods past = PastBroods.of(List.of(record("first")));
-        Belief belief = Belief.of(brood.record().brood(), Boundaries.of(brood.record()));
+        Belief belief = Belief.of(brood.record().brood(), Boundaries.of(brood.record()), TimingsFile.shipped());
         List<Stage> boundaries = Boundaries.of(brood.record());
         assertThat(past.lessons(belief, boundaries, 27)).isSameAs(past.lessons(belief, boundaries, 27));
     }
@@ -39,7 +40,7 @@ class LearningTest {
     @Test
     void warmerPlansComeEarlierAndDoNotTouchThePast() {
         Instant now = brood.asOf(0.6);
-        PreparedForecast prepared = new Forecaster()
+        PreparedForecast prepared = new Forecaster(TimingsFile.shipped())
                 .prepare(new ForecastQuestion(brood.record(), now, PastBroods.NONE, 3, List.of()))
                 .orElseThrow();
         MoultForecast cool = lastMoult(prepared.under(ClimatePlan.from(now, 21)));
@@ -64,7 +65,8 @@ class LearningTest {
     }
 
     private BroodForecast forecast(PastBroods past) {
-        return new Forecaster().forecast(new ForecastQuestion(brood.record(), brood.asOf(EARLY), past, 3, List.of()));
+        return new Forecaster(TimingsFile.shipped())
+                .forecast(new ForecastQuestion(brood.record(), brood.asOf(EARLY), past, 3, List.of()));
     }
 
     private static MoultForecast lastMoult(BroodForecast forecast) {

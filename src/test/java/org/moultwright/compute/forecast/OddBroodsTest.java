@@ -21,6 +21,7 @@ import org.moultwright.domain.Ledger;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Look;
 import org.moultwright.domain.Stage;
+import org.moultwright.exchange.TimingsFile;
 
 /** Data as it comes: thin, wrong, extreme. Each is answered, none is thrown at. */
 class OddBroodsTest {
@@ -245,7 +246,7 @@ class OddBroodsTest {
                 empty.care(),
                 empty.pots(),
                 empty.runUp());
-        return new Forecaster()
+        return new Forecaster(TimingsFile.shipped())
                 .forecast(new ForecastQuestion(record, day(asOfDay), PastBroods.NONE, 1, List.of(day(asOfDay + 7))));
     }
 

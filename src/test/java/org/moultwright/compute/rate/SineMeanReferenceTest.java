@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.moultwright.compute.Fixture;
+import org.moultwright.domain.RateForm;
 
 /**
  * The mean rate over a sine against single-sine degree-days: those of Zalom et al. 1983, table 7 (°F, thresholds
@@ -67,7 +68,7 @@ class SineMeanReferenceTest {
     /** Computed by quadrature of the curve over the sine. */
     @Test
     void aBentCurveGivesLessOverAWideSwing() {
-        RateCurve general = RateCurve.of(BelievedRate.GENERAL);
+        RateCurve general = RateCurve.of(new RateForm.Briere1(11, 38));
         assertThat(SineMean.of(general, 22, 32) / general.at(27)).isCloseTo(0.957, within(5e-4));
         assertThat(SineMean.of(general, 25, 29) / general.at(27)).isCloseTo(0.993, within(5e-4));
     }

@@ -32,7 +32,7 @@ class ProfileCheckTest {
                                     .contains("27.0")
                                     .contains("26.0");
                         },
-                        problem -> assertThat(problem.sentence()).contains("Unreadable"));
+                        problem -> assertThat(problem.sentence()).contains("unreadable"));
     }
 
     @Test

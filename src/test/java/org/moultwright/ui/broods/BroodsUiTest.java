@@ -3,6 +3,7 @@ package org.moultwright.ui.broods;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import javafx.beans.property.ObjectProperty;
@@ -18,6 +19,7 @@ import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.UnopenedSac;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
 import org.moultwright.workflow.OpenSac;
@@ -107,9 +109,23 @@ class BroodsUiTest {
     }
 
     @Test
+    void aSacNobodyOpenedIsReadByBelief(FxRobot robot) {
+        robot.interact(() -> room.set(RoomFixture.room(List.of(UnopenedSac.view()))));
+        assertThat(model.lines().get(0).spoken()).startsWith("GP-26-A, sac unopened, yield unknown, 21 days, ");
+        assertThat(model.lines().get(0).next()).startsWith("pull ");
+        robot.type(KeyCode.LEFT);
+        assertThat(model.readingWordsProperty().get())
+                .isEqualTo("GP-26-A, Saturday 2 May: in the sac, most are thought to be eggs");
+    }
+
+    @Test
     void everyStateIsPictured(FxRobot robot) {
         ScreenShots.of("broods", 1188, 752, look -> pictured(look));
+        ScreenShots.of("broods-timing", 1188, 752, this::timing);
+        ScreenShots.of("broods-timing-large", 1828, 1032, this::timing);
         ScreenShots.of("broods-large", 1828, 1032, look -> pictured(look));
+        robot.interact(() -> room.set(UnopenedSac.room()));
+        ScreenShots.of("broods-sac", 1188, 752, look -> pictured(look));
         robot.interact(() -> room.set(RoomFixture.crowded(60)));
         ScreenShots.of("broods-many", 1188, 752, look -> pictured(look));
         robot.interact(() -> room.set(RoomView.EMPTY));
@@ -120,6 +136,13 @@ class BroodsUiTest {
             opening.openSac();
             return form;
         });
+    }
+
+    private BroodsView timing(Appearance look) {
+        BroodsViewModel shown = new BroodsViewModel(desk());
+        BroodsView timing = new BroodsView(shown, look.paletteProperty());
+        shown.openTiming();
+        return timing;
     }
 
     private BroodsView pictured(Appearance look) {
@@ -138,6 +161,7 @@ class BroodsUiTest {
                         },
                         new InlineRunner(),
                         Optional.of(() -> {})),
+                InventedBeliefs.in(book),
                 new InlineRunner(),
                 InstantSource.fixed(RoomFixture.NOW),
                 new DayWords(RoomFixture.ZONE),

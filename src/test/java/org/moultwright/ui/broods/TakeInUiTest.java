@@ -171,6 +171,7 @@ class TakeInUiTest {
                         room,
                         readings::incrementAndGet,
                         ways(),
+                        InventedBeliefs.in(book),
                         new InlineRunner(),
                         InstantSource.fixed(RoomFixture.NOW),
                         new DayWords(RoomFixture.ZONE),

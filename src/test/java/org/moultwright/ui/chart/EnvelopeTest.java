@@ -25,7 +25,8 @@ class EnvelopeTest {
         int width = 20 + random.nextInt(300);
         CalendarAxis axis = new CalendarAxis(ZoneOffset.UTC, FROM, FROM.plus(Duration.ofDays(3)), 0, width);
         ReadingSeries readings = walk(random, axis);
-        Envelope envelope = Envelope.of(readings, axis, Duration.ofDays(9));
+        Envelope envelope =
+                ReadingPyramid.of(readings, Duration.ofDays(9), FROM).envelope(axis);
         for (Envelope.Column column : envelope.columns()) {
             List<Double> values = valuesAt(readings, axis, column.pixel());
             assertThat(column.first()).as("first, seed %d", seed).isEqualTo(values.get(0));
@@ -45,7 +46,7 @@ class EnvelopeTest {
     void aSilenceIsAGapAndNothingBridgesIt() {
         CalendarAxis axis = new CalendarAxis(ZoneOffset.UTC, FROM, FROM.plus(Duration.ofHours(10)), 0, 100);
         ReadingSeries readings = series(0, 27, Quality.GOOD, 10, 27.5, Quality.GOOD, 200, 26, Quality.GOOD);
-        Envelope envelope = Envelope.of(readings, axis, BRIDGED);
+        Envelope envelope = ReadingPyramid.of(readings, BRIDGED, FROM).envelope(axis);
         assertThat(envelope.gaps()).containsExactly(new Envelope.Gap(at(10).toEpochMilli(), at(200).toEpochMilli()));
         assertThat(envelope.columns()).extracting(Envelope.Column::afterGap).containsExactly(false, false, true);
     }
@@ -54,7 +55,7 @@ class EnvelopeTest {
     void faultsAreNoReadings() {
         CalendarAxis axis = new CalendarAxis(ZoneOffset.UTC, FROM, FROM.plus(Duration.ofHours(10)), 0, 100);
         ReadingSeries readings = series(0, 27, Quality.GOOD, 10, 85, Quality.FAULT, 20, 27, Quality.GOOD);
-        assertThat(Envelope.of(readings, axis, BRIDGED).columns())
+        assertThat(ReadingPyramid.of(readings, BRIDGED, FROM).envelope(axis).columns())
                 .allMatch(column -> column.high() == 27)
                 .hasSize(2);
     }

@@ -1,5 +1,6 @@
 package org.moultwright.ui.forecast;
 
+import java.util.List;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Parent;
@@ -31,6 +32,7 @@ public final class OrdersPictures {
                 room,
                 new PreparedRoom().prepared()::of,
                 new InlineRunner(),
+                List::of,
                 new DayWords(RoomFixture.ZONE),
                 new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
                 ChosenPlans.usual()));

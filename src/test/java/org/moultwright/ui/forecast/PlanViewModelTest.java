@@ -6,12 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
+import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.compute.forecast.HandsEvent;
+import org.moultwright.compute.forecast.JointChance;
 import org.moultwright.compute.plan.Safety;
 import org.moultwright.domain.Stage;
 import org.moultwright.task.InlineRunner;
+import org.moultwright.text.ChanceWords;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.PreparedRoom;
@@ -30,6 +35,7 @@ class PlanViewModelTest {
             room,
             fixture.prepared()::of,
             new InlineRunner(),
+            List::of,
             new DayWords(RoomFixture.ZONE),
             new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
             plans));
@@ -124,11 +130,44 @@ class PlanViewModelTest {
                 .extracting(AwayLine::sentence)
                 .contains("Four in five that B1's first slings come while you are away.")
                 .contains("Little is likely to happen in C1 while you are away.");
-        assertThat(model.away().sentenceProperty().get())
-                .isEqualTo("Almost certain that a tray needs hands while you are away.");
         assertThat(model.away().lines())
                 .extracting(AwayLine::needsHands)
                 .isSortedAccordingTo((a, b) -> Double.compare(b, a));
+    }
+
+    /** At least as likely as the likeliest tray, at most as if no tray told of another; what is seen is likelier still. */
+    @Test
+    void allTraysTogetherHaveOneChance() {
+        away(LocalDate.of(2026, 5, 13), LocalDate.of(2026, 5, 15));
+        List<BroodForecast> broods = room.get().broods().stream()
+                .map(brood -> brood.forecast().orElseThrow())
+                .toList();
+        Lane.Absence away = model.away().absenceProperty().get().orElseThrow();
+        JointChance hands = JointChance.ofAny(broods, Set.of(HandsEvent.SEPARATION), away.from(), away.to())
+                .orElseThrow();
+        double likeliest = model.away().lines().stream()
+                .mapToDouble(AwayLine::needsHands)
+                .max()
+                .orElseThrow();
+        double none = model.away().lines().stream()
+                .mapToDouble(line -> 1 - line.needsHands())
+                .reduce(1, (a, b) -> a * b);
+        assertThat(hands.probability()).isBetween(likeliest - 0.01, 1 - none + 0.01);
+        assertThat(model.away().sentenceProperty().get())
+                .contains("that a tray needs hands while you are away: " + ChanceWords.percent(hands.probability())
+                        + ", give or take ");
+        JointChance anything = JointChance.ofAny(broods, HandsEvent.ALL, away.from(), away.to())
+                .orElseThrow();
+        assertThat(anything.probability()).isGreaterThanOrEqualTo(hands.probability());
+        assertThat(model.away().anythingProperty().get()).contains(ChanceWords.percent(anything.probability()));
+    }
+
+    @Test
+    void tooLittleKnownIsNoChanceAtAll() {
+        room.set(RoomFixture.room(List.of(RoomFixture.fresh())));
+        away(LocalDate.of(2026, 5, 8), LocalDate.of(2026, 5, 20));
+        assertThat(model.away().sentenceProperty().get()).isEqualTo("Too early to say what falls on those days.");
+        assertThat(model.away().anythingProperty().get()).isEmpty();
     }
 
     @Test

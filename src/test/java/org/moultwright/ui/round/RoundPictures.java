@@ -15,6 +15,7 @@ import org.moultwright.domain.Stage;
 import org.moultwright.settings.Settings;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
+import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.alarm.AlarmViewModel;
 import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.settings.SettingsScreen;
@@ -115,7 +116,11 @@ public final class RoundPictures {
         frame.saved(now, () -> {});
         frame.currentProperty().set(open);
         SettingsViewModel settings = new SettingsViewModel(Settings.DEFAULT, kept -> {}, new InlineRunner());
-        return new ShellView(frame, alarms, List.of(new Pictured(view)), new SettingsScreen(settings, command -> {}));
+        return new ShellView(
+                frame,
+                alarms,
+                List.of(new Pictured(view)),
+                new SettingsScreen(settings, AlarmReach.NOBODY, command -> {}));
     }
 
     private record Pictured(RoundView view) implements Screen {

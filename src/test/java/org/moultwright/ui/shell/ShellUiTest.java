@@ -22,6 +22,7 @@ import org.moultwright.settings.Theme;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.control.NumberField;
 import org.moultwright.ui.control.Tone;
@@ -54,7 +55,7 @@ class ShellUiTest {
                 model,
                 new InventedWatch().model,
                 List.of(new Page("one"), new Page("two")),
-                new SettingsScreen(settings, command -> {}));
+                new SettingsScreen(settings, AlarmReach.NOBODY, command -> {}));
     }
 
     @Test
@@ -146,7 +147,7 @@ class ShellUiTest {
                     pictured,
                     new InventedWatch().model,
                     List.of(new Page("one"), new Page("two")),
-                    new SettingsScreen(settings, command -> {}));
+                    new SettingsScreen(settings, AlarmReach.NOBODY, command -> {}));
         });
     }
 

@@ -5,24 +5,16 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 import org.moultwright.ui.control.Words;
 
 /** The alarm journal as a list. */
-final class JournalCard extends VBox {
-    private static final String WIDTH = "-fx-min-width: 24em; -fx-pref-width: 24em; -fx-max-width: 24em;";
-
-    JournalCard(ObservableList<JournalRow> rows) {
-        ListView<JournalRow> list = new ListView<>(rows);
-        list.getStyleClass().add("bare");
-        list.setAccessibleText("alarm journal");
-        list.setPlaceholder(Words.muted("No alarm in the last 30 days."));
-        list.setCellFactory(shown -> new Cell());
-        VBox.setVgrow(list, Priority.ALWAYS);
-        getStyleClass().add("card");
-        setStyle(WIDTH);
-        getChildren().addAll(Words.cardTitle("Alarms of the last 30 days"), list);
+final class JournalList extends ListView<JournalRow> {
+    JournalList(ObservableList<JournalRow> rows) {
+        super(rows);
+        getStyleClass().add("bare");
+        setAccessibleText("alarm journal");
+        setPlaceholder(Words.muted("No alarm in the last 30 days."));
+        setCellFactory(shown -> new Cell());
     }
 
     private static final class Cell extends ListCell<JournalRow> {

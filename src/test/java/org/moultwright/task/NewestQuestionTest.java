@@ -1,4 +1,4 @@
-package org.moultwright.ui.forecast;
+package org.moultwright.task;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,11 +8,6 @@ import java.util.Deque;
 import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
-import org.moultwright.task.InlineRunner;
-import org.moultwright.task.Job;
-import org.moultwright.task.Outcome;
-import org.moultwright.task.Runner;
-import org.moultwright.task.Work;
 
 class NewestQuestionTest {
     private final Deque<Runnable> asked = new ArrayDeque<>();

@@ -1,10 +1,8 @@
-package org.moultwright.ui.forecast;
+package org.moultwright.task;
 
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import org.moultwright.task.Outcome;
-import org.moultwright.task.Runner;
 
 /**
  * Asks aside, one question at a time. While one is worked on only the newest of those that follow waits, so
@@ -13,7 +11,7 @@ import org.moultwright.task.Runner;
  * @param <Q> what is asked
  * @param <A> what is answered
  */
-final class NewestQuestion<Q, A> {
+public final class NewestQuestion<Q, A> {
     private final Runner runner;
     private final Function<Q, A> work;
     private final Consumer<Outcome<A>> tell;
@@ -25,13 +23,13 @@ final class NewestQuestion<Q, A> {
      * @param work finds an answer, on the runner's thread
      * @param tell is told every answer nobody took back, in the order asked
      */
-    NewestQuestion(Runner runner, Function<Q, A> work, Consumer<Outcome<A>> tell) {
+    public NewestQuestion(Runner runner, Function<Q, A> work, Consumer<Outcome<A>> tell) {
         this.runner = runner;
         this.work = work;
         this.tell = tell;
     }
 
-    void ask(Q question) {
+    public void ask(Q question) {
         if (isBusy) {
             waiting = Optional.of(question);
         } else {
@@ -41,7 +39,7 @@ final class NewestQuestion<Q, A> {
     }
 
     /** Takes back all that was asked: none of it is answered any more. */
-    void withdraw() {
+    public void withdraw() {
         waiting = Optional.empty();
         isWithdrawn = isBusy;
     }

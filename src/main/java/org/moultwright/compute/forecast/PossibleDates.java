@@ -1,0 +1,62 @@
+package org.moultwright.compute.forecast;
+
+import java.util.Arrays;
+import java.util.List;
+import org.moultwright.domain.Stage;
+
+/**
+ * When the moults of one tray reach their milestones, in each of many possible truths. The draws of the trays of one
+ * brood belong together: the same number is the same truth. Immutable.
+ */
+public final class PossibleDates {
+    /** Nothing is known. */
+    public static final PossibleDates NONE = new PossibleDates(List.of(), new double[0][], 0);
+
+    private static final int MILESTONES = Milestone.values().length;
+
+    private final List<Stage> stages;
+    private final double[][] epochMillis;
+    private final double effectiveDraws;
+
+    /**
+     * @param stages entered, in order
+     * @param epochMillis for each stage and milestone the instants by draw; NaN where nobody gets there
+     * @param effectiveDraws how many independent draws they are worth
+     */
+    PossibleDates(List<Stage> stages, double[][] epochMillis, double effectiveDraws) {
+        this.stages = List.copyOf(stages);
+        this.epochMillis = epochMillis;
+        this.effectiveDraws = effectiveDraws;
+    }
+
+    List<Stage> stages() {
+        return stages;
+    }
+
+    int draws() {
+        return epochMillis.length == 0 ? 0 : epochMillis[0].length;
+    }
+
+    double effectiveDraws() {
+        return effectiveDraws;
+    }
+
+    /** Whether a milestone falls after one instant and by another in a draw, all in milliseconds of the epoch. */
+    boolean isBetween(int stage, Milestone milestone, int draw, double from, double to) {
+        double at = epochMillis[stage * MILESTONES + milestone.ordinal()][draw];
+        return at > from && at <= to;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PossibleDates dates
+                && stages.equals(dates.stages)
+                && effectiveDraws == dates.effectiveDraws
+                && Arrays.deepEquals(epochMillis, dates.epochMillis);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * stages.hashCode() + Arrays.deepHashCode(epochMillis);
+    }
+}

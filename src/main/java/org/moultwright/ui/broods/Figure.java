@@ -1,0 +1,64 @@
+package org.moultwright.ui.broods;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+
+/** A number being written, and what is wrong with it, if anything is. */
+final class Figure {
+    private final String name;
+    private final double lowest;
+    private final double highest;
+    private final StringProperty text = new SimpleStringProperty("");
+    private final StringProperty problem = new SimpleStringProperty("");
+
+    /** @param name what it is, for people who cannot see where it stands */
+    Figure(String name, double lowest, double highest) {
+        this.name = name;
+        this.lowest = lowest;
+        this.highest = highest;
+    }
+
+    String name() {
+        return name;
+    }
+
+    StringProperty textProperty() {
+        return text;
+    }
+
+    StringProperty problemProperty() {
+        return problem;
+    }
+
+    boolean isEmpty() {
+        return text.get().isBlank();
+    }
+
+    void set(double value) {
+        text.set(words(value));
+        problem.set("");
+    }
+
+    /** The number, where what is written is one within its limits; else the problem says what is wanted. */
+    OptionalDouble check() {
+        try {
+            double value = Double.parseDouble(text.get().strip().replace(',', '.'));
+            if (value >= lowest && value <= highest) {
+                problem.set("");
+                return OptionalDouble.of(value);
+            }
+        } catch (NumberFormatException noNumber) {
+            // Told of below, like a number beyond the limits.
+        }
+        problem.set(isEmpty() ? "" : "a number from " + words(lowest) + " to " + words(highest));
+        return OptionalDouble.empty();
+    }
+
+    static String words(double value) {
+        return value == Math.rint(value)
+                ? Long.toString((long) value)
+                : String.format(Locale.ROOT, "%.2f", value).replaceAll("0+$", "");
+    }
+}

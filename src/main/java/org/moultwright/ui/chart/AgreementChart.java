@@ -1,0 +1,95 @@
+package org.moultwright.ui.chart;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableObjectValue;
+import org.moultwright.compute.agreement.LimitsOfAgreement;
+import org.moultwright.ui.theme.Palette;
+import org.moultwright.ui.theme.Token;
+
+/**
+ * Differences of two instruments against their mean (Bland &amp; Altman 1986): every pair, the mean difference,
+ * and the limits between which 95 % of differences lie, each limit with its 95 % interval as a soft ground.
+ */
+public final class AgreementChart extends ChartCanvas {
+    private static final double CONFIDENCE = 0.95;
+
+    private final ObjectProperty<Optional<Shown>> shown = new SimpleObjectProperty<>(Optional.empty());
+
+    public AgreementChart(ObservableObjectValue<Palette> palette) {
+        super(palette);
+        shown.addListener((observed, before, now) -> repaint());
+        setAccessibleText("display less probe against their mean, with limits of agreement");
+    }
+
+    /**
+     * What is shown.
+     *
+     * @param limits empty while there are too few pairs
+     */
+    public record Shown(List<Pair> pairs, Optional<LimitsOfAgreement> limits) {
+        public Shown {
+            pairs = List.copyOf(pairs);
+        }
+
+        private double[] across() {
+            double low = pairs.stream().mapToDouble(Pair::mean).min().orElse(27);
+            double high = pairs.stream().mapToDouble(Pair::mean).max().orElse(27);
+            return new double[] {low - 0.5, high + 0.5};
+        }
+
+        private double[] up() {
+            DoubleStream ends = limits.stream()
+                    .flatMapToDouble(found -> Arrays.stream(new double[] {
+                        found.lowerInterval(CONFIDENCE).from(),
+                        found.upperInterval(CONFIDENCE).to()
+                    }));
+            double[] all = DoubleStream.concat(
+                            DoubleStream.concat(ends, pairs.stream().mapToDouble(Pair::difference)), DoubleStream.of(0))
+                    .sorted()
+                    .toArray();
+            double room = Math.max(0.1 * (all[all.length - 1] - all[0]), 0.2);
+            return new double[] {all[0] - room, all[all.length - 1] + room};
+        }
+    }
+
+    /** One comparison, in °C. */
+    public record Pair(double mean, double difference) {}
+
+    public ObjectProperty<Optional<Shown>> shownProperty() {
+        return shown;
+    }
+
+    @Override
+    void paint(Pen pen, double width, double height) {
+        shown.get().filter(what -> !what.pairs().isEmpty()).ifPresent(what -> {
+            Plane plane = new Plane(pen, width, height, what.across(), what.up());
+            what.limits().ifPresent(limits -> {
+                plane.ground(
+                        Token.ACCENT_SOFT,
+                        limits.lowerInterval(CONFIDENCE).from(),
+                        limits.lowerInterval(CONFIDENCE).to());
+                plane.ground(
+                        Token.ACCENT_SOFT,
+                        limits.upperInterval(CONFIDENCE).from(),
+                        limits.upperInterval(CONFIDENCE).to());
+            });
+            plane.grid("mean of display and probe, °C", "display less probe, °C");
+            what.limits().ifPresent(limits -> {
+                plane.level(limits.upper(), 6, words("upper limit", limits.upper()));
+                plane.level(limits.bias(), 0, words("mean", limits.bias()));
+                plane.level(limits.lower(), 6, words("lower limit", limits.lower()));
+            });
+            what.pairs().forEach(pair -> plane.point(pair.mean(), pair.difference(), 0));
+        });
+    }
+
+    private static String words(String what, double value) {
+        return String.format(Locale.ROOT, "%s %+.2f", what, value);
+    }
+}

@@ -1,0 +1,20 @@
+package org.moultwright.ui.climate;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import javafx.beans.value.ObservableValue;
+import org.moultwright.settings.WallSetting;
+
+/**
+ * What the keeper said of the coldest walls.
+ *
+ * @param walls by container
+ * @param note keeps what is said of a container's wall; empty takes it back
+ */
+public record WallBook(
+        ObservableValue<Map<String, WallSetting>> walls, BiConsumer<String, Optional<WallSetting>> note) {
+    Optional<WallSetting> of(String container) {
+        return Optional.ofNullable(walls.getValue().get(container));
+    }
+}

@@ -1,0 +1,92 @@
+package org.moultwright.ui.climate;
+
+import java.util.Optional;
+import java.util.regex.Pattern;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.moultwright.settings.WallSetting;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.Words;
+
+/** The small form in which the keeper says how cold the coldest wall is. */
+final class WallForm extends VBox {
+    private static final Pattern KELVIN = Pattern.compile("\\d{0,2}([.,]\\d?)?");
+    private static final String NO_PROBE = "no probe";
+
+    private final ClimateViewModel model;
+    private final Runnable close;
+    private final ChoiceBox<String> probe = new ChoiceBox<>();
+    private final EntryField below = field("wall below the air, °C");
+    private final EntryField sd = field("give or take, °C");
+
+    WallForm(ClimateViewModel model, Runnable close) {
+        this.model = model;
+        this.close = close;
+        probe.setAccessibleText("probe on the wall");
+        probe.getItems().add(NO_PROBE);
+        model.probes().stream()
+                .map(ProbeRow::probe)
+                .filter(code -> !code.equals(model.chosenProperty().get()))
+                .forEach(probe.getItems()::add);
+        Optional<WallSetting> said = model.wall();
+        probe.setValue(said.flatMap(WallSetting::probe).orElse(NO_PROBE));
+        below.textProperty()
+                .set(Double.toString(said.map(WallSetting::belowAirCelsius).orElse(1.5)));
+        sd.textProperty().set(Double.toString(said.map(WallSetting::sdCelsius).orElse(1.0)));
+        below.disableProperty().bind(probe.valueProperty().isNotEqualTo(NO_PROBE));
+        sd.disableProperty().bind(below.disableProperty());
+        HBox numbers = new HBox(below, Words.muted("±"), sd, Words.muted("°C"));
+        numbers.getStyleClass().add("line");
+        HBox answers = new HBox(
+                Buttons.plain("Keep", this::keep),
+                Buttons.plain("Unknown", () -> end(Optional.empty())),
+                Buttons.plain("Back", close));
+        getStyleClass().add("lines");
+        getChildren()
+                .addAll(
+                        Words.strong("The coldest wall"),
+                        Words.caption("probe that lies on it"),
+                        probe,
+                        Words.caption("or so far below the air"),
+                        numbers,
+                        answers);
+    }
+
+    void takeFocus() {
+        probe.requestFocus();
+    }
+
+    private void keep() {
+        if (!probe.getValue().equals(NO_PROBE)) {
+            end(Optional.of(WallSetting.measuredBy(probe.getValue())));
+            return;
+        }
+        Optional<Double> kelvin = number(below);
+        Optional<Double> giveOrTake = number(sd);
+        below.problemProperty().set(kelvin.filter(value -> value <= 30).isPresent() ? "" : "Write 0 to 30.");
+        sd.problemProperty().set(giveOrTake.filter(value -> value <= 10).isPresent() ? "" : "Write 0 to 10.");
+        if (below.problemProperty().get().isEmpty()
+                && sd.problemProperty().get().isEmpty()) {
+            end(Optional.of(WallSetting.below(kelvin.orElseThrow(), giveOrTake.orElseThrow())));
+        }
+    }
+
+    private void end(Optional<WallSetting> wall) {
+        model.say(wall);
+        close.run();
+    }
+
+    private static Optional<Double> number(EntryField field) {
+        String text = field.textProperty().get().replace(',', '.');
+        return text.matches("\\d+\\.?\\d*") ? Optional.of(Double.parseDouble(text)) : Optional.empty();
+    }
+
+    private static EntryField field(String name) {
+        EntryField field = new EntryField(name, KELVIN);
+        field.getStyleClass().remove("big-entry");
+        field.getStyleClass().add("wall-field");
+        return field;
+    }
+}

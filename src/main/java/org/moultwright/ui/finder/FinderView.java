@@ -1,0 +1,129 @@
+package org.moultwright.ui.finder;
+
+import javafx.beans.binding.Bindings;
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Scrolled;
+import org.moultwright.ui.control.Words;
+import org.moultwright.workflow.LineForms;
+
+/** Lays out the page about an unknown port: what comes and which forms explain it left, the keeper's own form right. */
+public final class FinderView extends VBox {
+    private final FinderViewModel model;
+    private final ComboBox<String> port = new ComboBox<>();
+    private final VBox proposals = new VBox();
+
+    public FinderView(FinderViewModel model) {
+        this.model = model;
+        PageHeader header = new PageHeader("Find out its lines", Buttons.secondary("Back", model::cancel));
+        header.subtitleProperty().set("nothing is said over the wire while listening, and nothing is kept");
+        VBox left = new VBox(listening(), explained());
+        left.getStyleClass().add("lines");
+        HBox.setHgrow(left, Priority.ALWAYS);
+        HBox columns = new HBox(left, new ProfileCard(model.profile()));
+        columns.getStyleClass().add("card-row");
+        VBox.setVgrow(columns, Priority.ALWAYS);
+        getStyleClass().add("page");
+        getChildren().addAll(header, columns);
+        model.proposals().addListener((ListChangeListener<LineForms.Proposal>) change -> propose());
+        propose();
+    }
+
+    public void takeFocus() {
+        port.requestFocus();
+    }
+
+    private Node listening() {
+        port.setEditable(true);
+        port.setItems(model.ports());
+        port.setAccessibleText("port");
+        port.getEditor().setAccessibleText("port");
+        port.getEditor().textProperty().bindBidirectional(model.portProperty());
+        ChoiceBox<String> settings = new ChoiceBox<>();
+        settings.getItems().setAll(model.settings());
+        settings.setAccessibleText("speed of the port");
+        settings.valueProperty().bindBidirectional(model.settingsProperty());
+        Button listen = Buttons.primary("Listen", model::listen);
+        Button stop = Buttons.secondary("Stop", model::stop);
+        stop.disableProperty().bind(model.busyProperty().not());
+        HBox row = new HBox(Words.whole(Words.plain("Port")), port, settings, listen, stop);
+        row.getStyleClass().add("line");
+        Label told = Words.wrapped(Words.muted(""));
+        told.textProperty().bind(model.toldProperty());
+        ListView<String> lines =
+                raw("what comes over the wire", "Nothing heard yet. Signs without sense mean another speed.");
+        lines.setItems(model.lines());
+        model.lines().addListener((ListChangeListener<String>)
+                change -> lines.scrollTo(model.lines().size() - 1));
+        VBox.setVgrow(lines, Priority.ALWAYS);
+        Card card = Card.titled("What comes", row, told, lines);
+        VBox.setVgrow(card, Priority.ALWAYS);
+        return card;
+    }
+
+    private Node explained() {
+        ChoiceBox<String> other = new ChoiceBox<>();
+        other.getItems().setAll(model.codes());
+        other.setOnShowing(event -> other.getItems().setAll(model.codes()));
+        other.setAccessibleText("another form");
+        other.getSelectionModel().selectFirst();
+        Button tryOther = Buttons.secondary("Try it", () -> model.tryForm(other.getValue()));
+        tryOther.setAccessibleText("try the other form");
+        HBox another = new HBox(Words.whole(Words.plain("Another, such as one to be asked")), other, tryOther);
+        another.getStyleClass().add("line");
+        ListView<String> tried = raw("what the form that is tried reads", "No form is being tried.");
+        tried.setItems(model.tried());
+        tried.setPrefHeight(96);
+        tried.setMinHeight(60);
+        proposals.getStyleClass().add("lines");
+        Scrolled found = new Scrolled(proposals);
+        found.setMinHeight(76);
+        return Card.titled("Which forms explain it", found, another, tried);
+    }
+
+    private void propose() {
+        proposals.getChildren().clear();
+        if (model.proposals().isEmpty()) {
+            proposals
+                    .getChildren()
+                    .add(Words.wrapped(Words.muted("No form of the program or of yours explains anything yet.")));
+        }
+        model.proposals().stream().limit(4).map(this::proposal).forEach(proposals.getChildren()::add);
+    }
+
+    private Node proposal(LineForms.Proposal proposal) {
+        Label what = Words.wrapped(Words.plain(proposal.title()));
+        Label reads = Words.wrapped(Words.caption(FinderWords.proposal(proposal)));
+        VBox words = new VBox(what, reads);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        Button attempt = Buttons.plain("Try it", () -> model.tryForm(proposal.profile()));
+        attempt.setAccessibleText("try " + proposal.profile());
+        Button use = Buttons.plain("Use it", () -> model.use(proposal.profile()));
+        use.setAccessibleText("use " + proposal.profile());
+        use.disableProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> model.portProperty().get().isBlank(), model.portProperty()));
+        HBox row = new HBox(words, attempt, use);
+        row.getStyleClass().add("line");
+        return row;
+    }
+
+    private static ListView<String> raw(String name, String whenEmpty) {
+        ListView<String> list = new ListView<>();
+        list.getStyleClass().add("raw-lines");
+        list.setAccessibleText(name);
+        list.setPlaceholder(Words.wrapped(Words.muted(whenEmpty)));
+        return list;
+    }
+}

@@ -1,0 +1,62 @@
+package org.moultwright.ui.forecast;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.compute.forecast.InstantInterval;
+import org.moultwright.compute.forecast.Milestone;
+import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.compute.forecast.SacForecast;
+import org.moultwright.domain.Stage;
+import org.moultwright.text.SacWords;
+import org.moultwright.ui.chart.Lane;
+
+/**
+ * An unopened sac as one lane. It is drawn up to the nymphs, since by then it is opened; later dates, which are weeks
+ * wide, would squeeze the trays' calendar and are told in words.
+ */
+final class SacLane {
+    private SacLane() {}
+
+    static Optional<LaneLine> of(BroodForecast forecast, SacWords words) {
+        return forecast.sac().map(sac -> of(forecast.brood(), sac, words));
+    }
+
+    private static LaneLine of(String brood, SacForecast sac, SacWords words) {
+        String phrase = words.pull(sac).orElse("dates from belief alone");
+        return new LaneLine(
+                brood,
+                "Sac of " + brood,
+                "unopened",
+                phrase,
+                "Sac of " + brood + ": " + words.age(sac) + ", " + phrase + ".",
+                sac.moults().stream().map(moult -> inWords(moult, words)).toList(),
+                new Lane(sac.moults().stream()
+                        .filter(moult -> !moult.into().isAtLeast(Stage.DARKENED))
+                        .flatMap(moult -> Arrays.stream(Milestone.values()).map(milestone -> window(milestone, moult)))
+                        .toList()),
+                Optional.empty());
+    }
+
+    private static LaneLine.Windows inWords(MoultForecast moult, SacWords words) {
+        return new LaneLine.Windows(
+                moult.into(),
+                List.of(
+                        words.window("first", moult, moult.first()),
+                        words.window("half are", moult, moult.half()),
+                        words.window("95 % are", moult, moult.most())));
+    }
+
+    /** Nobody has looked: nothing is drawn as if it had been seen. */
+    private static Lane.Window window(Milestone milestone, MoultForecast moult) {
+        InstantInterval when = moult.at(milestone);
+        Lane.Row row =
+                switch (milestone) {
+                    case FIRST -> Lane.Row.FIRST;
+                    case HALF -> Lane.Row.HALF;
+                    case MOST -> Lane.Row.MOST;
+                };
+        return new Lane.Window(row, moult.into(), when.p10(), when.p50(), when.p90(), false);
+    }
+}

@@ -1,0 +1,69 @@
+package org.moultwright.ui.forecast;
+
+import java.util.List;
+import java.util.Locale;
+import org.moultwright.compute.scoring.Accuracy;
+import org.moultwright.compute.scoring.EvenBand;
+import org.moultwright.compute.scoring.Outcome;
+import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.chart.TenthsChart;
+import org.moultwright.workflow.ScoreForecasts;
+
+/**
+ * How good the dates of one event were.
+ *
+ * @param event such as "half are slings"
+ * @param forecasts how many were scored
+ * @param events how many happenings they were about; those about one are early or late together
+ * @param off mean distance of the middle from the truth, in days
+ * @param late how late the middle was on average, in words
+ * @param crps mean continuous ranked probability score in days
+ * @param covered share of truths within the 80 % window
+ * @param isFew whether so few say little
+ * @param tenths where in their forecast's probability the truths fell
+ */
+record ScoreLine(
+        String event,
+        int forecasts,
+        int events,
+        String off,
+        String late,
+        String crps,
+        String covered,
+        boolean isFew,
+        TenthsChart.Shown tenths) {
+    /** Below so many happenings a share within a window may be off by a quarter by chance alone. */
+    static final int FEW_EVENTS = 10;
+
+    static ScoreLine of(ScoreForecasts.Scored scored, Vocabulary vocabulary) {
+        Accuracy accuracy = Accuracy.of(scored.outcomes());
+        int events =
+                (int) scored.outcomes().stream().map(Outcome::truth).distinct().count();
+        EvenBand band = EvenBand.of(events);
+        double forecastsAnEvent = (double) accuracy.count() / events;
+        String stages = vocabulary.plural(scored.into());
+        return new ScoreLine(
+                switch (scored.milestone()) {
+                    case FIRST -> "first " + stages;
+                    case HALF -> "half are " + stages;
+                    case MOST -> "95 % are " + stages;
+                },
+                accuracy.count(),
+                events,
+                days(accuracy.meanAbsoluteErrorDays()),
+                days(Math.abs(accuracy.biasDays())) + (accuracy.biasDays() < 0 ? " early" : " late"),
+                days(accuracy.crpsDays()),
+                Math.round(100 * accuracy.coverage()) + " %",
+                events < FEW_EVENTS,
+                new TenthsChart.Shown(
+                        accuracy.pitCounts(), band.low() * forecastsAnEvent, band.high() * forecastsAnEvent));
+    }
+
+    List<String> cells() {
+        return List.of(event, Integer.toString(events), Integer.toString(forecasts), off, late, crps, covered);
+    }
+
+    private static String days(double days) {
+        return String.format(Locale.ROOT, "%.1f", days);
+    }
+}

@@ -1,0 +1,140 @@
+package org.moultwright.ui.instrument;
+
+import java.util.List;
+import java.util.Locale;
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableObjectValue;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.moultwright.domain.Quantity;
+import org.moultwright.ui.control.Banner;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.DayPicker;
+import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Scrolled;
+import org.moultwright.ui.control.ToggleChip;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Words;
+import org.moultwright.ui.theme.Palette;
+
+/** Lays out the page on which a probe is calibrated: points at the left, what they come to at the right. */
+public final class CalibrationView extends VBox {
+    private final CalibrationViewModel model;
+    private final PointGrid points;
+
+    public CalibrationView(CalibrationViewModel model, ObservableObjectValue<Palette> palette) {
+        this.model = model;
+        this.points = new PointGrid(model);
+        Button keep = Buttons.primary("Keep this calibration", model::keep);
+        keep.disableProperty()
+                .bind(Bindings.createBooleanBinding(
+                        () -> model.draftProperty().get().isEmpty(), model.draftProperty()));
+        PageHeader header =
+                new PageHeader("Calibrate " + model.probe(), Buttons.secondary("Back", model::cancel), keep);
+        header.subtitleProperty().set("readings stay as they came; the correction is put on them");
+        Banner caution = new Banner(Tone.ACCENT);
+        caution.sentenceProperty().bind(model.quantityProperty().map(CalibrationView::caution));
+        Banner problem = new Banner(Tone.BAD);
+        problem.sentenceProperty().bind(model.problemProperty());
+        VBox left = new VBox(pointCard(), whenCard());
+        left.getStyleClass().add("lines");
+        HBox.setHgrow(left, Priority.ALWAYS);
+        FittedCard fitted = new FittedCard(model, palette);
+        HBox columns = new HBox(left, fitted);
+        columns.getStyleClass().add("card-row");
+        VBox.setVgrow(columns, Priority.ALWAYS);
+        getStyleClass().add("page");
+        getChildren().addAll(header, caution, problem, columns);
+    }
+
+    /** Puts the keeper's hands on the first number to be written. */
+    public void takeFocus() {
+        points.takeFocus();
+    }
+
+    private static String caution(Quantity quantity) {
+        return quantity == Quantity.TEMPERATURE
+                ? "Hot water scalds and glass cracks: stir with a spoon, never with glass, and keep mains plugs away from water."
+                : "Salts are not food: gloves on, jars of glass on a tray, lids closed, away from animals and mains plugs.";
+    }
+
+    private Node pointCard() {
+        FlowPane quantities = chips();
+        ChoiceGroup<Quantity> group = new ChoiceGroup<>(model.quantityProperty(), model.quantityProperty()::set);
+        chip(group, quantities, "Temperature", Quantity.TEMPERATURE);
+        chip(group, quantities, "Humidity", Quantity.HUMIDITY);
+        HBox adding = new HBox();
+        adding.getStyleClass().add("line");
+        Runnable offer = () -> adding.getChildren()
+                .setAll(List.of(PointEntry.Kind.values()).stream()
+                        .filter(kind ->
+                                kind.quantity() == model.quantityProperty().get())
+                        .map(kind -> Buttons.plain("Add: " + kind.word().toLowerCase(Locale.ROOT), () -> {
+                            model.add(kind);
+                            points.takeFocusAtLast();
+                        }))
+                        .toList());
+        model.quantityProperty().addListener((observed, before, now) -> offer.run());
+        offer.run();
+        Label how = Words.wrapped(Words.caption(""));
+        how.textProperty().bind(model.quantityProperty().map(CalibrationView::how));
+        Card card = Card.titled("Points", quantities, how, new Scrolled(points), adding);
+        VBox.setVgrow(card, Priority.ALWAYS);
+        return card;
+    }
+
+    private static String how(Quantity quantity) {
+        return quantity == Quantity.TEMPERATURE
+                ? "Crushed ice just covered with cold water is 0 °C: stir, and wait until the probe stands still. Or lay it beside"
+                        + " a thermometer you believe, at temperatures at least 4 °C apart."
+                : "A closed jar of wet salt keeps one humidity (OIML R 121). Wait some hours at 20 to 30 °C until the probe"
+                        + " stands still.";
+    }
+
+    private Node whenCard() {
+        FlowPane from = chips();
+        ChoiceGroup<CalibrationViewModel.From> group =
+                new ChoiceGroup<>(model.fromProperty(), model.fromProperty()::set);
+        for (CalibrationViewModel.From each : CalibrationViewModel.From.values()) {
+            chip(group, from, each.word(), each);
+        }
+        DayPicker day = new DayPicker("holds from", model.fromDayProperty());
+        day.visibleProperty().bind(model.fromProperty().isEqualTo(CalibrationViewModel.From.DAY));
+        day.managedProperty().bind(day.visibleProperty());
+        from.getChildren().add(day);
+        TextField note = new TextField();
+        note.setAccessibleText("note");
+        note.textProperty().bindBidirectional(model.noteProperty());
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("form");
+        grid.addRow(0, Words.whole(Words.plain("It holds")), from);
+        HBox months =
+                new HBox(new MeasuredField(model.lifeMonths()), Words.muted("months (common practice, no source)"));
+        months.getStyleClass().add("line");
+        grid.addRow(1, Words.whole(Words.plain("Do it again after")), months);
+        grid.addRow(2, Words.whole(Words.plain("Note")), note);
+        GridPane.setHgrow(note, Priority.ALWAYS);
+        return Card.titled("From when, for how long", grid);
+    }
+
+    private static FlowPane chips() {
+        FlowPane pane = new FlowPane();
+        pane.getStyleClass().addAll("chips", "tight");
+        return pane;
+    }
+
+    private static <T> void chip(ChoiceGroup<T> group, FlowPane pane, String word, T value) {
+        ToggleChip chip = new ToggleChip(word);
+        group.add(chip, value);
+        pane.getChildren().add(chip);
+    }
+}

@@ -1,0 +1,7 @@
+package org.moultwright.ui.instrument;
+
+import org.moultwright.compute.agreement.DisplayCheck;
+import org.moultwright.domain.DisplayNote;
+
+/** A display as it was read off, beside what the probe there measured. */
+record DisplayPair(DisplayNote note, DisplayCheck check) {}

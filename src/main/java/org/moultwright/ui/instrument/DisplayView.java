@@ -1,0 +1,174 @@
+package org.moultwright.ui.instrument;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.value.ObservableObjectValue;
+import javafx.scene.Node;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.moultwright.compute.agreement.DisplayCheck;
+import org.moultwright.ui.chart.AgreementChart;
+import org.moultwright.ui.control.Banner;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.ToggleChip;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Words;
+import org.moultwright.ui.theme.Palette;
+
+/** Lays out the page on which a display is held against a probe: entry and verdict left, all pairs right. */
+public final class DisplayView extends VBox {
+    private static final int PAIRS_LISTED = 6;
+
+    private final DisplayViewModel model;
+    private final MeasuredField celsius;
+    private final Label headline = Words.wrapped(Words.styled("", "verdict"));
+    private final Label arithmetic = Words.wrapped(Words.plain(""));
+    private final Label remedy = Words.wrapped(Words.strong(""));
+    private final AgreementChart chart;
+    private final Label together = Words.wrapped(Words.plain(""));
+    private final VBox list = new VBox();
+
+    public DisplayView(DisplayViewModel model, ObservableObjectValue<Palette> palette) {
+        this.model = model;
+        this.celsius = new MeasuredField(model.celsius());
+        this.chart = new AgreementChart(palette);
+        celsius.input().setOnAction(event -> model.keep());
+        PageHeader header = new PageHeader("Display against probe", Buttons.secondary("Back", model::cancel));
+        header.subtitleProperty().set("what an incubator shows, beside what the probe there measured");
+        Banner problem = new Banner(Tone.BAD);
+        problem.sentenceProperty().bind(model.problemProperty());
+        VBox left = new VBox(entry(), verdict());
+        left.getStyleClass().addAll("lines", "display-left");
+        VBox.setVgrow(chart, Priority.ALWAYS);
+        Label told = Words.wrapped(Words.caption(""));
+        told.textProperty().bind(model.toldProperty());
+        told.managedProperty().bind(told.textProperty().isNotEmpty());
+        Card right = Card.titled("All pairs", together, chart, list, told);
+        HBox.setHgrow(right, Priority.ALWAYS);
+        HBox columns = new HBox(left, right);
+        columns.getStyleClass().add("card-row");
+        VBox.setVgrow(columns, Priority.ALWAYS);
+        getStyleClass().add("page");
+        getChildren().addAll(header, problem, columns);
+        model.pairsProperty().addListener((observed, before, now) -> show());
+        model.toleranceCelsiusProperty().addListener((observed, before, now) -> show());
+        show();
+    }
+
+    public void takeFocus() {
+        celsius.input().requestFocus();
+    }
+
+    private Node entry() {
+        ChoiceBox<String> container = new ChoiceBox<>();
+        container.getItems().setAll(model.containers());
+        container.setAccessibleText("container whose display it is");
+        container.valueProperty().bindBidirectional(model.containerProperty());
+        TextField note = new TextField();
+        note.setAccessibleText("note");
+        note.textProperty().bindBidirectional(model.noteProperty());
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("form");
+        grid.addRow(0, Words.whole(Words.plain("Display of")), container);
+        grid.addRow(1, Words.whole(Words.plain("It shows, °C")), celsius);
+        grid.addRow(
+                2,
+                Words.whole(Words.plain("Last digit counts")),
+                chips(model.stepCelsiusProperty(), "", List.of(0.1, 0.5, 1.0)));
+        grid.addRow(
+                3,
+                Words.plain("The probe lies"),
+                chips(model.positionSdCelsiusProperty(), "± ", List.of(0.1, 0.2, 0.5)));
+        grid.addRow(
+                4,
+                Words.whole(Words.plain("You accept")),
+                chips(model.toleranceCelsiusProperty(), "", List.of(0.3, 0.5, 1.0)));
+        grid.addRow(5, Words.whole(Words.plain("Note")), note);
+        return Card.titled(
+                "Read it off now",
+                grid,
+                Words.wrapped(
+                        Words.caption(
+                                "Place: ± 0.1 beside the display's sensor, ± 0.2 in the same box, ± 0.5 elsewhere (common practice, no source).")),
+                Buttons.primary("Write it down", model::keep));
+    }
+
+    private Node verdict() {
+        Card card = Card.titled("The latest", headline, arithmetic, remedy);
+        VBox.setVgrow(card, Priority.ALWAYS);
+        return card;
+    }
+
+    private static FlowPane chips(ObjectProperty<Double> chosen, String prefix, List<Double> all) {
+        FlowPane pane = new FlowPane();
+        pane.getStyleClass().addAll("chips", "tight");
+        ChoiceGroup<Double> group = new ChoiceGroup<>(chosen, chosen::set);
+        for (double each : all) {
+            ToggleChip chip = new ToggleChip(String.format(Locale.ROOT, "%s%.1f °C", prefix, each));
+            group.add(chip, each);
+            pane.getChildren().add(chip);
+        }
+        return pane;
+    }
+
+    private void show() {
+        List<DisplayPair> pairs = model.pairsProperty().get();
+        Optional<DisplayPair> latest = pairs.stream().findFirst();
+        headline.setText(latest.map(pair -> DisplayWords.headline(model.judge(pair.check())))
+                .orElse("Nothing read off yet."));
+        headline.getStyleClass()
+                .setAll(
+                        "label",
+                        "verdict",
+                        latest.map(pair -> tone(model.judge(pair.check())))
+                                .orElse(Tone.MUTED)
+                                .styleClass());
+        arithmetic.setText(latest.map(pair -> DisplayWords.arithmetic(pair.check(), model.judge(pair.check())))
+                .orElse("Read the display, write its number above, and it is held against the probe at once."));
+        remedy.setText(latest.map(pair -> DisplayWords.remedy(model.judge(pair.check()), model.wantedCelsius()))
+                .orElse(""));
+        together.setText(DisplayWords.together(pairs, model.limits()));
+        chart.shownProperty()
+                .set(Optional.of(new AgreementChart.Shown(
+                        pairs.stream().map(pair -> point(pair.check())).toList(), model.limits())));
+        list.getChildren()
+                .setAll(pairs.stream()
+                        .limit(PAIRS_LISTED)
+                        .map(pair -> Words.caption(line(pair)))
+                        .toList());
+    }
+
+    private String line(DisplayPair pair) {
+        return String.format(
+                Locale.ROOT,
+                "%s: %.1f shown, %.1f measured. %s%s",
+                model.when(pair.note()),
+                pair.check().displayCelsius(),
+                pair.check().probeCelsius(),
+                DisplayWords.headline(model.judge(pair.check())),
+                pair.note().note().isEmpty() ? "" : ". " + pair.note().note());
+    }
+
+    private static AgreementChart.Pair point(DisplayCheck check) {
+        return new AgreementChart.Pair((check.displayCelsius() + check.probeCelsius()) / 2, check.difference());
+    }
+
+    private static Tone tone(DisplayCheck.Judgement judged) {
+        return switch (judged.verdict()) {
+            case AGREES -> Tone.OK;
+            case DISAGREES -> Tone.WARN;
+            case CANNOT_TELL -> Tone.MUTED;
+        };
+    }
+}

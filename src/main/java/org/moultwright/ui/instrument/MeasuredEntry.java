@@ -1,0 +1,79 @@
+package org.moultwright.ui.instrument;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+
+/** A number the keeper writes, with a point or a comma; what is wrong with it is said once the field is left. */
+final class MeasuredEntry {
+    /** What may stand in the field at any moment of writing. */
+    static final Pattern TYPABLE = Pattern.compile("-?\\d{0,4}([.,]\\d{0,4})?");
+
+    private static final Pattern WHOLE = Pattern.compile("-?(\\d+([.,]\\d*)?|[.,]\\d+)");
+
+    private final String name;
+    private final double low;
+    private final double high;
+    private final StringProperty text;
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+
+    /**
+     * @param name with its unit, such as "probe, °C"
+     * @param low the least it may be
+     * @param high the most
+     * @param usual what stands there to begin with
+     */
+    MeasuredEntry(String name, double low, double high, String usual) {
+        this.name = name;
+        this.low = low;
+        this.high = high;
+        this.text = new SimpleStringProperty(usual);
+        text.addListener((observed, before, now) -> problem.set(""));
+    }
+
+    String name() {
+        return name;
+    }
+
+    StringProperty textProperty() {
+        return text;
+    }
+
+    ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    /** The number, if there is one that makes sense. */
+    OptionalDouble value() {
+        OptionalDouble written = written();
+        return written.isPresent() && written.getAsDouble() >= low && written.getAsDouble() <= high
+                ? written
+                : OptionalDouble.empty();
+    }
+
+    /** The field was left: says what is wrong. A field nobody wrote in is only missing yet. */
+    void left() {
+        problem.set(text.get().isBlank() || value().isPresent() ? "" : sentence());
+    }
+
+    private String sentence() {
+        return written().isEmpty()
+                ? "Write a number."
+                : String.format(Locale.ROOT, "Write %s to %s.", plain(low), plain(high));
+    }
+
+    private OptionalDouble written() {
+        String words = text.get().strip();
+        return WHOLE.matcher(words).matches()
+                ? OptionalDouble.of(Double.parseDouble(words.replace(',', '.')))
+                : OptionalDouble.empty();
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+    }
+}
