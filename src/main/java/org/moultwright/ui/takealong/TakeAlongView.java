@@ -4,6 +4,7 @@ import java.util.function.Function;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -122,13 +123,14 @@ final class TakeAlongView extends VBox {
     /** A row for each, made anew whenever they change; what stands first in a row is never cut. */
     private static <T> GridPane rows(ObservableList<T> items, Function<T, Node[]> row) {
         GridPane grid = new GridPane();
-        grid.getStyleClass().addAll("form", "top-rows");
+        grid.getStyleClass().add("form");
         ColumnConstraints first = new ColumnConstraints();
         first.setMinWidth(Region.USE_PREF_SIZE);
         grid.getColumnConstraints().add(first);
         Runnable show = () -> {
             grid.getChildren().clear();
             items.forEach(item -> grid.addRow(grid.getRowCount(), row.apply(item)));
+            grid.getChildren().forEach(node -> GridPane.setValignment(node, VPos.TOP));
         };
         items.addListener((ListChangeListener<T>) change -> show.run());
         show.run();
