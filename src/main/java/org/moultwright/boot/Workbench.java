@@ -19,7 +19,9 @@ import javafx.stage.Window;
 import org.moultwright.boot.machine.AlarmCommand;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.device.serial.KnownLinesFile;
+import org.moultwright.document.IcsCalendarFiles;
 import org.moultwright.document.PdfLabelPrinter;
+import org.moultwright.document.PdfSitterSheets;
 import org.moultwright.domain.Brood;
 import org.moultwright.exchange.DelimitedReadings;
 import org.moultwright.exchange.PlainBroodFolders;
@@ -39,12 +41,14 @@ import org.moultwright.ui.broods.BroodsScreen;
 import org.moultwright.ui.broods.FolderDialog;
 import org.moultwright.ui.broods.WaysIn;
 import org.moultwright.ui.climate.ClimateScreen;
+import org.moultwright.ui.control.SaveDialog;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.forecast.ForecastDesk;
 import org.moultwright.ui.forecast.ForecastScreen;
 import org.moultwright.ui.intake.Intake;
 import org.moultwright.ui.intake.IntakeDesk;
 import org.moultwright.ui.intake.ReadingFileDialog;
+import org.moultwright.ui.plan.PlanChoices;
 import org.moultwright.ui.potting.PdfFileDialog;
 import org.moultwright.ui.potting.PottingDesk;
 import org.moultwright.ui.potting.PottingScreen;
@@ -59,6 +63,8 @@ import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ShellView;
 import org.moultwright.ui.shell.ShellViewModel;
 import org.moultwright.ui.shell.TopLineReader;
+import org.moultwright.ui.takealong.TakeAlong;
+import org.moultwright.ui.takealong.TakeAlongDesk;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.workflow.BroodBook;
@@ -278,6 +284,8 @@ final class Workbench implements AutoCloseable {
         ScoreForecasts scores = new ScoreForecasts(book, store.readings(), store.forecasts(), forecaster::forecast);
         RecordRound record = new RecordRound(book, clock, ids);
         PotSlings potSlings = new PotSlings(book, clock, ids);
+        PlanChoices plans = new PlanChoices(settings.settingsProperty().map(Settings::plans), settings::choose);
+        TakeAlong takeAlong = takeAlong(plans);
         return List.of(
                 new RoundScreen(new RoundDesk(
                         roomView, this::readAgain, record, undo, keeper, shell, clock, days, words, begun())),
@@ -286,8 +294,10 @@ final class Workbench implements AutoCloseable {
                                 roomView, this::readAgain, waysIn(book, ids), beliefs, keeper, clock, days, words),
                         palette),
                 writeIn.over(climate.screen()),
-                ForecastScreen.of(
-                        new ForecastDesk(roomView, prepared::of, whatIf, scores::byEvent, days, words), palette),
+                takeAlong.over(ForecastScreen.of(
+                        new ForecastDesk(roomView, prepared::of, whatIf, scores::byEvent, days, words, plans),
+                        palette,
+                        takeAlong.button())),
                 new PottingScreen(new PottingDesk(
                         roomView,
                         this::readAgain,
@@ -335,6 +345,20 @@ final class Workbench implements AutoCloseable {
                 intake,
                 clock,
                 days));
+    }
+
+    private TakeAlong takeAlong(PlanChoices plans) {
+        return new TakeAlong(new TakeAlongDesk(
+                roomView,
+                plans,
+                new IcsCalendarFiles(),
+                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the calendar", "Calendar", ".ics")),
+                new PdfSitterSheets(),
+                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the sitter's sheet", "PDF", ".pdf")),
+                keeper,
+                clock,
+                days,
+                settings.vocabularyProperty()));
     }
 
     private void enter(DemoDoor door) {

@@ -3,11 +3,8 @@ package org.moultwright.document;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.time.ZoneOffset;
-import java.util.GregorianCalendar;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -18,8 +15,6 @@ import org.moultwright.workflow.PotLabel;
 
 /** A label job as a PDF. The same job always gives the same bytes. */
 final class LabelDocument {
-    private static final String PRODUCT = "Moultwright";
-
     private final LabelJob job;
 
     LabelDocument(LabelJob job) {
@@ -43,17 +38,9 @@ final class LabelDocument {
 
     private void describe(PDDocument document) {
         List<PotLabel> labels = job.labels();
-        GregorianCalendar madeAt = GregorianCalendar.from(job.madeAt().atZone(ZoneOffset.UTC));
-        PDDocumentInformation facts = new PDDocumentInformation();
-        facts.setTitle("Pot labels %s to %s"
-                .formatted(labels.get(0).code(), labels.get(labels.size() - 1).code()));
-        facts.setCreator(PRODUCT);
-        facts.setProducer(PRODUCT);
-        facts.setCreationDate(madeAt);
-        facts.setModificationDate(madeAt);
-        document.setDocumentInformation(facts);
-        // Without this the file's identity is drawn from the clock.
-        document.setDocumentId(job.madeAt().toEpochMilli());
+        String title = "Pot labels %s to %s"
+                .formatted(labels.get(0).code(), labels.get(labels.size() - 1).code());
+        new DocumentFacts(title, job.madeAt()).describe(document);
     }
 
     private void addPage(PDDocument document, int number, LabelFonts fonts) throws IOException {

@@ -15,6 +15,11 @@ record TextLine(PDFont font, String text) {
         return Math.min(most, width / widthAtSizeOne(font, text));
     }
 
+    /** How wide the line is in points at a size in points. */
+    float widthAt(float size) {
+        return size * widthAtSizeOne(font, text);
+    }
+
     private static String writable(PDFont font, String text) {
         StringBuilder kept = new StringBuilder(text.length());
         text.strip()

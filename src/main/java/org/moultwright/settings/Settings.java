@@ -16,6 +16,7 @@ import org.moultwright.domain.Stage;
  * @param labels the keeper's own names for stages, where they differ from that vocabulary
  * @param alarms how the keeper wants to be woken
  * @param walls how cold the coldest wall of a container is, by container, where the keeper said so
+ * @param plans what the keeper plans with
  */
 public record Settings(
         Theme theme,
@@ -23,9 +24,16 @@ public record Settings(
         String vocabulary,
         Map<Stage, String> labels,
         AlarmSettings alarms,
-        Map<String, WallSetting> walls) {
-    public static final Settings DEFAULT =
-            new Settings(Theme.LIGHT, TextSize.NORMAL, "english-hobby", Map.of(), AlarmSettings.DEFAULT, Map.of());
+        Map<String, WallSetting> walls,
+        PlanSettings plans) {
+    public static final Settings DEFAULT = new Settings(
+            Theme.LIGHT,
+            TextSize.NORMAL,
+            "english-hobby",
+            Map.of(),
+            AlarmSettings.DEFAULT,
+            Map.of(),
+            PlanSettings.DEFAULT);
 
     public Settings {
         Require.text("vocabulary", vocabulary);
@@ -36,27 +44,31 @@ public record Settings(
     }
 
     public Settings withTheme(Theme other) {
-        return new Settings(other, textSize, vocabulary, labels, alarms, walls);
+        return new Settings(other, textSize, vocabulary, labels, alarms, walls, plans);
     }
 
     public Settings withTextSize(TextSize other) {
-        return new Settings(theme, other, vocabulary, labels, alarms, walls);
+        return new Settings(theme, other, vocabulary, labels, alarms, walls, plans);
     }
 
     /** Another way of naming, and with it no names of the keeper's own. */
     public Settings withVocabulary(String other) {
-        return new Settings(theme, textSize, other, Map.of(), alarms, walls);
+        return new Settings(theme, textSize, other, Map.of(), alarms, walls, plans);
     }
 
     public Settings withLabels(Map<Stage, String> others) {
-        return new Settings(theme, textSize, vocabulary, others, alarms, walls);
+        return new Settings(theme, textSize, vocabulary, others, alarms, walls, plans);
     }
 
     public Settings withWalls(Map<String, WallSetting> others) {
-        return new Settings(theme, textSize, vocabulary, labels, alarms, others);
+        return new Settings(theme, textSize, vocabulary, labels, alarms, others, plans);
     }
 
     public Settings withAlarms(AlarmSettings others) {
-        return new Settings(theme, textSize, vocabulary, labels, others, walls);
+        return new Settings(theme, textSize, vocabulary, labels, others, walls, plans);
+    }
+
+    public Settings withPlans(PlanSettings others) {
+        return new Settings(theme, textSize, vocabulary, labels, alarms, walls, others);
     }
 }

@@ -26,6 +26,7 @@ final class SettingsText {
                 line(AlarmSettingsText.SOUND, AlarmSettingsText.onOrOff(alarms.isHeard())),
                 line(AlarmSettingsText.NOTICE, AlarmSettingsText.onOrOff(alarms.isNoticed())),
                 line(AlarmSettingsText.COMMAND, alarms.command())));
+        PlanSettingsText.print(settings.plans()).forEach((name, value) -> lines.add(line(name, value)));
         settings.labels().forEach((stage, label) -> lines.add(line(LABEL_PREFIX + stage.key(), label)));
         settings.walls().forEach((container, wall) -> lines.add(line(WALL_PREFIX + container, wall.text())));
         return lines;
@@ -74,7 +75,9 @@ final class SettingsText {
                 settings.withAlarms(settings.alarms().noticed(AlarmSettingsText.onOrOff(name, value)));
             case AlarmSettingsText.COMMAND ->
                 settings.withAlarms(settings.alarms().withCommand(value));
-            default -> throw notUnderstood(line);
+            default ->
+                settings.withPlans(
+                        PlanSettingsText.with(settings.plans(), name, value).orElseThrow(() -> notUnderstood(line)));
         };
     }
 

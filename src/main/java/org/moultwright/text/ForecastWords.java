@@ -61,7 +61,7 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
 
     /** Whether the first animal is known to have entered the stage: then no day is foretold for it. */
     public static boolean hasBegun(MoultForecast moult) {
-        return Math.round(moult.passed()) >= 1;
+        return moult.hasBegun();
     }
 
     /** "103 to 106", or one number where both ends round to it. */

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.moultwright.domain.Stage;
+import org.moultwright.domain.label.Paper;
 
 class SettingsFileTest {
     @TempDir
@@ -37,6 +38,7 @@ class SettingsFileTest {
                 .withTheme(Theme.DARK)
                 .withTextSize(TextSize.LARGER)
                 .withVocabulary("scientific")
+                .withPlans(new PlanSettings(9, 0, "+00 12 = 34", Paper.LETTER))
                 .withLabels(Map.of(Stage.INSTAR2, "Spiderling = free, größer"))
                 .withAlarms(Settings.DEFAULT.alarms().noticed(false))
                 .withWalls(Map.of("box 1", WallSetting.below(1.5, 1), "box 2", WallSetting.measuredBy("P-3")));
@@ -46,7 +48,16 @@ class SettingsFileTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"theme = purple", "no equals sign", "label.egg =", "unknown = 1", "wall.box 1 = cold", "\0\1\2\3"
+            strings = {
+                "theme = purple",
+                "no equals sign",
+                "label.egg =",
+                "unknown = 1",
+                "wall.box 1 = cold",
+                "delivery-days-pots = soon",
+                "delivery-days-food = 900",
+                "sitter-paper = b5",
+                "\0\1\2\3"
             })
     void aFileNotUnderstoodIsKeptAsideAsItWas(String text) throws IOException {
         Files.writeString(path(), text);

@@ -32,8 +32,10 @@ import org.moultwright.settings.Theme;
 import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.broods.TimingPictures;
 import org.moultwright.ui.forecast.AccuracyPictures;
+import org.moultwright.ui.forecast.OrdersPictures;
 import org.moultwright.ui.intake.IntakePictures;
 import org.moultwright.ui.round.RoundPictures;
+import org.moultwright.ui.takealong.TakeAlongPictures;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Contrast;
 import org.testfx.api.FxRobot;
@@ -53,7 +55,8 @@ class EveryViewTest {
             new Page("climate", "Calibrate"),
             new Page("climate", "Read a display off"),
             new Page("climate", "Connect a probe"),
-            new Page("climate", "How cold is the wall?"));
+            new Page("climate", "How cold is the wall?"),
+            new Page("forecast", "Take along"));
 
     private static final Map<DeskRoom, OpenDesk> DESKS = new EnumMap<>(DeskRoom.class);
 
@@ -81,6 +84,10 @@ class EveryViewTest {
                         alone("round, asking why", RoundPictures::asking),
                         alone("round, a sheet outdated and one astray", RoundPictures::interrupted),
                         alone("round, a count far off", RoundPictures::farOff),
+                        alone("forecast, take along", TakeAlongPictures::planned),
+                        alone("forecast, take along refused", TakeAlongPictures::refused),
+                        alone("forecast, nothing to take along", TakeAlongPictures::empty),
+                        alone("forecast, what to order", OrdersPictures::demo),
                         alone("broods, a brood's timing", TimingPictures::timing),
                         alone("forecast, how good the dates were", AccuracyPictures::accuracy),
                         alone("climate, a reading typed", IntakePictures::reading),

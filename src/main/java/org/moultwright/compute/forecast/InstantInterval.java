@@ -3,6 +3,7 @@ package org.moultwright.compute.forecast;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.moultwright.domain.Require;
 
@@ -25,6 +26,11 @@ public record InstantInterval(List<Instant> percentiles) {
     /** One known by three points only: straight between them and as far beyond. */
     public InstantInterval(Instant p10, Instant p50, Instant p90) {
         this(throughThree(p10, p50, p90));
+    }
+
+    /** One without uncertainty. */
+    public static InstantInterval certain(Instant at) {
+        return new InstantInterval(Collections.nCopies(HIGHEST + 1, at));
     }
 
     /** One known by some of its percentiles, evenly apart from 0 to 100 %: straight between them. */

@@ -14,6 +14,11 @@ import org.moultwright.domain.Stage;
 public record MoultForecast(
         Stage into, double passed, InstantInterval first, InstantInterval half, InstantInterval most) {
 
+    /** Whether the first animal is known to have entered the stage: then no day is foretold for it. */
+    public boolean hasBegun() {
+        return Math.round(passed) >= 1;
+    }
+
     /** When a milestone is reached. */
     public InstantInterval at(Milestone milestone) {
         return switch (milestone) {

@@ -9,6 +9,7 @@ import org.moultwright.compute.forecast.PreparedForecast;
 import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.plan.PlanChoices;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.ScoreForecasts;
 
@@ -21,6 +22,7 @@ import org.moultwright.workflow.ScoreForecasts;
  * @param scores holds the forecasts kept against what happened; may take a while
  * @param days the keeper's days
  * @param vocabulary the names of the stages
+ * @param plans the days away and on what terms something is ordered
  */
 public record ForecastDesk(
         ObservableObjectValue<RoomView> room,
@@ -28,4 +30,5 @@ public record ForecastDesk(
         Runner aside,
         Supplier<List<ScoreForecasts.Scored>> scores,
         DayWords days,
-        ObservableObjectValue<Vocabulary> vocabulary) {}
+        ObservableObjectValue<Vocabulary> vocabulary,
+        PlanChoices plans) {}

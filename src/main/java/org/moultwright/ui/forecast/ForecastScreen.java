@@ -2,6 +2,7 @@ package org.moultwright.ui.forecast;
 
 import java.util.List;
 import javafx.beans.value.ObservableObjectValue;
+import javafx.scene.Node;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
@@ -20,8 +21,13 @@ public final class ForecastScreen {
 
     private ForecastScreen() {}
 
-    public static Screen of(ForecastDesk desk, ObservableObjectValue<Palette> palette) {
-        ForecastView view = new ForecastView(new ForecastViewModel(desk), palette);
+    /**
+     * The screen over its desk.
+     *
+     * @param tools what else can be done with the forecast, beside the choice of what stands beneath the lanes
+     */
+    public static Screen of(ForecastDesk desk, ObservableObjectValue<Palette> palette, Node... tools) {
+        ForecastView view = new ForecastView(new ForecastViewModel(desk), palette, tools);
         return new PlainScreen(
                 "forecast", "Forecast", MaterialDesignC.CHART_TIMELINE_VARIANT, view, view::takeFocus, KEYS);
     }

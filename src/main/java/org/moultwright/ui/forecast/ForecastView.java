@@ -45,14 +45,14 @@ final class ForecastView extends StackPane {
     private final ForecastViewModel model;
     private final CalendarList<LaneLine> lanes;
 
-    ForecastView(ForecastViewModel model, ObservableObjectValue<Palette> palette) {
+    ForecastView(ForecastViewModel model, ObservableObjectValue<Palette> palette, Node... tools) {
         this.model = model;
         this.lanes = new CalendarList<>(
                 "trays", model.lanes(), model.chosenProperty(), ROWS, () -> new LaneCell(model, palette));
         Node away = away();
         PageHeader header = new PageHeader("Forecast", away);
         header.subtitleProperty().bind(model.subtitleProperty());
-        layLanes(palette);
+        layLanes(palette, tools);
         Node below = below();
         markWhatIf(header, lanes, below);
         Card empty = new Card(new EmptyState(
@@ -101,7 +101,7 @@ final class ForecastView extends StackPane {
         return row;
     }
 
-    private void layLanes(ObservableObjectValue<Palette> palette) {
+    private void layLanes(ObservableObjectValue<Palette> palette, Node... tools) {
         CalendarStrip strip = new CalendarStrip(palette, model::nowWord, LaneChart.CALENDAR_LEFT_PIXELS);
         strip.calendarProperty().bind(model.calendarProperty());
         Region spacer = new Region();
@@ -116,6 +116,7 @@ final class ForecastView extends StackPane {
         accuracy.getStyleClass().add("small-chip");
         HBox foot = new HBox(key, gap, accuracy, parts());
         foot.getStyleClass().add("chart-foot");
+        foot.getChildren().addAll(tools);
         lanes.lay(spacer, strip, new Region(), foot);
     }
 
@@ -136,6 +137,7 @@ final class ForecastView extends StackPane {
     private Node below() {
         StackPane below = new StackPane(
                 shownAs(PlanAhead.of(model), ForecastViewModel.Part.AHEAD),
+                shownAs(OrdersCard.of(model.orders()), ForecastViewModel.Part.ORDERS),
                 shownAs(InWords.of(model), ForecastViewModel.Part.WORDS));
         below.getStyleClass().add("below-lanes");
         below.setMinHeight(BELOW_PIXELS);

@@ -30,6 +30,7 @@ final class ForecastViewModel {
     private final SetPointTable table;
     private final AwayViewModel away;
     private final PotsViewModel pots;
+    private final OrdersViewModel orders;
     private final BroodLines broods = new BroodLines();
     private final ObservableList<LaneLine> lanes = FXCollections.observableArrayList();
     private final ObservableList<String> toDo = FXCollections.observableArrayList();
@@ -51,6 +52,10 @@ final class ForecastViewModel {
         this.table = new SetPointTable(desk);
         this.away = new AwayViewModel(desk.days());
         this.pots = new PotsViewModel(desk.days());
+        this.orders = new OrdersViewModel(desk.plans(), desk.days());
+        away.fromProperty().bindBidirectional(desk.plans().awayFromProperty());
+        away.toProperty().bindBidirectional(desk.plans().awayToProperty());
+        pots.safetyProperty().bindBidirectional(desk.plans().safetyProperty());
         desk.room().addListener((observed, before, now) -> {
             placed = Optional.empty();
             read();
@@ -78,6 +83,10 @@ final class ForecastViewModel {
 
     PotsViewModel pots() {
         return pots;
+    }
+
+    OrdersViewModel orders() {
+        return orders;
     }
 
     ObservableList<LaneLine> lanes() {
@@ -171,6 +180,7 @@ final class ForecastViewModel {
                 .toList();
         away.read(shown, forecasts, desk.vocabulary().get());
         pots.read(shown, desk.days().date(room.now()));
+        orders.read(room, this::forecast, desk.vocabulary().get());
         broods.read(room, this::forecast, words);
         List<String> asked = new ArrayList<>(away.toArrange(shown));
         shown.forEach(tray -> words.separation(tray.forecast(), room.now()).ifPresent(asked::add));
@@ -266,6 +276,7 @@ final class ForecastViewModel {
     /** What may stand beneath the lanes. */
     enum Part {
         AHEAD("Plan ahead"),
+        ORDERS("What to order"),
         WORDS("In words");
 
         private final String word;

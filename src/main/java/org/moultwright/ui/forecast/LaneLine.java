@@ -12,6 +12,7 @@ import org.moultwright.domain.Stage;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.ui.chart.Lane;
 import org.moultwright.workflow.BroodView;
+import org.moultwright.workflow.FirstSeen;
 import org.moultwright.workflow.TrayView;
 
 /**

@@ -12,9 +12,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.text.ChanceWords;
 import org.moultwright.ui.control.Card;
-import org.moultwright.ui.control.ChoiceGroup;
 import org.moultwright.ui.control.Scrolled;
-import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
 
 /** What a keeper plans with: another set-point, days away, pots to have ready. */
@@ -72,19 +70,13 @@ final class PlanAhead {
     }
 
     private static Card pots(PotsViewModel pots) {
-        HBox head = new HBox(Words.muted("safe to"));
-        head.getStyleClass().add("card-head");
-        ChoiceGroup<Safety> group = new ChoiceGroup<>(pots.safetyProperty(), pots.safetyProperty()::set);
-        for (Safety safety : Safety.values()) {
-            ToggleChip chip = new ToggleChip(safety.words());
-            chip.setAccessibleText("enough pots with a chance of " + safety.words());
-            chip.getStyleClass().add("small-chip");
-            group.add(chip, safety);
-            head.getChildren().add(chip);
-        }
         Label sentence = Words.wrapped(Words.strong(""));
         sentence.textProperty().bind(pots.sentenceProperty());
-        return Card.titled("Pots to have ready", head, sentence, new Scrolled("pots by day", byDay(pots)));
+        return Card.titled(
+                "Pots to have ready",
+                SafetyChips.of("enough pots", pots.safetyProperty()),
+                sentence,
+                new Scrolled("pots by day", byDay(pots)));
     }
 
     private static GridPane byDay(PotsViewModel pots) {

@@ -4,9 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import org.moultwright.compute.forecast.Composition;
+import org.moultwright.compute.plan.Safety;
+import org.moultwright.compute.plan.TrayPots;
 import org.moultwright.text.DayWords;
 
 /**
@@ -19,32 +20,25 @@ final class PotNeeds {
 
     /** Only days on which more are needed than on any before. */
     static List<Need> of(List<Foreseen> trays, Safety safety, DayWords days) {
-        Map<LocalDate, Double> byDay = new TreeMap<>();
+        Map<LocalDate, Integer> byDay = new TreeMap<>();
         for (Foreseen tray : trays) {
-            double most = 0;
+            TrayPots pots = new TrayPots(tray.lastStage(), tray.tray().alive(), safety);
+            int most = 0;
             for (Composition composition : tray.forecast().compositions()) {
-                most = Math.max(most, enough(tray, composition, safety));
-                byDay.merge(days.date(composition.at()), most, Double::sum);
+                most = Math.max(most, pots.at(composition));
+                byDay.merge(days.date(composition.at()), most, Integer::sum);
             }
         }
         List<Need> needs = new ArrayList<>();
         int before = 0;
-        for (Map.Entry<LocalDate, Double> day : byDay.entrySet()) {
-            int pots = (int) Math.round(day.getValue());
+        for (Map.Entry<LocalDate, Integer> day : byDay.entrySet()) {
+            int pots = day.getValue();
             if (pots > before) {
                 needs.add(new Need(day.getKey(), pots, pots - before));
                 before = pots;
             }
         }
         return needs;
-    }
-
-    /** Never more than there are animals. */
-    private static double enough(Foreseen tray, Composition composition, Safety safety) {
-        return Optional.ofNullable(composition.byStage().get(tray.lastStage()))
-                .map(safety::enough)
-                .map(count -> Math.min(tray.tray().alive(), Math.ceil(count)))
-                .orElse(0.0);
     }
 
     /**

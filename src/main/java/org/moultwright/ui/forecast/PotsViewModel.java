@@ -8,6 +8,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.moultwright.compute.plan.Safety;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Listing;
 

@@ -18,6 +18,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.domain.Stage;
 import org.moultwright.settings.AlarmSettings;
+import org.moultwright.settings.PlanSettings;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
 import org.moultwright.settings.Theme;
@@ -81,6 +82,10 @@ public final class SettingsViewModel {
 
     public void choose(AlarmSettings alarms) {
         change(settings.get().withAlarms(alarms));
+    }
+
+    public void choose(PlanSettings plans) {
+        change(settings.get().withPlans(plans));
     }
 
     /** Notes how cold the coldest wall of a container is; empty takes back what was said. */

@@ -15,6 +15,7 @@ import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.RoomFixture;
+import org.moultwright.ui.plan.ChosenPlans;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.ScoreForecasts;
 
@@ -29,7 +30,8 @@ public final class AccuracyPictures {
                 new InlineRunner(),
                 () -> List.of(scored()),
                 new DayWords(RoomFixture.ZONE),
-                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)));
+                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
+                ChosenPlans.usual()));
         ForecastView view = new ForecastView(model, new Appearance().paletteProperty());
         model.openAccuracy();
         return view;

@@ -32,6 +32,7 @@ import org.moultwright.ui.UnopenedSac;
 import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.Lane;
 import org.moultwright.ui.chart.LaneChart;
+import org.moultwright.ui.plan.ChosenPlans;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.PreparedForecasts;
 import org.moultwright.workflow.RoomView;
@@ -263,6 +264,7 @@ class ForecastUiTest {
                 new InlineRunner(),
                 () -> scores,
                 new DayWords(RoomFixture.ZONE),
-                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)));
+                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
+                ChosenPlans.usual()));
     }
 }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.HandsEvent;
 import org.moultwright.compute.forecast.JointChance;
+import org.moultwright.compute.plan.Safety;
 import org.moultwright.domain.Stage;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.ChanceWords;
@@ -21,19 +22,23 @@ import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.PreparedRoom;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.chart.Lane;
+import org.moultwright.ui.plan.ChosenPlans;
+import org.moultwright.ui.plan.PlanChoices;
 import org.moultwright.workflow.RoomView;
 
 /** Planning with the forecasts the program makes of the invented room: another set-point, days away, pots. */
 class PlanViewModelTest {
     private final PreparedRoom fixture = new PreparedRoom();
     private final ObjectProperty<RoomView> room = new SimpleObjectProperty<>(fixture.room());
+    private final PlanChoices plans = ChosenPlans.usual();
     private final ForecastViewModel model = new ForecastViewModel(new ForecastDesk(
             room,
             fixture.prepared()::of,
             new InlineRunner(),
             List::of,
             new DayWords(RoomFixture.ZONE),
-            new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)));
+            new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
+            plans));
 
     @Test
     void aWarmerPlaceBringsEveryLaneForwardAndBackIsAsItWas() {

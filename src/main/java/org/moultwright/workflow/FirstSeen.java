@@ -1,4 +1,4 @@
-package org.moultwright.ui.forecast;
+package org.moultwright.workflow;
 
 import java.time.Instant;
 import java.util.Optional;
@@ -8,10 +8,10 @@ import org.moultwright.domain.Look;
 import org.moultwright.domain.Stage;
 
 /** When animals that had entered a stage were first seen in a tray. */
-final class FirstSeen {
+public final class FirstSeen {
     private FirstSeen() {}
 
-    static Optional<Instant> in(BroodRecord record, String tray, Stage into) {
+    public static Optional<Instant> in(BroodRecord record, String tray, Stage into) {
         return record.checks().stream()
                 .filter(check -> check.tray().equals(tray))
                 .filter(check -> check.looks().entrySet().stream()

@@ -1,0 +1,145 @@
+package org.moultwright.document;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.moultwright.workflow.SitterSheet;
+import org.moultwright.workflow.SitterSheet.Tray;
+
+/**
+ * The sitter's page at one size of type: pieces of text and lines with their places, to be measured, then drawn.
+ *
+ * <p>Places are in points from the upper left corner of the paper.
+ */
+final class SitterPage {
+    private static final float MARGIN = PrinterDots.points(15);
+    private static final float GAP = PrinterDots.points(6);
+    private static final float BULLET = PrinterDots.points(5);
+    private static final float CODE_SHARE = 0.19f;
+    private static final float PLACE_SHARE = 0.17f;
+
+    /** In sizes: room for "Wed 13" and its box. */
+    private static final float TICK_WIDTH = 5.2f;
+
+    private static final float HAIRLINE = 0.5f;
+
+    private final LabelFonts fonts;
+    private final float size;
+    private final float width;
+    private final float height;
+    private final List<Piece> pieces = new ArrayList<>();
+    private final List<Box> boxes = new ArrayList<>();
+    private float top = MARGIN;
+
+    SitterPage(SitterSheet sheet, List<Tray> rows, LabelFonts fonts, float size) {
+        this.fonts = fonts;
+        this.size = size;
+        this.width = PrinterDots.points(sheet.paper().widthMillimetres()) - 2 * MARGIN;
+        this.height = PrinterDots.points(sheet.paper().heightMillimetres());
+        head(sheet);
+        lists(sheet.lists());
+        ticks(sheet.days());
+        trays(rows);
+        top += GAP / 2;
+        top += add(sheet.note(), false, size - 1, MARGIN, top, width);
+    }
+
+    boolean fits() {
+        return top <= height - MARGIN;
+    }
+
+    void draw(PDPageContentStream stream) {
+        try {
+            stream.setLineWidth(HAIRLINE);
+            for (Box box : boxes) {
+                stream.addRect(box.left(), height - box.top() - box.height(), box.width(), box.height());
+                stream.stroke();
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("a document cannot be made in memory", e);
+        }
+        pieces.forEach(piece -> piece.text().draw(stream, piece.left(), height - piece.top()));
+    }
+
+    private void head(SitterSheet sheet) {
+        top += add(sheet.title(), true, size * 1.9f, MARGIN, top, width);
+        top += add(sheet.dates(), true, size * 1.3f, MARGIN, top, width);
+        top += GAP / 2;
+        float high = size * 2.4f;
+        boxes.add(new Box(MARGIN, top, width, high));
+        add("Call: " + sheet.phone(), true, size * 1.3f, MARGIN + GAP / 2, top + high / 6, width - GAP);
+        top += high + GAP;
+    }
+
+    private void lists(SitterSheet.Lists lists) {
+        float column = (width - GAP) / 2;
+        float start = top;
+        list("Every day", lists.toDo(), MARGIN, column);
+        float left = top;
+        top = start;
+        list("Call when", lists.call(), MARGIN + column + GAP, column);
+        top = Math.max(left, top) + GAP / 2;
+        list("Never", lists.never(), MARGIN, width);
+        top += GAP / 2;
+    }
+
+    private void list(String title, List<String> sentences, float left, float column) {
+        top += add(title, true, size * 1.2f, left, top, column);
+        for (int i = 0; i < sentences.size(); i++) {
+            add(i + 1 + ".", false, size, left, top, BULLET);
+            top += add(sentences.get(i), false, size, left + BULLET, top, column - BULLET) + size * 0.2f;
+        }
+    }
+
+    /** A box for every day, to be ticked. */
+    private void ticks(List<String> days) {
+        top += add("Tick the day when all is done", true, size * 1.2f, MARGIN, top, width) + size * 0.2f;
+        float box = size;
+        float step = size * TICK_WIDTH;
+        float left = MARGIN;
+        for (String day : days) {
+            if (left + step > MARGIN + width) {
+                left = MARGIN;
+                top += size * 1.6f;
+            }
+            boxes.add(new Box(left, top + size * 0.2f, box, box));
+            add(day, false, size - 1, left + box * 1.3f, top + size * 0.1f, step);
+            left += step;
+        }
+        top += size * 1.6f + GAP / 2;
+    }
+
+    private void trays(List<Tray> rows) {
+        row(new Tray("Tray", "where", "what to expect in these days"), true);
+        rows.forEach(tray -> row(tray, false));
+        rule();
+    }
+
+    private void row(Tray tray, boolean isHead) {
+        rule();
+        float code = width * CODE_SHARE;
+        float place = width * PLACE_SHARE;
+        float start = top + size * 0.15f;
+        float high = Math.max(
+                add(tray.code(), true, size, MARGIN, start, code - GAP / 2),
+                add(tray.place(), isHead, size, MARGIN + code, start, place - GAP / 2));
+        float said = add(tray.expected(), isHead, size, MARGIN + code + place, start, width - code - place);
+        top = start + Math.max(high, said) + size * 0.15f;
+    }
+
+    private void rule() {
+        boxes.add(new Box(MARGIN, top, width, 0));
+    }
+
+    private float add(String words, boolean isStrong, float points, float left, float from, float column) {
+        SheetText text = SheetText.of(words, isStrong ? fonts.strong() : fonts.plain(), points, column);
+        pieces.add(new Piece(text, left, from));
+        return text.height();
+    }
+
+    private record Piece(SheetText text, float left, float top) {}
+
+    private record Box(float left, float top, float width, float height) {}
+}

@@ -1,0 +1,127 @@
+package org.moultwright.text;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.moultwright.compute.forecast.InstantInterval;
+import org.moultwright.compute.forecast.MoultForecast;
+
+/**
+ * What whoever looks after the animals has to know, in words of every day.
+ *
+ * <p>All advice is common practice, no source.
+ *
+ * @param vocabulary the names of the stages
+ * @param days the keeper's days
+ */
+public record SitterWords(Vocabulary vocabulary, DayWords days) {
+    /** What is rarer is not worth a word. */
+    private static final double WORTH_A_WORD = 0.05;
+
+    private static final double RATHER_THAN_NOT = 0.5;
+
+    public static final String TITLE = "While the keeper is away";
+
+    public static final List<String> TO_DO = List.of(
+            "Wash your hands and put gloves on.",
+            "Look at every tray, in the order below.",
+            "Lift out the dead with tweezers: curled up, dark and still, or furry with mould. Write down how many.",
+            "Touch the liner's corner. If it is dry, wet the corner, never the animals. Damp, not wet.",
+            "Close the lid. Read the display and write it down.",
+            "Take the gloves off inside out and wash your hands.");
+
+    public static final List<String> NEVER = List.of(
+            "Do not open pots.",
+            "Nothing with bare hands, nothing near your eyes: hairs itch and harm eyes. If it burns, rinse with water"
+                    + " and see a doctor.",
+            "Mains and water: keep wet hands and the water bottle away from plugs, cables and the heater. If it"
+                    + " smells of burning, pull the main plug first.",
+            "Do not feed. Do not turn the heat up or down.");
+
+    private static final String WINDOW = "Days are windows that hold 8 outcomes of 10: one time in ten it comes"
+            + " earlier, one time in ten later.";
+
+    /**
+     * When to call the keeper.
+     *
+     * @param displays what the displays usually read, if that is known
+     */
+    public static List<String> call(Optional<String> displays) {
+        return List.of(
+                "More than three dead in one tray in one day.",
+                "White, grey or green fluff anywhere in a tray.",
+                "The display is 2 °C or more off. It usually reads " + displays.orElse("_________ °C") + ".",
+                "The power was off, or something is wet that should not be.",
+                "Something is loose, or you are not sure.");
+    }
+
+    /** "Days are windows...", and what the word for the last stage means. */
+    public String note(MoultForecast any) {
+        return "%s %s are the small spiders that walk about freely."
+                .formatted(WINDOW, capital(vocabulary.plural(any.into())));
+    }
+
+    /** The same where nothing is known of any tray. */
+    public static String note() {
+        return WINDOW;
+    }
+
+    /** "Saturday 9 May to Saturday 16 May". */
+    public String dates(Instant from, Instant lastDay) {
+        String first = days.longDay(from);
+        String last = days.longDay(lastDay);
+        return first.equals(last) ? first : first + " to " + last;
+    }
+
+    /**
+     * What may happen in a tray between two instants.
+     *
+     * @param moult when its animals enter the last stage; empty where too little is known
+     * @param partBy when they are to be parted, if that is known
+     */
+    public String expected(Optional<MoultForecast> moult, Optional<Instant> partBy, Instant from, Instant to) {
+        if (moult.isEmpty()) {
+            return "Too early to say. Look well.";
+        }
+        String stages = vocabulary.plural(moult.get().into());
+        List<String> likely = new ArrayList<>();
+        List<String> perhaps = new ArrayList<>();
+        if (!moult.get().hasBegun()) {
+            sort("first " + stages, moult.get().first(), from, to, likely, perhaps);
+        }
+        sort("half are " + stages, moult.get().half(), from, to, likely, perhaps);
+        sort("nearly all are " + stages, moult.get().most(), from, to, likely, perhaps);
+        List<String> sentences = new ArrayList<>();
+        if (moult.get().hasBegun()) {
+            sentences.add(capital(stages) + " are in it already.");
+        }
+        said("Expect: ", likely).ifPresent(sentences::add);
+        said("Perhaps: ", perhaps).ifPresent(sentences::add);
+        if (sentences.isEmpty()) {
+            sentences.add("Nothing special.");
+        }
+        partBy.filter(due -> due.isBefore(to))
+                .map(due -> days.day(due.isBefore(from) ? from : due))
+                .map("They may have to be parted from %s: call that day."::formatted)
+                .ifPresent(sentences::add);
+        return String.join(" ", sentences);
+    }
+
+    private void sort(
+            String what, InstantInterval when, Instant from, Instant to, List<String> likely, List<String> perhaps) {
+        double chance = when.chanceBetween(from, to);
+        if (chance >= WORTH_A_WORD) {
+            (chance >= RATHER_THAN_NOT ? likely : perhaps).add(what + " " + days.days(when.p10(), when.p90()));
+        }
+    }
+
+    private static Optional<String> said(String lead, List<String> what) {
+        return what.isEmpty() ? Optional.empty() : Optional.of(lead + String.join(", ", what) + ".");
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+}

@@ -1,0 +1,85 @@
+package org.moultwright.ui.forecast;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.ToIntFunction;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.moultwright.settings.PlanSettings;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Scrolled;
+import org.moultwright.ui.control.Words;
+
+/** What to order by when, and how long it takes to come. */
+final class OrdersCard {
+    private static final String RULE = "Pots and labels are there the day before the first slings, food the day"
+            + " before the first meal, a week later: common practice, no source.";
+
+    private final OrdersViewModel orders;
+
+    private OrdersCard(OrdersViewModel orders) {
+        this.orders = orders;
+    }
+
+    static Card of(OrdersViewModel orders) {
+        OrdersCard card = new OrdersCard(orders);
+        Label nothing = Lines.sentence("");
+        nothing.textProperty().bind(orders.nothingProperty());
+        nothing.managedProperty().bind(nothing.textProperty().isNotEmpty());
+        VBox words = new VBox(nothing, Lines.of(orders.lines(), OrdersCard::line));
+        words.getStyleClass().add("lines");
+        VBox left = new VBox(new Scrolled("what to order", words));
+        left.setMinWidth(0);
+        HBox.setHgrow(left, Priority.ALWAYS);
+        HBox both = new HBox(left, card.terms());
+        both.getStyleClass().add("what-if-columns");
+        VBox.setVgrow(both, Priority.ALWAYS);
+        return Card.titled("What to order", both);
+    }
+
+    private static List<Node> line(OrdersViewModel.Line line) {
+        Label brood = Words.strong(line.brood());
+        brood.getStyleClass().add("order-brood");
+        VBox sentences = new VBox(Lines.sentence(line.pots()), Lines.sentence(line.food()));
+        HBox.setHgrow(sentences, Priority.ALWAYS);
+        return List.of(new HBox(brood, sentences));
+    }
+
+    private VBox terms() {
+        Label problem = Words.wrapped(Words.styled("", "problem"));
+        problem.textProperty().bind(orders.problemProperty());
+        problem.managedProperty().bind(problem.textProperty().isNotEmpty());
+        VBox terms = new VBox(
+                SafetyChips.of("in time", orders.plans().safetyProperty()),
+                days("pots and labels take", PlanSettings::potDays, orders::potDays),
+                days("food takes", PlanSettings::foodDays, orders::foodDays),
+                problem,
+                Words.wrapped(Words.caption(RULE)));
+        terms.getStyleClass().addAll("lines", "order-terms");
+        return terms;
+    }
+
+    /** Taken when the field is left, or at Enter. */
+    private HBox days(String what, ToIntFunction<PlanSettings> kept, Consumer<String> take) {
+        TextField field = new TextField();
+        field.setAccessibleText(what + ", days");
+        field.getStyleClass().addAll("short-field", "days-field");
+        Runnable show = () ->
+                field.setText(Integer.toString(kept.applyAsInt(orders.plans().settings())));
+        orders.plans().settingsProperty().addListener((observed, before, now) -> show.run());
+        show.run();
+        field.setOnAction(event -> take.accept(field.getText()));
+        field.focusedProperty().addListener((observed, before, focused) -> {
+            if (!focused) {
+                take.accept(field.getText());
+            }
+        });
+        HBox row = new HBox(Words.plain(what), field, Words.muted("days"));
+        row.getStyleClass().add("card-head");
+        return row;
+    }
+}

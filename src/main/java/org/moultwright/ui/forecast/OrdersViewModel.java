@@ -1,0 +1,105 @@
+package org.moultwright.ui.forecast;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.settings.PlanSettings;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.OrderWords;
+import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.plan.PlanChoices;
+import org.moultwright.workflow.BroodOrder;
+import org.moultwright.workflow.BroodView;
+import org.moultwright.workflow.OrderTerms;
+import org.moultwright.workflow.RoomView;
+
+/** What to order for each brood, and by when. */
+final class OrdersViewModel {
+    private static final String NOTHING =
+            "Nothing to order yet. Once it can be said when slings come, what to order by when stands here.";
+    private static final String NO_DAYS =
+            "Write whole days from 0 to " + PlanSettings.MOST_DAYS + ". Until then the figure before holds.";
+
+    private final PlanChoices plans;
+    private final DayWords days;
+    private final ObservableList<Line> lines = FXCollections.observableArrayList();
+    private final ReadOnlyStringWrapper nothing = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private Function<OrderTerms, List<BroodOrder>> orders = terms -> List.of();
+    private Function<BroodOrder, String> stages = order -> "";
+    private Instant now = Instant.EPOCH;
+
+    OrdersViewModel(PlanChoices plans, DayWords days) {
+        this.plans = plans;
+        this.days = days;
+        plans.safetyProperty().addListener((observed, before, after) -> show());
+        plans.settingsProperty().addListener((observed, before, after) -> show());
+    }
+
+    PlanChoices plans() {
+        return plans;
+    }
+
+    /** One for each brood of which something can be said. */
+    ObservableList<Line> lines() {
+        return lines;
+    }
+
+    /** Stands there instead of lines; empty where there are some. */
+    ReadOnlyStringProperty nothingProperty() {
+        return nothing.getReadOnlyProperty();
+    }
+
+    /** What is wrong with the days typed last; empty when nothing is. */
+    ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    void potDays(String typed) {
+        take(typed, PlanSettings::withPotDays);
+    }
+
+    void foodDays(String typed) {
+        take(typed, PlanSettings::withFoodDays);
+    }
+
+    void read(RoomView room, Function<BroodView, Optional<BroodForecast>> forecasts, Vocabulary vocabulary) {
+        now = room.now();
+        stages = order -> vocabulary.plural(order.into());
+        orders = terms -> room.broods().stream()
+                .flatMap(brood -> forecasts.apply(brood).stream()
+                        .flatMap(forecast -> BroodOrder.of(brood, forecast, terms).stream()))
+                .toList();
+        show();
+    }
+
+    private void show() {
+        OrderWords words = new OrderWords(days, plans.safetyProperty().get());
+        lines.setAll(orders.apply(plans.terms(days, now)).stream()
+                .map(order -> new Line(
+                        order.brood(),
+                        words.pots(order.count(), order.pots(), order.hasBegun(), stages.apply(order)),
+                        words.food(order.count(), order.food())))
+                .toList());
+        nothing.set(lines.isEmpty() ? NOTHING : "");
+    }
+
+    private void take(String typed, BiFunction<PlanSettings, Integer, PlanSettings> with) {
+        Optional<Integer> whole = Optional.of(typed.strip())
+                .filter(text -> text.matches("\\d{1,3}"))
+                .map(Integer::valueOf)
+                .filter(number -> number <= PlanSettings.MOST_DAYS);
+        problem.set(whole.isPresent() ? "" : NO_DAYS);
+        whole.map(number -> with.apply(plans.settings(), number)).ifPresent(plans::keep);
+    }
+
+    /** What to order for one brood, in sentences. */
+    record Line(String brood, String pots, String food) {}
+}

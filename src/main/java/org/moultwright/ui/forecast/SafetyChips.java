@@ -1,0 +1,30 @@
+package org.moultwright.ui.forecast;
+
+import javafx.beans.property.ObjectProperty;
+import javafx.scene.layout.HBox;
+import org.moultwright.compute.plan.Safety;
+import org.moultwright.text.ChanceWords;
+import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.ToggleChip;
+import org.moultwright.ui.control.Words;
+
+/** The choice of how safe it shall be. */
+final class SafetyChips {
+    private SafetyChips() {}
+
+    /** @param name what a screen reader says before the chance */
+    static HBox of(String name, ObjectProperty<Safety> chosen) {
+        HBox row = new HBox(Words.muted("safe to"));
+        row.getStyleClass().add("card-head");
+        ChoiceGroup<Safety> group = new ChoiceGroup<>(chosen, chosen::set);
+        for (Safety safety : Safety.values()) {
+            String percent = ChanceWords.percent(safety.chance());
+            ToggleChip chip = new ToggleChip(percent);
+            chip.setAccessibleText(name + " with a chance of " + percent);
+            chip.getStyleClass().add("small-chip");
+            group.add(chip, safety);
+            row.getChildren().add(chip);
+        }
+        return row;
+    }
+}

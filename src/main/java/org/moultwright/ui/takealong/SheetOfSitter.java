@@ -1,0 +1,72 @@
+package org.moultwright.ui.takealong;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.moultwright.settings.PlanSettings;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.Listing;
+import org.moultwright.text.SitterWords;
+import org.moultwright.text.Vocabulary;
+import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.SitterSheet;
+
+/**
+ * The sitter's sheet for the days the keeper is away.
+ *
+ * @param from the first day away
+ * @param to the last, not before the first
+ */
+record SheetOfSitter(LocalDate from, LocalDate to) {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d", Locale.ENGLISH);
+
+    /** More boxes than this are not ticked. */
+    private static final int MOST_DAYS = 31;
+
+    SitterSheet of(RoomView room, Vocabulary vocabulary, DayWords days, PlanSettings plans, Instant madeAt) {
+        SitterWords words = new SitterWords(vocabulary, days);
+        Instant leaving = from.atStartOfDay(days.zone()).toInstant();
+        Instant returning = to.plusDays(1).atStartOfDay(days.zone()).toInstant();
+        List<Expected> trays = Expected.in(room);
+        return new SitterSheet(
+                plans.paper(),
+                SitterWords.TITLE,
+                words.dates(leaving, returning.minusSeconds(1)),
+                plans.phone(),
+                from.datesUntil(to.plusDays(1))
+                        .limit(MOST_DAYS)
+                        .map(DAY::format)
+                        .toList(),
+                new SitterSheet.Lists(SitterWords.TO_DO, SitterWords.call(usual(room)), SitterWords.NEVER),
+                trays.stream()
+                        .map(tray -> new SitterSheet.Tray(
+                                tray.tray().tray(),
+                                tray.tray().place(),
+                                words.expected(tray.moult(), tray.partBy(), leaving, returning)))
+                        .toList(),
+                trays.stream()
+                        .flatMap(tray -> tray.moult().stream())
+                        .findFirst()
+                        .map(words::note)
+                        .orElse(SitterWords.note()),
+                madeAt);
+    }
+
+    /** "28.3 °C (INC-1)": what the displays are set to. */
+    private static Optional<String> usual(RoomView room) {
+        List<String> displays = room.broods().stream()
+                .flatMap(brood -> brood.record().setPoints().stream())
+                .filter(point -> point.span().contains(room.now()))
+                .flatMap(point -> Double.isNaN(point.temperatureCelsius())
+                        ? Stream.empty()
+                        : Stream.of(String.format(
+                                Locale.ROOT, "%.1f °C (%s)", point.temperatureCelsius(), point.container())))
+                .distinct()
+                .toList();
+        return displays.isEmpty() ? Optional.empty() : Optional.of(Listing.and(displays));
+    }
+}

@@ -1,0 +1,78 @@
+package org.moultwright.ui.takealong;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.StackPane;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.shell.KeyHint;
+import org.moultwright.ui.shell.PlainScreen;
+import org.moultwright.ui.shell.Screen;
+
+/** The page that opens over the forecast: what can be taken along of it. */
+public final class TakeAlong {
+    private static final KeyHint KEY = new KeyHint("Ctrl + T", "take along: a sitter's sheet, a calendar");
+    private static final KeyCombination OPEN = new KeyCodeCombination(KeyCode.T, KeyCombination.SHORTCUT_DOWN);
+
+    private final TakeAlongViewModel model;
+    private final StackPane pages = new StackPane();
+    private final TakeAlongView view;
+    private Runnable close = () -> {};
+
+    public TakeAlong(TakeAlongDesk desk) {
+        this.model = new TakeAlongViewModel(desk);
+        this.view = new TakeAlongView(model, () -> close.run());
+    }
+
+    /** The one word the forecast shows for it. */
+    public Node button() {
+        Button button = Buttons.secondary("Take along", this::open);
+        button.getStyleClass().add("small-button");
+        return button;
+    }
+
+    /** The screen over which the page opens. */
+    public Screen over(Screen screen) {
+        close = () -> {
+            pages.getChildren().setAll(screen.node());
+            screen.shown();
+        };
+        pages.getChildren().setAll(screen.node());
+        pages.addEventHandler(KeyEvent.KEY_PRESSED, event -> pressed(event, screen));
+        List<KeyHint> keys = new ArrayList<>(screen.keys());
+        keys.add(KEY);
+        return new PlainScreen(screen.id(), screen.word(), screen.icon(), pages, () -> shown(screen), keys);
+    }
+
+    /** A page half filled in waits for its keeper. */
+    private void shown(Screen screen) {
+        if (isClosed(screen)) {
+            screen.shown();
+        }
+    }
+
+    private boolean isClosed(Screen screen) {
+        return pages.getChildren().contains(screen.node());
+    }
+
+    private void open() {
+        model.openAnew();
+        pages.getChildren().setAll(view);
+        view.takeFocus();
+    }
+
+    private void pressed(KeyEvent event, Screen screen) {
+        if (OPEN.match(event) && isClosed(screen)) {
+            open();
+            event.consume();
+        } else if (event.getCode() == KeyCode.ESCAPE && !isClosed(screen)) {
+            close.run();
+            event.consume();
+        }
+    }
+}

@@ -1,0 +1,158 @@
+package org.moultwright.ui.takealong;
+
+import java.util.function.Function;
+import javafx.beans.value.ObservableValue;
+import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.moultwright.domain.label.Paper;
+import org.moultwright.ui.control.Banner;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.DayPicker;
+import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Scrolled;
+import org.moultwright.ui.control.ToggleChip;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Words;
+
+/** Lays out what can be taken along: the sitter's sheet at the left, the calendar at the right. */
+final class TakeAlongView extends VBox {
+    private static final String SUBTITLE = "as things are; a set-point tried on is left out";
+    private static final String SHEET = "One page for whoever looks after the trays: what to do each day, when to call,"
+            + " what never to do, and what to expect in each tray on those days.";
+    private static final String CALENDAR =
+            "For any calendar program. Saved and taken in again, dates move; nothing" + " stands there twice.";
+
+    private final TakeAlongViewModel model;
+    private final DayPicker from;
+
+    TakeAlongView(TakeAlongViewModel model, Runnable close) {
+        this.model = model;
+        this.from = new DayPicker("first day away", model.plans().awayFromProperty());
+        PageHeader header = new PageHeader("Take along", Buttons.secondary("Back", close));
+        header.subtitleProperty().set(SUBTITLE);
+        Banner failure = new Banner(Tone.BAD);
+        failure.sentenceProperty().bind(model.failureProperty().map(words -> words.orElse("")));
+        Banner saved = new Banner(Tone.OK);
+        saved.sentenceProperty().bind(model.savedProperty());
+        HBox cards = new HBox(sheet(), calendar());
+        cards.getStyleClass().addAll("what-if-columns", "take-along");
+        cards.getChildren().forEach(card -> HBox.setHgrow(card, Priority.ALWAYS));
+        setVgrow(cards, Priority.ALWAYS);
+        getStyleClass().add("page");
+        getChildren().addAll(header, failure, saved, cards);
+    }
+
+    void takeFocus() {
+        from.requestFocus();
+    }
+
+    private Card sheet() {
+        TextField phone = new TextField();
+        phone.setAccessibleText("phone number the sitter calls");
+        phone.setPromptText("empty: a line to write it on");
+        phone.textProperty().bindBidirectional(model.phoneProperty());
+        phone.focusedProperty().addListener((observed, before, focused) -> {
+            if (!focused) {
+                model.keepTyped();
+            }
+        });
+        GridPane form = new GridPane();
+        form.getStyleClass().add("form");
+        form.addRow(
+                0,
+                Words.plain("Away"),
+                row(
+                        from,
+                        Words.muted("to"),
+                        new DayPicker("last day away", model.plans().awayToProperty())));
+        form.addRow(1, Words.plain("Call"), phone);
+        form.addRow(2, Words.plain("Paper"), papers());
+        Card card = Card.titled(
+                "Sitter's sheet",
+                Words.wrapped(Words.muted(SHEET)),
+                form,
+                new Scrolled("what the sheet says of each tray", trays()),
+                problem(model.sheetProblemProperty()),
+                save("Save the sheet", model::saveSheet, model.sheetProblemProperty()));
+        card.setPrefWidth(0);
+        return card;
+    }
+
+    private GridPane trays() {
+        return rows(model.trays(), tray ->
+                new Node[] {Words.strong(tray.code()), Words.wrapped(Words.plain(tray.expected()))});
+    }
+
+    private Node papers() {
+        HBox chips = row();
+        ChoiceGroup<Paper> group = new ChoiceGroup<>(model.paperProperty(), model.paperProperty()::set);
+        for (Paper paper : Paper.values()) {
+            ToggleChip chip = new ToggleChip(paper.title());
+            group.add(chip, paper);
+            chips.getChildren().add(chip);
+        }
+        return chips;
+    }
+
+    private Card calendar() {
+        GridPane grid = rows(model.entries(), entry ->
+                new Node[] {Words.strong(model.when(entry)), Words.wrapped(Words.plain(entry.title()))});
+        Card card = Card.titled(
+                "Calendar",
+                Words.wrapped(Words.muted(CALENDAR)),
+                new Scrolled("what stands in the calendar", grid),
+                problem(model.calendarProblemProperty()),
+                save("Save the calendar", model::saveCalendar, model.calendarProblemProperty()));
+        card.setPrefWidth(0);
+        return card;
+    }
+
+    /** A row for each, made anew whenever they change; what stands first in a row is never cut. */
+    private static <T> GridPane rows(ObservableList<T> items, Function<T, Node[]> row) {
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("form");
+        ColumnConstraints first = new ColumnConstraints();
+        first.setMinWidth(Region.USE_PREF_SIZE);
+        grid.getColumnConstraints().add(first);
+        Runnable show = () -> {
+            grid.getChildren().clear();
+            items.forEach(item -> grid.addRow(grid.getRowCount(), row.apply(item)));
+            grid.getChildren().forEach(node -> GridPane.setValignment(node, VPos.TOP));
+        };
+        items.addListener((ListChangeListener<T>) change -> show.run());
+        show.run();
+        return grid;
+    }
+
+    private static Button save(String word, Runnable action, ObservableValue<String> problem) {
+        Button button = Buttons.primary(word, action);
+        button.disableProperty().bind(problem.map(words -> !words.isEmpty()));
+        return button;
+    }
+
+    private static Label problem(ObservableValue<String> sentence) {
+        Label label = Words.wrapped(Words.styled("", "problem"));
+        label.textProperty().bind(sentence);
+        label.managedProperty().bind(label.textProperty().isNotEmpty());
+        return label;
+    }
+
+    private static HBox row(Node... nodes) {
+        HBox row = new HBox(nodes);
+        row.getStyleClass().add("outcome-row");
+        return row;
+    }
+}
