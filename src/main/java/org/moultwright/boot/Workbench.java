@@ -58,6 +58,8 @@ import org.moultwright.ui.round.RoundDesk;
 import org.moultwright.ui.round.RoundScreen;
 import org.moultwright.ui.settings.SettingsScreen;
 import org.moultwright.ui.settings.SettingsViewModel;
+import org.moultwright.ui.shelf.ShelfDesk;
+import org.moultwright.ui.shelf.ShelfScreen;
 import org.moultwright.ui.shell.Notice;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ShellView;
@@ -67,6 +69,7 @@ import org.moultwright.ui.takealong.TakeAlong;
 import org.moultwright.ui.takealong.TakeAlongDesk;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Palette;
+import org.moultwright.workflow.ArrangeShelf;
 import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.BroodFolders;
 import org.moultwright.workflow.CalibratedBook;
@@ -79,6 +82,7 @@ import org.moultwright.workflow.RecordRound;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.ScoreForecasts;
+import org.moultwright.workflow.ShareTrays;
 import org.moultwright.workflow.StateBelief;
 import org.moultwright.workflow.TakeInFolders;
 import org.moultwright.workflow.TakeInReadings;
@@ -293,6 +297,19 @@ final class Workbench implements AutoCloseable {
                         new BroodsDesk(
                                 roomView, this::readAgain, waysIn(book, ids), beliefs, keeper, clock, days, words),
                         palette),
+                ShelfScreen.of(new ShelfDesk(
+                        roomView,
+                        this::readAgain,
+                        new ArrangeShelf(book, clock, ids),
+                        new ShareTrays(book, clock, ids),
+                        undo,
+                        new PdfLabelPrinter(),
+                        new PdfFileDialog(this::window, HOME)::choose,
+                        keeper,
+                        shell,
+                        clock,
+                        days,
+                        words)),
                 writeIn.over(climate.screen()),
                 takeAlong.over(ForecastScreen.of(
                         new ForecastDesk(roomView, prepared::of, whatIf, scores::byEvent, days, words, plans),

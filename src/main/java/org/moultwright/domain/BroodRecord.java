@@ -97,6 +97,23 @@ public record BroodRecord(
                 brood, ledger, checks, stays, probeStays, setPoints, others, mould, care, pots, runUp, extremes);
     }
 
+    /** This record with other places: where containers and probes were, and what containers were set to. */
+    public BroodRecord withPlaces(List<Stay> otherStays, List<ProbeStay> otherProbeStays, List<SetPoint> others) {
+        return new BroodRecord(
+                brood,
+                ledger,
+                checks,
+                otherStays,
+                otherProbeStays,
+                others,
+                readings,
+                mould,
+                care,
+                pots,
+                runUp,
+                extremes);
+    }
+
     /** This record with other probe stays. */
     public BroodRecord withProbeStays(List<ProbeStay> others) {
         return new BroodRecord(

@@ -18,6 +18,7 @@ public record Cause(String words) {
     public static final Cause POTTED = new Cause("potted");
     public static final Cause LOST_IN_POTTING = new Cause("lost in potting");
     public static final Cause MOVED = new Cause("moved");
+    public static final Cause ISOLATED = new Cause("isolated");
 
     public Cause {
         Require.text("words", words);

@@ -33,4 +33,19 @@ public record Shelf(List<Stay> stays) {
         }
         return new ArrayList<>(path);
     }
+
+    /** This shelf as these moves leave it, one after the other. */
+    public Shelf with(List<ContainerMove> moves) {
+        return moves.isEmpty() ? this : new Shelf(MovedStays.of(stays, moves));
+    }
+
+    /** The codes of what stands in a container at an instant. */
+    public List<String> inside(String container, Instant instant) {
+        return stays.stream()
+                .filter(stay -> stay.inside().filter(container::equals).isPresent()
+                        && stay.span().contains(instant))
+                .map(Stay::container)
+                .distinct()
+                .toList();
+    }
 }

@@ -33,6 +33,7 @@ final class StoreCheck {
             new Reference("extremes", "brood", "brood", "code"),
             new Reference("extremes", "deed", "deed", "id"),
             new Reference("probe_placing", "deed", "deed", "id"),
+            new Reference("container_move", "deed", "deed", "id"),
             new Reference("probe_placing", "probe", "probe", "code"),
             new Reference("hand_reading", "deed", "deed", "id"),
             new Reference("hand_reading", "probe", "probe", "code"),

@@ -7,6 +7,7 @@ import java.util.UUID;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.LessonNote;
+import org.moultwright.domain.Shelf;
 
 /**
  * The keeper's book of broods.
@@ -21,7 +22,8 @@ public interface BroodBook {
 
     /**
      * Everything written about one brood except its probes' readings, which are in the {@link ReadingLog}. What
-     * was written at the desk of the climate of a container the brood knows is written about it.
+     * was written at the desk of the climate of a container the brood knows is written about it, and so is every
+     * place its trays and their containers were moved to at the desk.
      * Looks, notes and pots of undone deeds are left out; the ledger keeps their entries and the reversals.
      */
     Optional<BroodRecord> find(String code);
@@ -37,7 +39,7 @@ public interface BroodBook {
     TakenIn takeIn(BroodRecord record, ReadingSource readings);
 
     /**
-     * Keeps a deed. One that undoes another also withdraws that one's looks, notes, pots and
+     * Keeps a deed. One that undoes another also withdraws that one's looks, notes, pots, moves and
      * what it wrote of the climate, readings among it.
      *
      * @throws IllegalArgumentException if the brood's ledger could not hold the deed's entries, or the
@@ -53,6 +55,9 @@ public interface BroodBook {
 
     /** The rows of a deed as it was kept. */
     Optional<Deed> deed(UUID id);
+
+    /** Where every container of the room stood, as told by brood folders and by the moves that stand. */
+    Shelf shelf();
 
     /** How many rows of each sort a brood brought that were not there before. */
     record TakenIn(int rows, long readings) {

@@ -8,6 +8,7 @@ import org.moultwright.compute.calibration.CalibratedStays;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.LessonNote;
+import org.moultwright.domain.Shelf;
 
 /**
  * The book of broods as its probes are calibrated by now: each brood's stays of probes carry the correction in
@@ -56,5 +57,10 @@ public final class CalibratedBook implements BroodBook {
     @Override
     public Optional<Deed> deed(UUID id) {
         return raw.deed(id);
+    }
+
+    @Override
+    public Shelf shelf() {
+        return raw.shelf();
     }
 }

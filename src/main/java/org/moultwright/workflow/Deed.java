@@ -9,6 +9,7 @@ import org.moultwright.domain.BeliefNote;
 import org.moultwright.domain.Calibration;
 import org.moultwright.domain.CareNote;
 import org.moultwright.domain.Check;
+import org.moultwright.domain.ContainerMove;
 import org.moultwright.domain.DisplayNote;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.LessonNote;
@@ -49,7 +50,7 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
         }
     }
 
-    /** The rows of a deed; any list may be empty. */
+    /** The rows of a deed; any list may be empty. Containers are moved by deeds of either sort. */
     public record Content(
             List<LedgerEntry> entries,
             List<Check> checks,
@@ -60,7 +61,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             List<LessonNote> lessons,
             List<Calibration> calibrations,
             List<DisplayNote> displays,
-            ClimateWriting climate) {
+            ClimateWriting climate,
+            List<ContainerMove> moves) {
         public static final Content NOTHING = new Content(List.of(), List.of(), List.of(), List.of(), List.of());
 
         public Content {
@@ -73,6 +75,7 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             lessons = List.copyOf(lessons);
             calibrations = List.copyOf(calibrations);
             displays = List.copyOf(displays);
+            moves = List.copyOf(moves);
         }
 
         /** The rows of a deed about a brood. */
@@ -92,7 +95,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     List.of(),
                     List.of(),
                     List.of(),
-                    ClimateWriting.NOTHING);
+                    ClimateWriting.NOTHING,
+                    List.of());
         }
 
         /** What a keeper came to believe of a brood's timing, or of what is to be learned from it. */
@@ -107,7 +111,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     lessons,
                     List.of(),
                     List.of(),
-                    ClimateWriting.NOTHING);
+                    ClimateWriting.NOTHING,
+                    List.of());
         }
 
         /** The rows of a deed about the room's instruments. */
@@ -133,7 +138,19 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     List.of(),
                     calibrations,
                     displays,
-                    climate);
+                    climate,
+                    List.of());
+        }
+
+        /** The rows of a deed that moves containers and nothing else. */
+        public static Content ofMoves(List<ContainerMove> moves) {
+            return NOTHING.withMoves(moves);
+        }
+
+        /** These rows and moves of containers. */
+        public Content withMoves(List<ContainerMove> others) {
+            return new Content(
+                    entries, checks, mould, care, pots, beliefs, lessons, calibrations, displays, climate, others);
         }
 
         private boolean isOfBrood() {

@@ -69,7 +69,8 @@ public final class Room {
                 broods,
                 latestReadings(now, broods),
                 book.latestDeeds(NEWEST).stream().findFirst(),
-                leftOut);
+                leftOut,
+                book.shelf());
     }
 
     private BroodView view(BroodRecord written, BroodRecord whole, PastBroods past, Instant now) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.Reading;
+import org.moultwright.domain.Shelf;
 
 /**
  * The whole room as it stood at one instant: what every screen shows, computed once.
@@ -15,13 +16,15 @@ import org.moultwright.domain.Reading;
  * @param latestReadings the last reading of each probe up to now, by probe code
  * @param lastDeed what Undo would take back
  * @param leftOut completed broods from which nothing is to be learned, by code
+ * @param shelf where all containers stood
  */
 public record RoomView(
         Instant now,
         List<BroodView> broods,
         Map<String, Reading> latestReadings,
         Optional<Deed.Summary> lastDeed,
-        Map<String, LessonNote> leftOut) {
+        Map<String, LessonNote> leftOut,
+        Shelf shelf) {
     public static final RoomView EMPTY = new RoomView(Instant.EPOCH, List.of(), Map.of(), Optional.empty());
 
     public RoomView {
@@ -30,10 +33,19 @@ public record RoomView(
         leftOut = Map.copyOf(leftOut);
     }
 
-    /** A room in which every completed brood teaches. */
+    /** A room in which every completed brood teaches, without a container but those its broods know. */
     public RoomView(
             Instant now, List<BroodView> broods, Map<String, Reading> latestReadings, Optional<Deed.Summary> lastDeed) {
-        this(now, broods, latestReadings, lastDeed, Map.of());
+        this(
+                now,
+                broods,
+                latestReadings,
+                lastDeed,
+                Map.of(),
+                new Shelf(broods.stream()
+                        .flatMap(brood -> brood.record().stays().stream())
+                        .distinct()
+                        .toList()));
     }
 
     /** Trays that hold animals, of all broods, in shelf order. */

@@ -29,6 +29,7 @@ class MigrationsStoreTest {
     private static final int WITH_INSTRUMENTS = 2;
     private static final int WITH_BELIEFS = 4;
     private static final int WITH_CLIMATE_WRITTEN = 4;
+    private static final int WITH_CONTAINERS_MOVED = 5;
     private static final Migrations WITH_A_NEXT = withA("next");
     private static final Migrations WITH_A_BROKEN_NEXT = withA("broken");
 
@@ -73,6 +74,8 @@ class MigrationsStoreTest {
             int written = past.version() >= WITH_CLIMATE_WRITTEN ? 1 : 0;
             assertThat(store.climate().extremes()).hasSize(written);
             assertThat(store.climate().placings()).hasSize(written);
+            assertThat(store.book().shelf().stayOf("box 9", PastStore.EVENING).isPresent())
+                    .isEqualTo(past.version() >= WITH_CONTAINERS_MOVED);
         }
         if (past.version() < Migrations.OURS.latest()) {
             assertThat(backup(past.version())).hasBinaryContent(before);

@@ -19,6 +19,7 @@ import org.moultwright.domain.AlarmKind;
 import org.moultwright.domain.AlarmTurn;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.ContainerKind;
 import org.moultwright.domain.Extremes;
 import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.LedgerEntry;
@@ -30,6 +31,7 @@ import org.moultwright.domain.Stage;
 import org.moultwright.domain.Stay;
 import org.moultwright.domain.Timing;
 import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.workflow.ArrangeShelf;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.NoteDisplay;
 import org.moultwright.workflow.ReadingLog.Logged;
@@ -44,7 +46,7 @@ import org.moultwright.workflow.WriteClimate;
  * <p>Run as a program it makes those of the present version, in the folder given, before a migration is added;
  * DEVELOPERS.md gives the command. All that a store can hold is to be in it: broods taken in, deeds kept and
  * undone, readings packed and in rows, with and without raw lines, a display read, an alarm, a lowest and highest, a
- * reading typed, a timing believed and a brood left out of learning. What a version adds is
+ * reading typed, a tray moved, a timing believed and a brood left out of learning. What a version adds is
  * added here before its store is made.
  *
  * @param version the version of its tables
@@ -52,7 +54,7 @@ import org.moultwright.workflow.WriteClimate;
  */
 record PastStore(int version, Path folder) {
     private static final int BROODS = 2;
-    private static final Instant EVENING = Instant.parse("2026-06-01T19:00:00Z");
+    static final Instant EVENING = Instant.parse("2026-06-01T19:00:00Z");
     private static final Instant END_OF_TIME = Instant.parse("9999-01-01T00:00:00Z");
 
     public static void main(String[] arguments) throws IOException {
@@ -121,6 +123,9 @@ record PastStore(int version, Path folder) {
         WriteClimate write = new WriteClimate(store.book(), store.climate(), () -> EVENING, UUID::randomUUID);
         write.keep(new Extremes("A1", EVENING.minusSeconds(86_400), EVENING, 24.5, 27, 65, 80));
         write.keep("A1", new Reading(EVENING.minusSeconds(3_600), 26.25, 71, Quality.GOOD));
+        ArrangeShelf arrange = new ArrangeShelf(store.book(), () -> EVENING, UUID::randomUUID);
+        arrange.add("box 9", ContainerKind.BOX, Optional.empty());
+        arrange.move("A1", Optional.of("box 9"), EVENING);
         store.alarms()
                 .append(List.of(new AlarmEntry(
                         UUID.randomUUID(), EVENING, "A1", AlarmKind.HIGH, AlarmTurn.RAISED, 29.5, Optional.empty())));

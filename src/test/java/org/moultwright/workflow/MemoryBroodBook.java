@@ -19,6 +19,8 @@ import org.moultwright.domain.Extremes;
 import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Require;
+import org.moultwright.domain.Shelf;
+import org.moultwright.domain.Stay;
 
 /** A book of broods in memory, for tests of what is above the store. */
 public final class MemoryBroodBook implements BroodBook, ClimateBook {
@@ -65,6 +67,15 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
     @Override
     public synchronized Optional<Deed> deed(UUID id) {
         return Optional.ofNullable(deeds.get(id));
+    }
+
+    @Override
+    public synchronized Shelf shelf() {
+        List<Stay> stays = takenIn.values().stream()
+                .flatMap(record -> record.stays().stream())
+                .distinct()
+                .toList();
+        return new Shelf(stays).with(ofRoom(Deed.Content::moves));
     }
 
     @Override

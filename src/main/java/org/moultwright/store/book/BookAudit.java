@@ -30,6 +30,7 @@ public record BookAudit(int broods, int entries, List<Problem> problems) {
                     .map(record -> record.ledger().entries().size())
                     .orElse(0);
         }
+        moves(handle, problems);
         undone(handle).forEach(deed -> requireReversed(handle, deed, problems));
         return new BookAudit(codes.size(), entries, List.copyOf(problems));
     }
@@ -41,6 +42,14 @@ public record BookAudit(int broods, int entries, List<Problem> problems) {
         } catch (IllegalArgumentException e) {
             problems.add(new Problem("ledger_entry", "brood " + code, String.valueOf(e.getMessage())));
             return Optional.empty();
+        }
+    }
+
+    private static void moves(Handle handle, List<Problem> problems) {
+        try {
+            TABLES.moves.all(handle);
+        } catch (IllegalArgumentException e) {
+            problems.add(new Problem("container_move", "a row", String.valueOf(e.getMessage())));
         }
     }
 

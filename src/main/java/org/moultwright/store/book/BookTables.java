@@ -32,12 +32,13 @@ final class BookTables {
     private final CalibrationTable calibrations = new CalibrationTable();
     private final DisplayTable displays = new DisplayTable();
     private final WrittenClimate written = new WrittenClimate();
+    final WrittenMoves moves = new WrittenMoves();
 
     BroodRecord record(Handle handle, Brood brood) {
-        return written.joined(handle, taken(handle, brood));
+        return written.joined(handle, moves.joined(handle, taken(handle, brood)));
     }
 
-    /** A brood without what was written of the room's climate at the desk. */
+    /** A brood without what was written of the room's climate and places at the desk. */
     private BroodRecord taken(Handle handle, Brood brood) {
         String code = brood.code();
         return new BroodRecord(
@@ -60,16 +61,23 @@ final class BookTables {
     /** Adds the rows of a record that are not there yet, and says how many. */
     int takeIn(Handle handle, BroodRecord record) {
         String code = record.brood().code();
+        BroodRecord known = record(handle, record.brood());
         return entries.takeIn(handle, code, record.ledger().entries())
                 + checks.takeIn(handle, code, record.checks())
-                + stays.takeIn(handle, code, record.stays())
-                + probeStays.takeIn(handle, code, written.withoutPlacings(handle, record.probeStays()))
-                + setPoints.takeIn(handle, code, record.setPoints())
+                + stays.takeIn(handle, code, without(known.stays(), record.stays()))
+                + probeStays.takeIn(
+                        handle, code, without(known.probeStays(), written.withoutPlacings(handle, record.probeStays())))
+                + setPoints.takeIn(handle, code, without(known.setPoints(), record.setPoints()))
                 + mould.takeIn(handle, code, record.mould())
                 + care.takeIn(handle, code, record.care())
                 + pots.takeIn(handle, code, record.pots())
                 + runUp.takeIn(handle, code, record.runUp())
                 + written.takeIn(handle, code, record.extremes());
+    }
+
+    /** What a brood does not know yet: a folder written out after a move tells of the move, which stands already. */
+    private static <T> List<T> without(List<T> known, List<T> rows) {
+        return rows.stream().filter(row -> !known.contains(row)).toList();
     }
 
     void insert(Handle handle, Deed deed) {
@@ -78,6 +86,7 @@ final class BookTables {
         calibrations.insert(handle, deed.summary().id(), content.calibrations());
         displays.insert(handle, deed.summary().id(), content.displays());
         written.insert(handle, deed.summary().id(), content.climate());
+        moves.insert(handle, deed.summary().id(), content.moves());
         deed.undoes().ifPresent(undone -> written.withdraw(handle, undone));
         deed.summary().brood().ifPresent(brood -> insert(handle, brood, deed));
     }
@@ -109,7 +118,7 @@ final class BookTables {
                 .map(brood -> content(handle, brood, id))
                 .orElseGet(() -> Deed.Content.ofRoom(
                         calibrations.ofDeed(handle, id), displays.ofDeed(handle, id), written.ofDeed(handle, id)));
-        return new Deed(head.summary(), head.undoes(), content);
+        return new Deed(head.summary(), head.undoes(), content.withMoves(moves.ofDeed(handle, id)));
     }
 
     private Deed.Content content(Handle handle, String brood, UUID deed) {
@@ -123,6 +132,7 @@ final class BookTables {
                 lessons.ofDeed(handle, brood, deed),
                 List.of(),
                 List.of(),
-                ClimateWriting.NOTHING);
+                ClimateWriting.NOTHING,
+                List.of());
     }
 }

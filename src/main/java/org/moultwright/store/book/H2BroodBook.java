@@ -10,6 +10,7 @@ import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.Require;
+import org.moultwright.domain.Shelf;
 import org.moultwright.store.reading.Arrivals;
 import org.moultwright.store.reading.ReadingIntake;
 import org.moultwright.store.sql.Transactions;
@@ -81,6 +82,11 @@ public final class H2BroodBook implements BroodBook {
     @Override
     public Optional<Deed> deed(UUID id) {
         return transactions.read(handle -> tables.deeds.find(handle, id).map(head -> tables.deed(handle, head)));
+    }
+
+    @Override
+    public Shelf shelf() {
+        return transactions.read(tables.moves::shelf);
     }
 
     @Override

@@ -39,6 +39,13 @@ abstract class PlaceTable<T> {
         return stored(handle, brood).stream().map(Stored::row).toList();
     }
 
+    /** The rows of all broods, in the order written. */
+    final List<T> all(Handle handle) {
+        return handle.createQuery("select * from " + name + " order by row_no")
+                .map(reader().mapper())
+                .list();
+    }
+
     /**
      * Takes in a brood's rows: what is there stays, an end that was open may become known.
      *

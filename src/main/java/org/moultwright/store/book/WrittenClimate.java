@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
-import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Extremes;
 import org.moultwright.domain.ProbeStay;
@@ -31,7 +30,7 @@ final class WrittenClimate {
 
     /** A brood with what was written at the desk of the containers it knows. */
     BroodRecord joined(Handle handle, BroodRecord record) {
-        Set<String> known = containers(record);
+        Set<String> known = KnownContainers.of(record);
         Stream<ProbeStay> placed = placings.standing(handle).stream();
         Stream<Extremes> ofRoom = extremes.ofRoom(handle).stream();
         return record.withProbeStays(both(record.probeStays(), placed.filter(stay -> known.contains(stay.container()))))
@@ -74,24 +73,5 @@ final class WrittenClimate {
         List<T> both = new ArrayList<>(own);
         ofRoom.filter(row -> !own.contains(row)).forEach(both::add);
         return both;
-    }
-
-    /** Every container whose climate may matter to a brood. */
-    private static Set<String> containers(BroodRecord record) {
-        Set<String> known = new HashSet<>();
-        record.stays().forEach(stay -> {
-            known.add(stay.container());
-            stay.inside().ifPresent(known::add);
-        });
-        record.probeStays().forEach(stay -> known.add(stay.container()));
-        record.setPoints().forEach(point -> known.add(point.container()));
-        record.extremes().forEach(one -> known.add(one.container()));
-        record.checks().forEach(check -> known.add(check.tray()));
-        record.ledger().entries().stream()
-                .flatMap(entry -> Stream.of(entry.from(), entry.to()))
-                .filter(Account::isTray)
-                .forEach(tray -> known.add(tray.code()));
-        known.add(record.brood().code());
-        return known;
     }
 }

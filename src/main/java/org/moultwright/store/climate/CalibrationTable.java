@@ -42,7 +42,7 @@ public final class CalibrationTable extends RoomTable<Calibration> {
     }
 
     @Override
-    Cells cells(Calibration row) {
+    protected Cells cells(Calibration row) {
         Correction correction = row.correction();
         return new Cells()
                 .with("id", row.id())
@@ -62,7 +62,7 @@ public final class CalibrationTable extends RoomTable<Calibration> {
     }
 
     @Override
-    RowReader<Calibration> reader(Handle handle) {
+    protected RowReader<Calibration> reader(Handle handle) {
         return row -> new Calibration(
                 row.id("id"),
                 row.text("probe"),

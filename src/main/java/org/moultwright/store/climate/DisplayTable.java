@@ -12,7 +12,7 @@ public final class DisplayTable extends RoomTable<DisplayNote> {
     }
 
     @Override
-    Cells cells(DisplayNote note) {
+    protected Cells cells(DisplayNote note) {
         return new Cells()
                 .with("id", note.id())
                 .with("happened_at", note.at())
@@ -23,7 +23,7 @@ public final class DisplayTable extends RoomTable<DisplayNote> {
     }
 
     @Override
-    RowReader<DisplayNote> reader(Handle handle) {
+    protected RowReader<DisplayNote> reader(Handle handle) {
         return row -> new DisplayNote(
                 row.id("id"),
                 row.instant("happened_at"),

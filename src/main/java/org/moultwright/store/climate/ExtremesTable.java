@@ -14,7 +14,7 @@ public final class ExtremesTable extends RoomTable<Extremes> {
     }
 
     @Override
-    Cells cells(Extremes row) {
+    protected Cells cells(Extremes row) {
         return new Cells()
                 .with("container", row.container())
                 .with("from_at", row.from())
@@ -26,7 +26,7 @@ public final class ExtremesTable extends RoomTable<Extremes> {
     }
 
     @Override
-    RowReader<Extremes> reader(Handle handle) {
+    protected RowReader<Extremes> reader(Handle handle) {
         return row -> new Extremes(
                 row.text("container"),
                 row.instant("from_at"),

@@ -33,7 +33,7 @@ public final class HandReadingTable extends RoomTable<HandReading> {
     }
 
     @Override
-    Cells cells(HandReading row) {
+    protected Cells cells(HandReading row) {
         return new Cells()
                 .with("probe", row.probe())
                 .with("taken_at", row.reading().takenAt())
@@ -43,7 +43,7 @@ public final class HandReadingTable extends RoomTable<HandReading> {
     }
 
     @Override
-    RowReader<HandReading> reader(Handle handle) {
+    protected RowReader<HandReading> reader(Handle handle) {
         return row -> new HandReading(
                 row.text("probe"),
                 new Reading(

@@ -40,12 +40,12 @@ public final class PlacingTable extends RoomTable<ProbeStay> {
     }
 
     @Override
-    Cells cells(ProbeStay stay) {
+    protected Cells cells(ProbeStay stay) {
         return cellsOf(stay);
     }
 
     @Override
-    RowReader<ProbeStay> reader(Handle handle) {
+    protected RowReader<ProbeStay> reader(Handle handle) {
         return STAY;
     }
 }

@@ -15,17 +15,17 @@ import org.moultwright.store.sql.Rows;
 public abstract class RoomTable<T> {
     private final String name;
 
-    RoomTable(String name) {
+    protected RoomTable(String name) {
         this.name = name;
     }
 
     /** The cells of a row, without its deed. */
-    abstract Cells cells(T row);
+    protected abstract Cells cells(T row);
 
-    abstract RowReader<T> reader(Handle handle);
+    protected abstract RowReader<T> reader(Handle handle);
 
     /** Every row ever written, in the order written. */
-    final List<T> all(Handle handle) {
+    public final List<T> all(Handle handle) {
         return select(handle, "");
     }
 

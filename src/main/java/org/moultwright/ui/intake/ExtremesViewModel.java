@@ -20,6 +20,7 @@ import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.Extremes;
 import org.moultwright.task.Outcome;
+import org.moultwright.ui.control.Typed;
 
 /** A day's lowest and highest, as a thermometer that remembers them shows. */
 final class ExtremesViewModel {

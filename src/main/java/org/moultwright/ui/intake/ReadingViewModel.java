@@ -16,6 +16,7 @@ import javafx.beans.property.StringProperty;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
+import org.moultwright.ui.control.Typed;
 
 /** A reading taken off any thermometer and typed. */
 final class ReadingViewModel {

@@ -1,4 +1,4 @@
-package org.moultwright.ui.intake;
+package org.moultwright.ui.control;
 
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -14,14 +14,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What the keeper typed, as numbers and instants. */
-final class Typed {
+public final class Typed {
     private static final Pattern NUMBER = Pattern.compile("([+\\-\u2212]?)(\\d{1,4})(?:[.,](\\d{1,6}))?");
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,2})[:.]?(\\d{2})");
 
     private Typed() {}
 
     /** A number with a decimal point or comma. */
-    static OptionalDouble number(String text) {
+    public static OptionalDouble number(String text) {
         Matcher found = NUMBER.matcher(text.strip());
         if (!found.matches()) {
             return OptionalDouble.empty();
@@ -32,7 +32,7 @@ final class Typed {
     }
 
     /** A time of day: 20:41, 20.41, 2041. */
-    static Optional<LocalTime> clock(String text) {
+    public static Optional<LocalTime> clock(String text) {
         Matcher found = CLOCK.matcher(text.strip());
         try {
             return found.matches()
@@ -47,7 +47,7 @@ final class Typed {
      * The instant of a time of day; of the two of an hour that comes twice the latest that is not ahead. Empty for an
      * hour clocks leap over.
      */
-    static Optional<Instant> instant(LocalDate day, LocalTime time, ZoneId zone, Instant now) {
+    public static Optional<Instant> instant(LocalDate day, LocalTime time, ZoneId zone, Instant now) {
         LocalDateTime shown = day.atTime(time);
         List<Instant> candidates = zone.getRules().getValidOffsets(shown).stream()
                 .map((ZoneOffset offset) -> shown.toInstant(offset))

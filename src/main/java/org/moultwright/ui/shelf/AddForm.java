@@ -1,0 +1,73 @@
+package org.moultwright.ui.shelf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import org.jspecify.annotations.Nullable;
+import org.moultwright.domain.ContainerKind;
+import org.moultwright.workflow.Deed;
+import org.moultwright.workflow.ShelfAt;
+import org.moultwright.workflow.ShelfRules;
+import org.moultwright.workflow.Standing;
+
+/** A container to be stood on the shelf. */
+final class AddForm extends ShelfForm {
+    private final ShelfDesk desk;
+    private final ShelfAt shelf;
+    private final StringProperty code = new SimpleStringProperty("");
+    private final ObjectProperty<@Nullable ContainerKind> kind = new SimpleObjectProperty<>(ContainerKind.BOX);
+    private final ObjectProperty<@Nullable String> inside = new SimpleObjectProperty<>(MoveForm.NOTHING);
+
+    /** @param beside where it is proposed to stand */
+    AddForm(ShelfDesk desk, ShelfAt shelf, Optional<Standing> beside) {
+        super("Add a container", "Add");
+        this.desk = desk;
+        this.shelf = shelf;
+        beside.flatMap(focused -> focused.kind().holdsBrood()
+                        ? focused.inside().filter(around -> shelf.find(around).isPresent())
+                        : Optional.of(focused.code()))
+                .ifPresent(inside::set);
+        if (shelf.outermost().isEmpty()) {
+            kind.set(ContainerKind.INCUBATOR);
+        }
+    }
+
+    StringProperty codeProperty() {
+        return code;
+    }
+
+    ObjectProperty<@Nullable ContainerKind> kindProperty() {
+        return kind;
+    }
+
+    /** The code of the container around it, or {@link MoveForm#NOTHING}. */
+    ObjectProperty<@Nullable String> insideProperty() {
+        return inside;
+    }
+
+    List<String> places() {
+        List<String> places = new ArrayList<>(List.of(MoveForm.NOTHING));
+        shelf.all().stream()
+                .filter(place -> !place.kind().holdsBrood())
+                .map(Standing::code)
+                .forEach(places::add);
+        return places;
+    }
+
+    @Override
+    Optional<Supplier<Deed.Summary>> filledIn() {
+        String chosen = code.get().strip();
+        ContainerKind sort = kind.get() == null ? ContainerKind.BOX : kind.get();
+        Optional<String> around = Optional.ofNullable(inside.get()).filter(place -> !place.equals(MoveForm.NOTHING));
+        Optional<String> problem =
+                ShelfRules.againstCode(shelf, chosen).or(() -> ShelfRules.againstPlace(shelf, chosen, sort, around));
+        return problem.isPresent()
+                ? refuse(problem.get())
+                : accept(() -> desk.arrange().add(chosen, sort, around));
+    }
+}

@@ -1,0 +1,26 @@
+package org.moultwright.ui.shelf;
+
+import javafx.scene.layout.HBox;
+import org.moultwright.ui.control.Words;
+import org.moultwright.workflow.ShelfAt;
+import org.moultwright.workflow.Standing;
+
+/** The head of a container in which others stand: its code and kind, its air, and how many live inside. */
+final class ContainerHead extends HBox {
+    ContainerHead(Standing standing, ShelfAt shelf, boolean isCurrent) {
+        getStyleClass().addAll("shelf-head", "shelf-line");
+        pseudoClassStateChanged(ContainerCard.CURRENT, isCurrent);
+        getChildren().add(Words.cardTitle(standing.code()));
+        if (!standing.kind().key().equals(standing.code())) {
+            getChildren().add(Words.caption(standing.kind().key()));
+        }
+        standing.air().ifPresent(air -> {
+            getChildren().add(Words.strong(ShelfWords.temperature(air)));
+            if (!ShelfWords.humidity(air).isEmpty()) {
+                getChildren().add(Words.muted(ShelfWords.humidity(air)));
+            }
+            getChildren().add(Words.caption(ShelfWords.source(standing, air, shelf.at())));
+        });
+        getChildren().addAll(ContainerCard.gap(), Words.muted(ShelfWords.within(standing)));
+    }
+}

@@ -1,0 +1,88 @@
+package org.moultwright.ui.shelf;
+
+import javafx.scene.control.Button;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import org.moultwright.domain.Stage;
+import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.StageChip;
+import org.moultwright.ui.control.Words;
+import org.moultwright.workflow.ShelfAt;
+import org.moultwright.workflow.Standing;
+
+/** The card that has the focus, in full, and what can be done with it. */
+final class DetailCard extends VBox {
+    private final ShelfViewModel model;
+
+    DetailCard(ShelfViewModel model, Standing standing, Vocabulary names) {
+        this.model = model;
+        ShelfAt shelf = model.shelfProperty().get();
+        getStyleClass().addAll("card", "shelf-detail");
+        HBox title = new HBox(
+                Words.styled(standing.code(), "tray-name"),
+                Words.muted(
+                        standing.kind().key().equals(standing.code())
+                                ? ""
+                                : standing.kind().key()));
+        title.getStyleClass().add("lane-name");
+        getChildren().addAll(title, Words.wrapped(Words.plain(ShelfWords.place(standing, model.days()))));
+        standing.air()
+                .ifPresentOrElse(
+                        air -> {
+                            String humidity = ShelfWords.humidity(air);
+                            getChildren()
+                                    .addAll(
+                                            Words.strong(ShelfWords.temperature(air)
+                                                    + (humidity.isEmpty() ? "" : ", " + humidity)),
+                                            Words.wrapped(Words.caption(ShelfWords.source(standing, air, shelf.at()))));
+                        },
+                        () -> getChildren()
+                                .add(Words.wrapped(Words.caption("No probe and no set-point is known here."))));
+        standing.occupants().forEach(occupants -> occupants(occupants, names));
+        if (!standing.contents().isEmpty()) {
+            getChildren().add(Words.plain(ShelfWords.within(standing)));
+        }
+        getChildren().add(actions(standing));
+    }
+
+    private void occupants(Standing.Occupants occupants, Vocabulary names) {
+        getChildren().add(Words.strong(occupants.brood() + ", " + ShelfWords.animals(occupants.alive())));
+        for (Stage stage : Stage.values()) {
+            int count = occupants.byStage().getOrDefault(stage, 0);
+            if (count > 0) {
+                HBox row = new HBox(
+                        new StageChip(stage, names.label(stage)),
+                        ContainerCard.gap(),
+                        Words.plain(Integer.toString(count)));
+                row.getStyleClass().add("shelf-count");
+                getChildren().add(row);
+            }
+        }
+    }
+
+    private FlowPane actions(Standing standing) {
+        FlowPane actions = new FlowPane();
+        actions.getStyleClass().add("chips");
+        if (!model.isPast()) {
+            actions.getChildren().add(small("Move to…", model::openMove));
+            if (!standing.occupants().isEmpty()) {
+                actions.getChildren()
+                        .addAll(
+                                small("Split…", () -> model.openSplit(false)),
+                                small("Isolate…", () -> model.openSplit(true)),
+                                small("Join…", model::openMerge));
+            }
+            actions.getChildren().add(small("Put away", model::putAway));
+        }
+        actions.getChildren().add(small("Labels as PDF", model::printLabels));
+        return actions;
+    }
+
+    private static Button small(String word, Runnable action) {
+        Button button = Buttons.secondary(word, action);
+        button.getStyleClass().add("small-button");
+        return button;
+    }
+}

@@ -1,0 +1,69 @@
+package org.moultwright.ui.shelf;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import org.moultwright.workflow.Deed;
+import org.moultwright.workflow.ShareTrays;
+import org.moultwright.workflow.ShelfAt;
+import org.moultwright.workflow.Standing;
+import org.moultwright.workflow.Standing.Occupants;
+
+/** All animals of a tray to be put into another. */
+final class MergeForm extends ShelfForm {
+    private final ShelfDesk desk;
+    private final ShelfAt shelf;
+    private final Standing tray;
+    private final Occupants occupants;
+    private final Targets targets;
+    private final BooleanProperty putAway = new SimpleBooleanProperty(true);
+
+    MergeForm(ShelfDesk desk, ShelfAt shelf, Standing tray, Occupants occupants) {
+        super("Join " + tray.code() + " with another tray", "Join");
+        this.desk = desk;
+        this.shelf = shelf;
+        this.tray = tray;
+        this.occupants = occupants;
+        this.targets = new Targets(shelf.all().stream()
+                .filter(other -> ShareTrays.againstTarget(shelf, occupants.brood(), tray.code(), other.code())
+                        .isEmpty())
+                .map(MergeForm::target)
+                .toList());
+    }
+
+    Targets targets() {
+        return targets;
+    }
+
+    /** Whether the tray left empty is put away. */
+    BooleanProperty putAwayProperty() {
+        return putAway;
+    }
+
+    @Override
+    Optional<Supplier<Deed.Summary>> filledIn() {
+        Optional<String> into = targets.chosen().flatMap(Targets.Target::code);
+        return into.isEmpty()
+                ? refuse(whyNot())
+                : accept(() -> desk.share().merge(occupants.brood(), tray.code(), into.get(), putAway.get()));
+    }
+
+    private String whyNot() {
+        String typed = targets.typedProperty().get().strip();
+        return shelf.all().stream()
+                .filter(other -> other.code().equalsIgnoreCase(typed))
+                .findFirst()
+                .flatMap(other -> ShareTrays.againstTarget(shelf, occupants.brood(), tray.code(), other.code()))
+                .orElse("There is no such tray of " + occupants.brood()
+                        + ". Choose one from the list, or split first.");
+    }
+
+    private static Targets.Target target(Standing other) {
+        String brood = ShelfWords.broods(other);
+        return new Targets.Target(
+                Optional.of(other.code()),
+                other.code(),
+                other.alive() == 0 ? "empty" : brood + ", " + ShelfWords.animals(other.alive()));
+    }
+}

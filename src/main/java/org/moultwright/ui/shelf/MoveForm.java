@@ -1,0 +1,118 @@
+package org.moultwright.ui.shelf;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import org.jspecify.annotations.Nullable;
+import org.moultwright.ui.control.Typed;
+import org.moultwright.workflow.Deed;
+import org.moultwright.workflow.ShelfAt;
+import org.moultwright.workflow.ShelfRules;
+import org.moultwright.workflow.Standing;
+
+/** A container to be moved: where to, and since when. */
+final class MoveForm extends ShelfForm {
+    static final String NOTHING = "nothing";
+
+    private final ShelfDesk desk;
+    private final Standing moved;
+    private final ShelfAt shelf;
+    private final Targets targets;
+    private final ObjectProperty<@Nullable LocalDate> day = new SimpleObjectProperty<>();
+    private final StringProperty time = new SimpleStringProperty("");
+
+    MoveForm(ShelfDesk desk, ShelfAt shelf, Standing moved) {
+        super("Move " + moved.code(), "Move");
+        this.desk = desk;
+        this.moved = moved;
+        this.shelf = shelf;
+        this.targets = new Targets(places(shelf, moved));
+        day.set(desk.days().date(desk.clock().instant()));
+    }
+
+    Targets targets() {
+        return targets;
+    }
+
+    ObjectProperty<@Nullable LocalDate> dayProperty() {
+        return day;
+    }
+
+    /** The time of day; empty for now. */
+    StringProperty timeProperty() {
+        return time;
+    }
+
+    /** Where a container may go, by the rules; where it stands is left out. */
+    private static List<Targets.Target> places(ShelfAt shelf, Standing moved) {
+        List<Targets.Target> places = new ArrayList<>();
+        shelf.all().stream()
+                .filter(place -> !moved.inside().equals(Optional.of(place.code())))
+                .filter(place -> ShelfRules.againstPlace(shelf, moved.code(), moved.kind(), Optional.of(place.code()))
+                        .isEmpty())
+                .forEach(place -> places.add(target(place)));
+        if (moved.inside().isPresent() || moved.since().isEmpty()) {
+            places.add(new Targets.Target(Optional.empty(), NOTHING, "stands by itself"));
+        }
+        return places;
+    }
+
+    private static Targets.Target target(Standing place) {
+        String around = place.inside().map(code -> " in " + code).orElse("");
+        String air =
+                place.air().map(known -> ", " + ShelfWords.temperature(known)).orElse("");
+        return new Targets.Target(
+                Optional.of(place.code()), place.code(), place.kind().key() + around + air);
+    }
+
+    @Override
+    Optional<Supplier<Deed.Summary>> filledIn() {
+        Optional<Targets.Target> target = targets.chosen();
+        if (target.isEmpty()) {
+            return refuse(whyNot());
+        }
+        Optional<Instant> at = instant();
+        if (at.isEmpty()) {
+            return refuse("Type the time as 20:41, or leave it empty for now.");
+        }
+        if (at.get().isAfter(desk.clock().instant())) {
+            return refuse("That time is yet to come. Move it then.");
+        }
+        return accept(() -> desk.arrange().move(moved.code(), target.get().code(), at.get()));
+    }
+
+    /** What was typed fits no place: a rule may say why. */
+    private String whyNot() {
+        String typed = targets.typedProperty().get().strip();
+        return shelf.all().stream()
+                .filter(place -> place.code().equalsIgnoreCase(typed))
+                .findFirst()
+                .map(place -> moved.inside().equals(Optional.of(place.code()))
+                        ? moved.code() + " stands in " + place.code() + " already."
+                        : ShelfRules.againstPlace(shelf, moved.code(), moved.kind(), Optional.of(place.code()))
+                                .orElse("Choose a place from the list."))
+                .orElse("No place is called '" + typed + "'. Choose one from the list, or add it first.");
+    }
+
+    private Optional<Instant> instant() {
+        Instant now = desk.clock().instant();
+        LocalDate chosen = day.get();
+        if (time.get().isBlank()) {
+            boolean isToday = chosen == null || chosen.equals(desk.days().date(now));
+            return isToday ? Optional.of(now) : Optional.empty();
+        }
+        Optional<LocalTime> clock = Typed.clock(time.get());
+        return chosen == null
+                ? Optional.empty()
+                : clock.flatMap(
+                        shown -> Typed.instant(chosen, shown, desk.days().zone(), now));
+    }
+}

@@ -1,0 +1,46 @@
+package org.moultwright.ui.shelf;
+
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.beans.value.ObservableObjectValue;
+import org.moultwright.task.Runner;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.shell.SaveLine;
+import org.moultwright.workflow.ArrangeShelf;
+import org.moultwright.workflow.LabelPrinter;
+import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.ShareTrays;
+import org.moultwright.workflow.UndoDeed;
+
+/**
+ * All that the shelf works with.
+ *
+ * @param room the room as last read
+ * @param readAgain asks for the room to be read anew; it need not be done when this returns
+ * @param arrange adds, moves and puts away containers
+ * @param share moves animals between trays
+ * @param undo takes the last deed back
+ * @param printer makes labels
+ * @param choosePdf asks where labels go, a name proposed; empty where the keeper thinks better of it
+ * @param runner runs all of this aside
+ * @param saveLine is told what was saved
+ * @param clock says when it is
+ * @param days the keeper's days
+ * @param vocabulary the names of the stages
+ */
+public record ShelfDesk(
+        ObservableObjectValue<RoomView> room,
+        Runnable readAgain,
+        ArrangeShelf arrange,
+        ShareTrays share,
+        UndoDeed undo,
+        LabelPrinter printer,
+        Function<String, Optional<Path>> choosePdf,
+        Runner runner,
+        SaveLine saveLine,
+        InstantSource clock,
+        DayWords days,
+        ObservableObjectValue<Vocabulary> vocabulary) {}

@@ -1,0 +1,227 @@
+package org.moultwright.ui.shelf;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignD;
+import org.moultwright.ui.control.Banner;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.DayPicker;
+import org.moultwright.ui.control.EmptyState;
+import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Scrolled;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Words;
+
+/** Lays out the shelf: containers in each other at the left, the card that has the focus at the right. */
+final class ShelfView extends VBox {
+    private static final double NARROWEST_CARD = 235;
+
+    private final ShelfViewModel model;
+    private final ListView<ShelfRow> cards = new ListView<>();
+    private final VBox side = new VBox();
+    private final VBox moved = new VBox();
+    private final HBox columns;
+    private final VBox empty = new VBox();
+    private Optional<ShelfForm> open = Optional.empty();
+
+    /** While the mouse is held down nothing may scroll away from under it. */
+    private boolean isHeldDown;
+
+    /** Whether the keeper's hands are to be put on the cards as soon as there are any. */
+    private boolean awaitsCards;
+
+    ShelfView(ShelfViewModel model) {
+        this.model = model;
+        this.columns = columns();
+        PageHeader header = header();
+        VBox.setVgrow(empty, Priority.ALWAYS);
+        getStyleClass().addAll("page", "shelf");
+        getChildren()
+                .addAll(
+                        header,
+                        banner(Tone.OK, model.deeds().doneProperty()),
+                        banner(Tone.BAD, model.deeds().problemProperty()),
+                        empty,
+                        columns);
+        model.shelfProperty().addListener((observed, before, now) -> show());
+        model.focusProperty().addListener((observed, before, now) -> focusMoved());
+        model.formProperty().addListener((observed, before, now) -> showSide());
+        model.vocabularyProperty().addListener((observed, before, now) -> {
+            cards.refresh();
+            showSide();
+        });
+        show();
+    }
+
+    /** Puts the keeper's hands on the cards, or where the first container is added. */
+    void takeFocus() {
+        if (model.formProperty().get().isEmpty()) {
+            cards.requestFocus();
+            awaitsCards = !columns.isVisible();
+        }
+    }
+
+    private PageHeader header() {
+        DayPicker day = new DayPicker("day shown", model.dayProperty());
+        day.setPromptText("another date");
+        Button tonight = Buttons.secondary("Back to tonight", model::toTonight);
+        Button add = Buttons.secondary("Add a container", model::openAdd);
+        PageHeader header = new PageHeader("Shelf", day, tonight, add);
+        Runnable tell = () -> {
+            header.subtitleProperty()
+                    .set(
+                            model.isPast()
+                                    ? "as it stood at the end of "
+                                            + model.days()
+                                                    .longDay(model.shelfProperty()
+                                                            .get()
+                                                            .at()) + ", read only"
+                                    : "as it stands tonight");
+            tonight.setVisible(model.isPast());
+            tonight.setManaged(model.isPast());
+            add.setDisable(model.isPast());
+        };
+        model.shelfProperty().addListener((observed, before, now) -> tell.run());
+        tell.run();
+        return header;
+    }
+
+    private HBox columns() {
+        cards.getStyleClass().addAll("bare", "shelf-list");
+        cards.setItems(model.rows());
+        cards.setCellFactory(list -> new ShelfCell(model));
+        cards.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (ShelfKeys.pressed(event, model)) {
+                event.consume();
+            }
+        });
+        cards.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> isHeldDown = true);
+        cards.addEventFilter(MouseEvent.MOUSE_RELEASED, event -> isHeldDown = false);
+        cards.widthProperty()
+                .addListener((observed, before, now) ->
+                        model.columnsProperty().set(Math.max(1, (int) ((now.doubleValue() - 60) / NARROWEST_CARD))));
+        HBox.setHgrow(cards, Priority.ALWAYS);
+        side.getStyleClass().add("shelf-side");
+        moved.getStyleClass().add("card");
+        VBox right = new VBox(side, moved);
+        right.getStyleClass().add("shelf-side");
+        Scrolled scrolled = new Scrolled(right);
+        scrolled.getStyleClass().add("shelf-right");
+        HBox both = new HBox(cards, scrolled);
+        both.getStyleClass().add("shelf-columns");
+        VBox.setVgrow(both, Priority.ALWAYS);
+        return both;
+    }
+
+    private void show() {
+        boolean nothing = model.shelfProperty().get().outermost().isEmpty();
+        boolean isForm = model.formProperty().get().isPresent();
+        show(columns, !nothing || isForm);
+        show(empty, nothing && !isForm);
+        if (awaitsCards && columns.isVisible()) {
+            takeFocus();
+        }
+        empty.getChildren().setAll(emptyCard());
+        moved.getChildren().setAll(Words.cardTitle("Moved lately"));
+        List<ShelfWords.Moved> lately = ShelfWords.moved(
+                model.room().shelf(), model.shelfProperty().get().at(), model.days());
+        lately.forEach(one -> moved.getChildren().add(movedRow(one)));
+        moved.getChildren().add(Words.wrapped(Words.caption("Each tray's warm-days follow it wherever it stood.")));
+        cards.refresh();
+        showSide();
+        focusMoved();
+    }
+
+    private Node emptyCard() {
+        Card card = model.isPast()
+                ? new Card(new EmptyState(MaterialDesignD.DRESSER_OUTLINE, ShelfWords.NOTHING_THEN))
+                : new Card(new EmptyState(
+                        MaterialDesignD.DRESSER_OUTLINE,
+                        ShelfWords.EMPTY,
+                        Buttons.primary("Add the first container", model::openAdd)));
+        VBox.setVgrow(card, Priority.ALWAYS);
+        return card;
+    }
+
+    private static HBox movedRow(ShelfWords.Moved one) {
+        Label day = Words.muted(one.day());
+        day.getStyleClass().add("story-day");
+        HBox row = new HBox(day, Words.wrapped(Words.plain(one.what())));
+        row.getStyleClass().add("story-row");
+        return row;
+    }
+
+    /** A form stays as it is while it is filled in; the card behind it may change. */
+    private void showSide() {
+        Optional<ShelfForm> form = model.formProperty().get();
+        boolean isNew = form.isPresent() && !form.equals(open);
+        if (isNew) {
+            FormCard card =
+                    new FormCard(model, form.get(), model.vocabularyProperty().get());
+            side.getChildren().setAll(card);
+            show(columns, true);
+            show(empty, false);
+            card.focusFirst();
+        } else if (form.isEmpty()) {
+            boolean wasOpen = open.isPresent();
+            side.getChildren()
+                    .setAll(model
+                            .focused()
+                            .map(standing -> new DetailCard(
+                                    model, standing, model.vocabularyProperty().get()))
+                            .stream()
+                            .toList());
+            if (wasOpen) {
+                boolean nothing = model.shelfProperty().get().outermost().isEmpty();
+                show(columns, !nothing);
+                show(empty, nothing);
+                cards.requestFocus();
+            }
+        }
+        open = form;
+    }
+
+    private void focusMoved() {
+        cards.setAccessibleText(model.focused()
+                .map(standing ->
+                        ShelfWords.card(standing, model.vocabularyProperty().get()))
+                .orElse("shelf"));
+        int row = model.focusedRow();
+        if (row >= 0) {
+            cards.getSelectionModel().clearSelection();
+            reveal(row);
+        }
+        if (model.formProperty().get().isEmpty()) {
+            showSide();
+        }
+    }
+
+    /** Scrolls only as far as it takes to see the row. */
+    private void reveal(int row) {
+        if (!isHeldDown && !ShelfSight.of(cards).shows(row)) {
+            cards.scrollTo(row);
+        }
+    }
+
+    private static void show(Node node, boolean visible) {
+        node.setVisible(visible);
+        node.setManaged(visible);
+    }
+
+    private static Banner banner(Tone tone, ObservableValue<String> sentence) {
+        Banner banner = new Banner(tone);
+        banner.sentenceProperty().bind(sentence);
+        return banner;
+    }
+}

@@ -1,0 +1,236 @@
+package org.moultwright.ui.shelf;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableObjectValue;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import org.jspecify.annotations.Nullable;
+import org.moultwright.domain.Stage;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.Vocabulary;
+import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.ShelfAt;
+import org.moultwright.workflow.ShelfRules;
+import org.moultwright.workflow.Standing;
+import org.moultwright.workflow.Standing.Occupants;
+
+/** The shelf on screen: the day shown, the card that has the focus, and what is being done to it. */
+final class ShelfViewModel {
+    private final ShelfDesk desk;
+    private final ShelfDeeds deeds;
+    private final ShelfLabels labels;
+    private final ReadOnlyObjectWrapper<ShelfAt> shelf = new ReadOnlyObjectWrapper<>(ShelfAt.NOTHING);
+    private final ObservableList<ShelfRow> rows = FXCollections.observableArrayList();
+    private final IntegerProperty columns = new SimpleIntegerProperty(3);
+    private final ObjectProperty<@Nullable LocalDate> day = new SimpleObjectProperty<>();
+    private final StringProperty focus = new SimpleStringProperty("");
+    private final ReadOnlyObjectWrapper<Optional<ShelfForm>> form = new ReadOnlyObjectWrapper<>(Optional.empty());
+
+    ShelfViewModel(ShelfDesk desk) {
+        this.desk = desk;
+        this.deeds = new ShelfDeeds(desk);
+        this.labels = new ShelfLabels(desk, deeds);
+        desk.room().addListener((observed, before, now) -> read());
+        day.addListener((observed, before, now) -> {
+            closeForm();
+            read();
+        });
+        columns.addListener((observed, before, now) -> lay());
+        read();
+    }
+
+    ReadOnlyObjectProperty<ShelfAt> shelfProperty() {
+        return shelf.getReadOnlyProperty();
+    }
+
+    ObservableList<ShelfRow> rows() {
+        return rows;
+    }
+
+    /** How many cards have room side by side. */
+    IntegerProperty columnsProperty() {
+        return columns;
+    }
+
+    /** The day shown; none or today is now. */
+    ObjectProperty<@Nullable LocalDate> dayProperty() {
+        return day;
+    }
+
+    /** The code of the card that has the focus. */
+    StringProperty focusProperty() {
+        return focus;
+    }
+
+    ReadOnlyObjectProperty<Optional<ShelfForm>> formProperty() {
+        return form.getReadOnlyProperty();
+    }
+
+    ShelfDeeds deeds() {
+        return deeds;
+    }
+
+    DayWords days() {
+        return desk.days();
+    }
+
+    ObservableObjectValue<Vocabulary> vocabularyProperty() {
+        return desk.vocabulary();
+    }
+
+    RoomView room() {
+        return desk.room().get();
+    }
+
+    Optional<Standing> focused() {
+        return shelf.get().find(focus.get());
+    }
+
+    /** Whether a day before today is shown: nothing of it can be changed. */
+    boolean isPast() {
+        LocalDate shown = day.get();
+        return shown != null && shown.isBefore(today());
+    }
+
+    void step(int days) {
+        LocalDate shown = day.get() == null ? today() : day.get();
+        LocalDate other = shown.plusDays(days);
+        day.set(other.isBefore(today()) ? other : null);
+    }
+
+    void toTonight() {
+        day.set(null);
+    }
+
+    void along(int steps) {
+        new ShelfFocus(rows).along(focus.get(), steps).ifPresent(focus::set);
+    }
+
+    void across(int direction) {
+        new ShelfFocus(rows).across(focus.get(), direction).ifPresent(focus::set);
+    }
+
+    int focusedRow() {
+        return new ShelfFocus(rows).rowOf(focus.get());
+    }
+
+    void openMove() {
+        open((there, standing) -> Optional.of(new MoveForm(desk, there, standing)));
+    }
+
+    void openSplit(boolean isolates) {
+        openForAnimals((standing, occupants) ->
+                new SplitForm(desk, shelf.get(), standing, occupants, stagesOf(occupants.brood()), isolates));
+    }
+
+    void openMerge() {
+        openForAnimals((standing, occupants) -> new MergeForm(desk, shelf.get(), standing, occupants));
+    }
+
+    void openAdd() {
+        if (!refusedAsPast()) {
+            form.set(Optional.of(new AddForm(desk, shelf.get(), focused())));
+        }
+    }
+
+    void closeForm() {
+        form.set(Optional.empty());
+    }
+
+    /** Does what the open form says. */
+    void submit() {
+        form.get().flatMap(ShelfForm::filledIn).ifPresent(keeping -> deeds.keep(keeping, this::closeForm));
+    }
+
+    void putAway() {
+        open((there, standing) -> {
+            ShelfRules.againstPuttingAway(standing)
+                    .ifPresentOrElse(
+                            deeds::refuse, () -> deeds.keep(() -> desk.arrange().putAway(standing.code()), () -> {}));
+            return Optional.empty();
+        });
+    }
+
+    void printLabels() {
+        focused().ifPresent(labels::save);
+    }
+
+    private void openForAnimals(BiFunction<Standing, Occupants, ShelfForm> made) {
+        open((there, standing) -> {
+            if (standing.occupants().isEmpty()) {
+                deeds.refuse("No animals live in " + standing.code() + " itself. Choose a tray that holds some.");
+                return Optional.empty();
+            }
+            return Optional.of(made.apply(standing, standing.occupants().get(0)));
+        });
+    }
+
+    private void open(BiFunction<ShelfAt, Standing, Optional<ShelfForm>> made) {
+        if (!refusedAsPast()) {
+            focused().flatMap(standing -> made.apply(shelf.get(), standing)).ifPresent(opened -> {
+                deeds.say("");
+                form.set(Optional.of(opened));
+            });
+        }
+    }
+
+    private boolean refusedAsPast() {
+        if (isPast()) {
+            deeds.refuse("This is the past: it is only shown. Go back to tonight to change something.");
+        }
+        return isPast();
+    }
+
+    private List<Stage> stagesOf(String brood) {
+        return room().brood(brood).map(view -> view.record().brood().stages()).orElse(List.of(Stage.values()));
+    }
+
+    private LocalDate today() {
+        return desk.days().date(desk.clock().instant());
+    }
+
+    private Instant shownInstant() {
+        LocalDate shown = day.get();
+        return shown != null && isPast()
+                ? shown.plusDays(1).atStartOfDay(desk.days().zone()).toInstant().minusNanos(1)
+                : room().now();
+    }
+
+    private void read() {
+        shelf.set(ShelfAt.of(room(), shownInstant()));
+        lay();
+        if (focused().isEmpty()) {
+            focus.set(first());
+        }
+    }
+
+    /** The first tray, for it is what keepers come for; else whatever stands first. */
+    private String first() {
+        List<Standing> all = shelf.get().all();
+        return all.stream()
+                .filter(standing -> standing.alive() > 0)
+                .findFirst()
+                .or(() -> all.stream().findFirst())
+                .map(Standing::code)
+                .orElse("");
+    }
+
+    private void lay() {
+        List<ShelfRow> laid = ShelfRow.of(shelf.get(), columns.get());
+        if (!laid.equals(rows)) {
+            rows.setAll(laid);
+        }
+    }
+}

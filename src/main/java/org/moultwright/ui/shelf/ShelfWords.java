@@ -1,0 +1,141 @@
+package org.moultwright.ui.shelf;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.moultwright.domain.HandReading;
+import org.moultwright.domain.Shelf;
+import org.moultwright.domain.Stage;
+import org.moultwright.domain.Stay;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.Vocabulary;
+import org.moultwright.workflow.Standing;
+import org.moultwright.workflow.Standing.Air;
+import org.moultwright.workflow.Standing.Source;
+
+/** The sentences of the shelf. */
+final class ShelfWords {
+    static final String EMPTY = "Nothing stands on the shelf yet. Add the room or an incubator first, then boxes in it."
+            + " Trays come by themselves once a sac is opened or a brood folder is taken in.";
+    static final String NOTHING_THEN = "Nothing stood on the shelf on that day. Choose a later one.";
+    private static final int MOVES_SHOWN = 6;
+
+    private ShelfWords() {}
+
+    /** "27.0 °C", or "27.0 °C set" where nothing measures. */
+    static String temperature(Air air) {
+        return String.format(
+                Locale.ROOT, "%.1f °C%s", air.celsius(), air.reading().isPresent() ? "" : " set");
+    }
+
+    /** "40 s ago, P-1", "3 h ago, by hand", "set-point of INC-1". */
+    static String source(Standing standing, Air air, Instant at) {
+        String where = air.container().equals(standing.code()) ? "" : " in " + air.container();
+        return air.reading()
+                .map(source -> DayWords.age(Duration.between(source.takenAt(), at)) + " ago, " + probe(source) + where)
+                .orElse("set-point of " + air.container() + ", no probe");
+    }
+
+    /** "74 % RH", or nothing. */
+    static String humidity(Air air) {
+        return Double.isNaN(air.percent()) ? "" : String.format(Locale.ROOT, "%.0f %% RH", air.percent());
+    }
+
+    /** "31 dark nymphs, 22 nymphs, 3 slings". */
+    static String stages(Map<Stage, Integer> byStage, Vocabulary names) {
+        return byStage.entrySet().stream()
+                .filter(stage -> stage.getValue() > 0)
+                .sorted(Map.Entry.comparingByKey())
+                .map(stage -> stage.getValue() + " "
+                        + (stage.getValue() == 1 ? names.singular(stage.getKey()) : names.plural(stage.getKey())))
+                .collect(Collectors.joining(", "));
+    }
+
+    static String broods(Standing standing) {
+        return standing.occupants().stream().map(Standing.Occupants::brood).collect(Collectors.joining(", "));
+    }
+
+    /** "56 animals in 2 trays", "empty". */
+    static String within(Standing standing) {
+        int alive = standing.aliveWithin();
+        int trays = standing.traysWithin();
+        if (trays == 0) {
+            return alive == 0 ? "no animals" : animals(alive);
+        }
+        return animals(alive) + " in " + (trays == 1 ? "1 tray" : trays + " trays");
+    }
+
+    static String animals(int count) {
+        return count == 1 ? "1 animal" : count + " animals";
+    }
+
+    /** The card in words, for who cannot see it. */
+    static String card(Standing standing, Vocabulary names) {
+        List<String> parts =
+                new ArrayList<>(List.of(standing.code(), standing.kind().key()));
+        standing.inside().ifPresent(around -> parts.add("in " + around));
+        standing.occupants()
+                .forEach(one ->
+                        parts.add(one.brood() + ", " + animals(one.alive()) + ": " + stages(one.byStage(), names)));
+        if (!standing.contents().isEmpty()) {
+            parts.add(within(standing));
+        }
+        standing.air().ifPresent(air -> parts.add(temperature(air)));
+        return String.join(", ", parts);
+    }
+
+    /** "in box 1 since 25 March". */
+    static String place(Standing standing, DayWords days) {
+        String where = standing.inside().map(around -> "in " + around).orElse("stands in nothing");
+        return standing.since()
+                .map(since -> where + " since " + days.day(since))
+                .orElse("nobody wrote down where it stands");
+    }
+
+    /** What was moved last up to an instant: the day, and "A1, A2 into box 1". */
+    static List<Moved> moved(Shelf shelf, Instant at, DayWords days) {
+        Map<String, List<String>> byDay = new LinkedHashMap<>();
+        Map<String, String> dayOf = new LinkedHashMap<>();
+        shelf.stays().stream()
+                .filter(stay -> !stay.span().from().isAfter(at))
+                .sorted(Comparator.comparing((Stay stay) -> stay.span().from()).reversed())
+                .forEach(stay -> {
+                    String day = days.shortDay(stay.span().from());
+                    String key = day + "|" + stay.inside().orElse("");
+                    dayOf.put(key, day);
+                    byDay.computeIfAbsent(key, none -> new ArrayList<>()).add(stay.container());
+                });
+        return byDay.entrySet().stream()
+                .limit(MOVES_SHOWN)
+                .map(entry -> new Moved(
+                        Optional.ofNullable(dayOf.get(entry.getKey())).orElse(""),
+                        some(entry.getValue().stream().distinct().toList())
+                                + into(entry.getKey().substring(entry.getKey().indexOf('|') + 1))))
+                .toList();
+    }
+
+    private static String into(String around) {
+        return around.isEmpty() ? " put up" : " into " + around;
+    }
+
+    private static String some(List<String> codes) {
+        int most = 4;
+        return codes.size() <= most
+                ? String.join(", ", codes)
+                : String.join(", ", codes.subList(0, most)) + " and " + (codes.size() - most) + " more";
+    }
+
+    private static String probe(Source source) {
+        return HandReading.isByHand(source.probe()) ? "by hand" : source.probe();
+    }
+
+    /** Something that was moved, and the day. */
+    record Moved(String day, String what) {}
+}

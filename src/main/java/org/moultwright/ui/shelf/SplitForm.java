@@ -1,0 +1,101 @@
+package org.moultwright.ui.shelf;
+
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import org.moultwright.domain.Cause;
+import org.moultwright.domain.Stage;
+import org.moultwright.workflow.Deed;
+import org.moultwright.workflow.ShareTrays;
+import org.moultwright.workflow.ShareTrays.Part;
+import org.moultwright.workflow.ShelfAt;
+import org.moultwright.workflow.Standing;
+import org.moultwright.workflow.Standing.Occupants;
+
+/** Animals to be taken out of a tray into another or a new one; isolated, with a reason, or just moved. */
+final class SplitForm extends ShelfForm {
+    private static final Pattern NUMBERED = Pattern.compile("(.*?)(\\d+)");
+
+    private final ShelfDesk desk;
+    private final ShelfAt shelf;
+    private final Standing tray;
+    private final Occupants occupants;
+    private final boolean isolates;
+    private final Map<Stage, ObjectProperty<OptionalInt>> counts = new LinkedHashMap<>();
+    private final StringProperty to = new SimpleStringProperty("");
+    private final StringProperty reason = new SimpleStringProperty("");
+
+    SplitForm(ShelfDesk desk, ShelfAt shelf, Standing tray, Occupants occupants, List<Stage> stages, boolean isolates) {
+        super((isolates ? "Isolate from " : "Split ") + tray.code(), isolates ? "Isolate" : "Split");
+        this.desk = desk;
+        this.shelf = shelf;
+        this.tray = tray;
+        this.occupants = occupants;
+        this.isolates = isolates;
+        stages.forEach(stage -> counts.put(stage, new SimpleObjectProperty<>(OptionalInt.empty())));
+        to.set(nextFree(shelf, tray.code()));
+    }
+
+    boolean isolates() {
+        return isolates;
+    }
+
+    /** How many of each stage, in the order of the stages. */
+    Map<Stage, ObjectProperty<OptionalInt>> counts() {
+        return counts;
+    }
+
+    /** How many of a stage were seen there last. */
+    int seen(Stage stage) {
+        return occupants.byStage().getOrDefault(stage, 0);
+    }
+
+    StringProperty toProperty() {
+        return to;
+    }
+
+    StringProperty reasonProperty() {
+        return reason;
+    }
+
+    @Override
+    Optional<Supplier<Deed.Summary>> filledIn() {
+        EnumMap<Stage, Integer> taken = new EnumMap<>(Stage.class);
+        counts.forEach((stage, count) -> taken.put(stage, count.get().orElse(0)));
+        Part part = new Part(
+                occupants.brood(),
+                tray.code(),
+                to.get().strip(),
+                taken,
+                isolates ? Cause.ISOLATED : Cause.MOVED,
+                reason.get());
+        Optional<String> problem = ShareTrays.against(shelf, part);
+        return problem.isPresent()
+                ? refuse(problem.get())
+                : accept(() -> desk.share().split(part));
+    }
+
+    /** A1 leads to the first of A2, A3, ... that is free; a code without a number gets one. */
+    private static String nextFree(ShelfAt shelf, String code) {
+        Matcher numbered = NUMBERED.matcher(code);
+        boolean hasNumber = numbered.matches() && numbered.group(2).length() < 6;
+        String stem = hasNumber ? numbered.group(1) : code + "-";
+        int first = hasNumber ? Integer.parseInt(numbered.group(2)) + 1 : 2;
+        return IntStream.iterate(first, number -> number + 1)
+                .mapToObj(number -> stem + number)
+                .filter(free -> shelf.find(free).isEmpty())
+                .findFirst()
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,75 @@
+package org.moultwright.ui.shelf;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import org.jspecify.annotations.Nullable;
+
+/** Places something can go to, narrowed down by what is typed. The first that fits is chosen until another is. */
+final class Targets {
+    private final List<Target> all;
+    private final StringProperty typed = new SimpleStringProperty("");
+    private final ObservableList<Target> fitting = FXCollections.observableArrayList();
+    private final ObjectProperty<@Nullable Target> chosen = new SimpleObjectProperty<>();
+
+    Targets(List<Target> all) {
+        this.all = all;
+        typed.addListener((observed, before, now) -> narrow());
+        narrow();
+    }
+
+    StringProperty typedProperty() {
+        return typed;
+    }
+
+    ObservableList<Target> fitting() {
+        return fitting;
+    }
+
+    ObjectProperty<@Nullable Target> chosenProperty() {
+        return chosen;
+    }
+
+    /** The target chosen; none where nothing fits what was typed. */
+    Optional<Target> chosen() {
+        return Optional.ofNullable(chosen.get());
+    }
+
+    /** Chooses the target so many further on. */
+    void step(int by) {
+        if (!fitting.isEmpty()) {
+            int at = fitting.indexOf(chosen.get()) + by;
+            chosen.set(fitting.get(Math.max(0, Math.min(fitting.size() - 1, at))));
+        }
+    }
+
+    private void narrow() {
+        String words = typed.get().strip().toLowerCase(Locale.ROOT);
+        List<Target> fit = all.stream()
+                .filter(target -> target.words().toLowerCase(Locale.ROOT).contains(words))
+                .toList();
+        fitting.setAll(fit);
+        Optional<Target> exact = fit.stream()
+                .filter(target -> target.title().toLowerCase(Locale.ROOT).equals(words))
+                .findFirst();
+        chosen.set(exact.orElse(fit.isEmpty() ? null : fit.get(0)));
+    }
+
+    /**
+     * A place to choose.
+     *
+     * @param code the container's code, empty for no container
+     * @param detail what tells it from others
+     */
+    record Target(Optional<String> code, String title, String detail) {
+        String words() {
+            return title + " " + detail;
+        }
+    }
+}

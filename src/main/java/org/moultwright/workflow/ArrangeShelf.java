@@ -1,0 +1,89 @@
+package org.moultwright.workflow;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Supplier;
+import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.ContainerMove;
+import org.moultwright.domain.ContainerMove.Place;
+import org.moultwright.domain.Require;
+import org.moultwright.domain.Shelf;
+
+/**
+ * Adds, moves and puts away containers: each a deed of the room, undone like any other. What a method cannot do it
+ * refuses with an {@link IllegalArgumentException} whose message is a sentence for the keeper.
+ */
+public final class ArrangeShelf {
+    private final BroodBook book;
+    private final InstantSource clock;
+    private final Supplier<UUID> ids;
+
+    public ArrangeShelf(BroodBook book, InstantSource clock, Supplier<UUID> ids) {
+        this.book = book;
+        this.clock = clock;
+        this.ids = ids;
+    }
+
+    /** Stands a container on the shelf that was not there; on disk when this returns. */
+    public Deed.Summary add(String code, ContainerKind kind, Optional<String> inside) {
+        Instant now = clock.instant();
+        ShelfAt there = ShelfAt.of(book, book.shelf(), now);
+        refuse(ShelfRules.againstCode(there, code));
+        refuse(ShelfRules.againstPlace(there, code, kind, inside));
+        return keep(
+                code + " added" + inside.map(around -> " in " + around).orElse(""),
+                new ContainerMove(code, kind, Optional.of(new Place(inside)), now));
+    }
+
+    /**
+     * Moves a container with all that stands in it, until it is known to have gone elsewhere; on disk when this
+     * returns.
+     *
+     * @param inside the container around it from then on, empty for none
+     * @param at when, not ahead of now
+     */
+    public Deed.Summary move(String code, Optional<String> inside, Instant at) {
+        requireNotAhead(at);
+        Shelf shelf = book.shelf();
+        ShelfAt then = ShelfAt.of(book, shelf, at);
+        Standing moved = find(then, code);
+        refuse(ShelfRules.againstPlace(then, code, moved.kind(), inside));
+        Require.that(
+                moved.since().isEmpty() || !moved.inside().equals(inside),
+                inside.map(around -> code + " stands in " + around + " then already.")
+                        .orElse(code + " stands in nothing already."));
+        ContainerMove move = new ContainerMove(code, moved.kind(), Optional.of(new Place(inside)), at);
+        refuse(ShelfRules.againstLaterCircle(shelf, move));
+        return keep(inside.map(around -> code + " moved into " + around).orElse(code + " taken out"), move);
+    }
+
+    /** Takes an empty container off the shelf; on disk when this returns. Its past stays. */
+    public Deed.Summary putAway(String code) {
+        Instant now = clock.instant();
+        Standing standing = find(ShelfAt.of(book, book.shelf(), now), code);
+        refuse(ShelfRules.againstPuttingAway(standing));
+        return keep(code + " put away", new ContainerMove(code, standing.kind(), Optional.empty(), now));
+    }
+
+    private void requireNotAhead(Instant at) {
+        Require.that(!at.isAfter(clock.instant()), "That time is yet to come. Move it then.");
+    }
+
+    private static Standing find(ShelfAt shelf, String code) {
+        return shelf.find(code)
+                .orElseThrow(() -> new IllegalArgumentException("There is no '" + code + "' on the shelf then."));
+    }
+
+    private static void refuse(Optional<String> problem) {
+        problem.ifPresent(sentence -> Require.that(false, sentence));
+    }
+
+    private Deed.Summary keep(String words, ContainerMove move) {
+        Deed.Summary summary = new Deed.Summary(ids.get(), Optional.empty(), clock.instant(), words);
+        book.keep(new Deed(summary, Optional.empty(), Deed.Content.ofMoves(List.of(move))));
+        return summary;
+    }
+}

@@ -1,0 +1,207 @@
+package org.moultwright.workflow;
+
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Supplier;
+import org.moultwright.domain.Account;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Cause;
+import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.ContainerMove;
+import org.moultwright.domain.ContainerMove.Place;
+import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.Require;
+import org.moultwright.domain.Stage;
+
+/**
+ * Moves animals between trays of one brood: some of them to another tray or a new one, or all of a tray into another.
+ * Each is a deed of the brood. Broods stay apart. What cannot be is refused with an {@link IllegalArgumentException}
+ * whose message is a sentence for the keeper.
+ */
+public final class ShareTrays {
+    private final BroodBook book;
+    private final InstantSource clock;
+    private final Supplier<UUID> ids;
+
+    public ShareTrays(BroodBook book, InstantSource clock, Supplier<UUID> ids) {
+        this.book = book;
+        this.clock = clock;
+        this.ids = ids;
+    }
+
+    /**
+     * Animals taken out of a tray.
+     *
+     * @param counts how many of each stage
+     * @param why plainly moved, or isolated
+     * @param note the reason, possibly empty; never where they are isolated
+     */
+    public record Part(String brood, String from, String to, Map<Stage, Integer> counts, Cause why, String note) {
+        public Part {
+            EnumMap<Stage, Integer> some = new EnumMap<>(Stage.class);
+            counts.forEach((stage, count) -> {
+                Require.that(count >= 0, "A count is 0 or more.");
+                if (count > 0) {
+                    some.put(stage, count);
+                }
+            });
+            counts = some;
+        }
+
+        public int total() {
+            return counts.values().stream().mapToInt(Integer::intValue).sum();
+        }
+    }
+
+    /** Why a part cannot be taken; empty where it can. */
+    public static Optional<String> against(ShelfAt shelf, Part part) {
+        int there = alive(shelf, part.from(), part.brood());
+        if (part.total() == 0) {
+            return Optional.of("Say how many of which stage.");
+        }
+        if (part.total() > there) {
+            return Optional.of(
+                    "%s holds %s; %d cannot leave it.".formatted(part.from(), ShelfRules.animals(there), part.total()));
+        }
+        if (part.why().equals(Cause.ISOLATED) && part.note().isBlank()) {
+            return Optional.of("Say why, such as: failed moult.");
+        }
+        return againstTarget(shelf, part.brood(), part.from(), part.to());
+    }
+
+    /** Why a brood's animals cannot go from one tray into another; a tray that is not there yet is made. */
+    public static Optional<String> againstTarget(ShelfAt shelf, String brood, String from, String to) {
+        if (to.equals(from)) {
+            return Optional.of("They are in " + from + " already. Choose another tray.");
+        }
+        Optional<Standing> target = shelf.find(to);
+        if (target.isEmpty()) {
+            return ShelfRules.againstCode(shelf, to);
+        }
+        if (!target.get().kind().holdsBrood()) {
+            return Optional.of(to + " is a " + target.get().kind().key() + ", not a tray.");
+        }
+        return target.get().occupants().stream()
+                .filter(others -> !others.brood().equals(brood))
+                .findFirst()
+                .map(others -> to + " holds animals of " + others.brood()
+                        + ". Broods stay apart, or nobody can tell them from each other.");
+    }
+
+    /** Takes a part of a tray to another, which is stood beside it where it is new; on disk when this returns. */
+    public Deed.Summary split(Part part) {
+        Instant now = clock.instant();
+        ShelfAt shelf = ShelfAt.of(book, book.shelf(), now);
+        refuse(against(shelf, part));
+        List<LedgerEntry> entries = new ArrayList<>();
+        part.counts()
+                .forEach((stage, count) ->
+                        entries.add(entry(now, part.from(), part.to(), stage, count, part.why(), part.note())));
+        List<ContainerMove> moves = shelf.find(part.to()).isPresent() ? List.of() : List.of(beside(shelf, part, now));
+        String verb = part.why().equals(Cause.ISOLATED) ? "isolated in" : "moved to";
+        return keep(
+                part.brood(),
+                "%d of %s %s %s".formatted(part.total(), part.from(), verb, part.to()),
+                Deed.Content.ofEntries(entries).withMoves(moves));
+    }
+
+    /**
+     * Puts all animals of a tray into another; on disk when this returns.
+     *
+     * @param putAway whether the tray left empty is put away
+     */
+    public Deed.Summary merge(String brood, String from, String into, boolean putAway) {
+        Instant now = clock.instant();
+        ShelfAt shelf = ShelfAt.of(book, book.shelf(), now);
+        Require.that(
+                shelf.find(into).isPresent(), "There is no '" + into + "' on the shelf. Choose one from the list.");
+        refuse(againstTarget(shelf, brood, from, into));
+        Standing source = shelf.find(from).orElseThrow(() -> new IllegalArgumentException("There is no " + from + "."));
+        Map<Stage, Integer> stages = source.occupants().stream()
+                .filter(occupants -> occupants.brood().equals(brood))
+                .findFirst()
+                .map(occupants -> wholly(occupants, record(brood)))
+                .orElse(Map.of());
+        Require.that(!stages.isEmpty(), from + " holds no animals of " + brood + ".");
+        List<LedgerEntry> entries = new ArrayList<>();
+        stages.forEach((stage, count) -> entries.add(entry(now, from, into, stage, count, Cause.MOVED, "")));
+        boolean leaves =
+                putAway && source.occupants().size() == 1 && source.since().isPresent();
+        List<ContainerMove> moves =
+                leaves ? List.of(new ContainerMove(from, source.kind(), Optional.empty(), now)) : List.of();
+        return keep(
+                brood,
+                from + " joined with " + into,
+                Deed.Content.ofEntries(entries).withMoves(moves));
+    }
+
+    /** Every animal by stage; where the last look did not see them all, the rest are of the stage most are in. */
+    private static Map<Stage, Integer> wholly(Standing.Occupants occupants, BroodRecord record) {
+        EnumMap<Stage, Integer> stages = new EnumMap<>(Stage.class);
+        int left = occupants.alive();
+        Stage commonest = record.brood().stages().get(0);
+        int most = 0;
+        for (Stage stage : Stage.values()) {
+            int count = Math.min(left, occupants.byStage().getOrDefault(stage, 0));
+            left -= count;
+            if (count > 0) {
+                stages.put(stage, count);
+            }
+            if (count > most) {
+                most = count;
+                commonest = stage;
+            }
+        }
+        if (left > 0) {
+            stages.merge(commonest, left, Integer::sum);
+        }
+        return stages;
+    }
+
+    private static ContainerMove beside(ShelfAt shelf, Part part, Instant now) {
+        Optional<String> around = shelf.find(part.from()).flatMap(Standing::inside);
+        return new ContainerMove(part.to(), ContainerKind.TRAY, Optional.of(new Place(around)), now);
+    }
+
+    private static int alive(ShelfAt shelf, String tray, String brood) {
+        return shelf.find(tray).stream()
+                .flatMap(standing -> standing.occupants().stream())
+                .filter(occupants -> occupants.brood().equals(brood))
+                .mapToInt(Standing.Occupants::alive)
+                .sum();
+    }
+
+    private BroodRecord record(String brood) {
+        return book.find(brood)
+                .orElseThrow(() -> new IllegalArgumentException("There is no brood " + brood + " in the book."));
+    }
+
+    private LedgerEntry entry(Instant at, String from, String to, Stage stage, int count, Cause cause, String note) {
+        return new LedgerEntry(
+                ids.get(),
+                at,
+                Account.tray(from),
+                Account.tray(to),
+                stage,
+                count,
+                cause,
+                note.strip(),
+                Optional.empty());
+    }
+
+    private static void refuse(Optional<String> problem) {
+        problem.ifPresent(sentence -> Require.that(false, sentence));
+    }
+
+    private Deed.Summary keep(String brood, String words, Deed.Content content) {
+        Deed.Summary summary = new Deed.Summary(ids.get(), brood, clock.instant(), words);
+        book.keep(new Deed(summary, Optional.empty(), content));
+        return summary;
+    }
+}

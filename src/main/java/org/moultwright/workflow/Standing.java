@@ -1,0 +1,75 @@
+package org.moultwright.workflow;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.Stage;
+
+/**
+ * A container as it stood at an instant.
+ *
+ * @param code its code
+ * @param kind what sort of container it is; guessed where it is only known to hold others
+ * @param inside the container around it
+ * @param since from when on it stood there, empty where nobody wrote it down
+ * @param occupants the animals in it, brood by brood; those of containers inside it are theirs
+ * @param air what its air was like, as far as it is known
+ * @param contents what stood in it
+ */
+public record Standing(
+        String code,
+        ContainerKind kind,
+        Optional<String> inside,
+        Optional<Instant> since,
+        List<Occupants> occupants,
+        Optional<Air> air,
+        List<Standing> contents) {
+    public Standing {
+        occupants = List.copyOf(occupants);
+        contents = List.copyOf(contents);
+    }
+
+    /** Animals in it, those of containers inside it not counted. */
+    public int alive() {
+        return occupants.stream().mapToInt(Occupants::alive).sum();
+    }
+
+    /** Animals in it and in all that stands in it. */
+    public int aliveWithin() {
+        return alive() + contents.stream().mapToInt(Standing::aliveWithin).sum();
+    }
+
+    /** How many containers that hold animals directly stand in it, at any depth. */
+    public int traysWithin() {
+        return contents.stream()
+                .mapToInt(inner -> (inner.kind().holdsBrood() ? 1 : 0) + inner.traysWithin())
+                .sum();
+    }
+
+    /**
+     * Animals of one brood in one container.
+     *
+     * @param alive how many, by the ledger
+     * @param byStage the stages last seen, less what was taken out since
+     */
+    public record Occupants(String brood, String taxon, int alive, Map<Stage, Integer> byStage) {
+        public Occupants {
+            byStage = Map.copyOf(byStage);
+        }
+    }
+
+    /**
+     * The air of a container.
+     *
+     * @param celsius its temperature
+     * @param percent its humidity, or NaN
+     * @param reading what told so; empty where it is only what the container was set to
+     * @param container where it was measured or set: the container itself or one around it
+     */
+    public record Air(double celsius, double percent, Optional<Source> reading, String container) {}
+
+    /** A probe and when it read. */
+    public record Source(String probe, Instant takenAt) {}
+}

@@ -1,0 +1,188 @@
+package org.moultwright.ui.shelf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.moultwright.boot.DeskRoom;
+import org.moultwright.boot.OpenDesk;
+import org.moultwright.ui.ToolkitThread;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The shelf of the demo room in the whole window, by keyboard. */
+@ExtendWith(ApplicationExtension.class)
+class ShelfUiTest {
+    private static final int LONGEST_SECONDS = 20;
+
+    @TempDir
+    private Path folder;
+
+    private Scene scene;
+    private OpenDesk desk;
+
+    @Start
+    void start(Stage stage) {
+        scene = new Scene(new Group(), 1280, 800);
+        stage.setScene(scene);
+        stage.show();
+    }
+
+    @BeforeEach
+    void open() {
+        desk = DeskRoom.DEMO.open(folder);
+        show("shelf");
+        await(() -> scene.getFocusOwner() instanceof ListView<?>);
+        await(() -> words(scene.getRoot()).contains("C1"));
+    }
+
+    @AfterEach
+    void close() {
+        desk.close();
+    }
+
+    @Test
+    void aTrayIsMovedWithFiveKeysAndTakenBack(FxRobot robot) {
+        awaitFocus("A1, tray, in box 1");
+        robot.type(KeyCode.M).write("box 2").type(KeyCode.ENTER);
+        awaitWords("A1 moved into box 2.", "in box 2 since 3 May");
+        await(() -> scene.getFocusOwner() instanceof ListView<?>);
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        awaitWords("Taken back: A1 moved into box 2.", "in box 1 since 25 March");
+    }
+
+    @Test
+    void whereItCannotGoIsSaidAtTheField(FxRobot robot) {
+        robot.type(KeyCode.M).write("A2").type(KeyCode.ENTER);
+        awaitWords("A2 is a tray; nothing stands inside one. Choose a box, an incubator, a rack or a room.");
+        assertThat(scene.getFocusOwner()).isInstanceOf(TextField.class);
+        robot.type(KeyCode.ESCAPE);
+        await(() -> scene.getFocusOwner() instanceof ListView<?>);
+    }
+
+    @Test
+    void animalsAreIsolatedWithAReason(FxRobot robot) {
+        robot.type(KeyCode.I);
+        await(() -> scene.getFocusOwner() instanceof TextField);
+        robot.write("99").type(KeyCode.ENTER);
+        awaitWords("A1 holds 56 animals; 99 cannot leave it.");
+        robot.eraseText(2).write("1").type(KeyCode.ENTER);
+        awaitWords("Say why, such as: failed moult.");
+        robot.clickOn(named("why")).write("bitten").type(KeyCode.ENTER);
+        awaitWords("1 of A1 isolated in A3.", "CC-26-A, 55 animals");
+    }
+
+    @Test
+    void aTrayIsJoinedWithAnother(FxRobot robot) {
+        robot.type(KeyCode.J).write("A2").type(KeyCode.ENTER);
+        awaitWords("A1 joined with A2.");
+        awaitFocus("A2, tray, in box 1, CC-26-A, 106 animals");
+    }
+
+    @Test
+    void whatIsNotEmptyIsNotPutAway(FxRobot robot) {
+        robot.type(KeyCode.DELETE);
+        awaitWords("A1 still holds 56 animals. Move or pot them first.");
+        robot.type(KeyCode.A);
+        await(() -> scene.getFocusOwner() instanceof TextField);
+        robot.write("box 3").type(KeyCode.ENTER);
+        awaitWords("box 3 added in box 1.");
+    }
+
+    @Test
+    void thePastIsOnlyShown(FxRobot robot) {
+        robot.type(KeyCode.PAGE_UP);
+        awaitWords("as it stood at the end of Saturday 2 May, read only");
+        robot.type(KeyCode.M);
+        awaitWords("This is the past: it is only shown. Go back to tonight to change something.");
+        robot.type(KeyCode.T);
+        awaitWords("as it stands tonight");
+    }
+
+    @Test
+    void arrowsLeadFromCardToCard(FxRobot robot) {
+        awaitFocus("A1, tray");
+        robot.type(KeyCode.RIGHT);
+        awaitFocus("A2, tray");
+        robot.type(KeyCode.DOWN);
+        awaitFocus("box 2, box");
+        robot.type(KeyCode.DOWN);
+        awaitFocus("B1, tray");
+        robot.type(KeyCode.HOME);
+        awaitFocus("room, room");
+    }
+
+    private void show(String screen) {
+        Parent view = desk.show("broods");
+        ToolkitThread.ask(() -> {
+            desk.appearance().dress(scene.getStylesheets());
+            scene.setRoot(view);
+            return view;
+        });
+        desk.show(screen);
+    }
+
+    private Node named(String name) {
+        return scene.getRoot().lookupAll(".text-field").stream()
+                .filter(node -> name.equals(node.getAccessibleText()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void awaitFocus(String words) {
+        await(() -> scene.getFocusOwner() instanceof ListView<?> list
+                && String.valueOf(list.getAccessibleText()).startsWith(words));
+    }
+
+    private void awaitWords(String... sentences) {
+        for (String sentence : sentences) {
+            await(() -> words(scene.getRoot()).contains(sentence));
+        }
+    }
+
+    private void await(Supplier<Boolean> condition) {
+        try {
+            WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, () -> ToolkitThread.ask(condition));
+        } catch (TimeoutException late) {
+            assertThat(ToolkitThread.ask(() -> scene.getFocusOwner() + "\n" + words(scene.getRoot())))
+                    .as("what is on screen")
+                    .isEmpty();
+        }
+    }
+
+    private static String words(Node node) {
+        if (!node.isVisible()) {
+            return "";
+        }
+        Stream<String> own = Stream.of(
+                        node instanceof Labeled labeled
+                                ? Optional.ofNullable(labeled.getText())
+                                : Optional.<String>empty())
+                .flatMap(Optional::stream);
+        Stream<String> inside = node instanceof Parent parent
+                ? parent.getChildrenUnmodifiable().stream().map(ShelfUiTest::words)
+                : Stream.empty();
+        return Stream.concat(own, inside).collect(Collectors.joining("\n"));
+    }
+}
