@@ -140,6 +140,8 @@ class ShelfUiTest {
             scene.setRoot(view);
             return view;
         });
+        // A page can take the focus only once the window has laid out the frame it stands in.
+        awaitWords("CC-26-A");
         desk.show(screen);
     }
 
