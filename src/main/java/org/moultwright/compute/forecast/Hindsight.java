@@ -8,8 +8,6 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.moultwright.compute.stage.NormalTails;
-import org.moultwright.domain.BroodRecord;
-import org.moultwright.domain.Check;
 import org.moultwright.domain.Stage;
 
 /**
@@ -41,10 +39,10 @@ final class Hindsight {
     /**
      * The factor on the width of the next brood's intervals.
      *
-     * @param broods completed ones, in order of time
+     * @param broods completed ones at their last look, in order of time
      * @param lessonsBefore for each, what the broods before it taught
      */
-    double widthFactor(List<BroodRecord> broods, List<Lessons> lessonsBefore) {
+    double widthFactor(List<BroodSight> broods, List<Lessons> lessonsBefore) {
         double[] squares = IntStream.range(Math.max(0, broods.size() - MOST_BROODS), broods.size())
                 .mapToObj(brood -> meanSquare(broods.get(brood), lessonsBefore.get(brood)))
                 .flatMapToDouble(OptionalDouble::stream)
@@ -56,26 +54,23 @@ final class Hindsight {
         return Math.sqrt(sum / (BROODS_BELIEVED + squares.length));
     }
 
-    private OptionalDouble meanSquare(BroodRecord brood, Lessons lessons) {
-        Optional<Instant> end = brood.checks().stream().map(Check::at).max(Instant::compareTo);
-        Optional<BroodForecast> truth = end.flatMap(at -> forecast(brood, at, Lessons.NONE));
+    private OptionalDouble meanSquare(BroodSight brood, Lessons lessons) {
         List<Double> squares = new ArrayList<>();
-        truth.ifPresent(known -> momentsOf(brood, known.asOf())
-                .flatMap(at -> forecast(brood, at, lessons).stream())
-                .forEach(forecast -> squares.addAll(squaredScores(forecast, known))));
+        forecast(brood, brood.asOf(), Lessons.NONE)
+                .ifPresent(truth -> momentsOf(brood)
+                        .flatMap(at -> forecast(brood, at, lessons).stream())
+                        .forEach(forecast -> squares.addAll(squaredScores(forecast, truth))));
         return squares.stream().mapToDouble(Double::doubleValue).average();
     }
 
     /** When forecasts would have been made. */
-    private Stream<Instant> momentsOf(BroodRecord brood, Instant end) {
+    private Stream<Instant> momentsOf(BroodSight brood) {
         double last = belief.medianWarmDays()[boundaries.size() - 1];
-        return BroodSight.of(brood, end, boundaries, belief).stream()
-                .flatMap(
-                        sight -> SHARES.stream().flatMap(share -> sight.lived().get(0).reached(share * last).stream()));
+        return SHARES.stream().flatMap(share -> brood.lived().get(0).reached(share * last).stream());
     }
 
-    private Optional<BroodForecast> forecast(BroodRecord brood, Instant asOf, Lessons lessons) {
-        ForecastQuestion question = new ForecastQuestion(brood, asOf, PastBroods.NONE, SEED, List.of());
+    private Optional<BroodForecast> forecast(BroodSight brood, Instant asOf, Lessons lessons) {
+        ForecastQuestion question = new ForecastQuestion(brood.record(), asOf, PastBroods.NONE, SEED, List.of());
         return Forecaster.prepare(question, belief, boundaries, lessons)
                 .map(prepared -> prepared.under(ClimatePlan.AS_IT_IS));
     }

@@ -35,8 +35,14 @@ public final class PastBroods {
         return new PastBroods(records);
     }
 
-    /** What lessons depend on: ages count by one rate curve, from one belief, to the same boundaries. */
-    private record Question(List<Stage> boundaries, List<Double> medians, RateForm rate, double referenceCelsius) {}
+    /** What lessons depend on: ages count by one rate curve, from one belief as sure as it is, to the same boundaries. */
+    private record Question(
+            List<Stage> boundaries,
+            List<Double> medians,
+            double batchSd,
+            double stageSd,
+            RateForm rate,
+            double referenceCelsius) {}
 
     Lessons lessons(Belief belief, List<Stage> boundaries, double referenceCelsius) {
         List<Double> medians = new ArrayList<>();
@@ -44,18 +50,18 @@ public final class PastBroods {
             medians.add(median);
         }
         return lessons.computeIfAbsent(
-                new Question(boundaries, medians, belief.rate(), referenceCelsius),
+                new Question(boundaries, medians, belief.batchSd(), belief.stageSd(), belief.rate(), referenceCelsius),
                 question -> learned(belief, boundaries));
     }
 
     private Lessons learned(Belief belief, List<Stage> boundaries) {
-        List<BroodRecord> taught = new ArrayList<>();
+        List<BroodSight> taught = new ArrayList<>();
         List<Lessons> before = new ArrayList<>();
         Lessons lessons = Lessons.NONE;
         for (BroodRecord record : records) {
             Optional<BroodSight> sight = atLastLook(record, belief, boundaries);
             if (sight.isPresent()) {
-                taught.add(record);
+                taught.add(sight.get());
                 before.add(lessons);
                 lessons = lessons.and(
                         StageFit.of(

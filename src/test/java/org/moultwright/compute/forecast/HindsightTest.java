@@ -40,6 +40,19 @@ class HindsightTest {
         assertThat(widthFactor(turned)).isEqualTo(widthFactor(broods));
     }
 
+    @Test
+    void aBeliefLessSureOfTheSameAgesIsJudgedByItself() {
+        List<BroodRecord> broods = broods(4, 3);
+        PastBroods asked = PastBroods.of(broods);
+        Belief sure = belief(broods.get(0));
+        Belief unsure =
+                new Belief(sure.source(), sure.medianWarmDays(), 0.4, sure.stageSd(), sure.rate(), sure.generalRate());
+        double bySure = asked.lessons(sure, BOUNDARIES, 27).widthFactor();
+        assertThat(asked.lessons(unsure, BOUNDARIES, 27).widthFactor())
+                .isEqualTo(PastBroods.of(broods).lessons(unsure, BOUNDARIES, 27).widthFactor())
+                .isNotEqualTo(bySure);
+    }
+
     private static double widthFactor(double variation) {
         return widthFactor(broods(variation, 4));
     }
