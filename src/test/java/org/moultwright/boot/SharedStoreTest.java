@@ -99,7 +99,11 @@ class SharedStoreTest {
         awaitAcknowledged(15);
         assertThat(first.err).anyMatch(line -> line.startsWith("The store is left to another Moultwright (process"));
         desk.await("P-1 ");
-        List<String> heard = first.kill() ? saidBefore(System.nanoTime() - 2_000_000_000L) : List.of();
+        String firstHeard = acknowledged.get(0);
+        awaitUntil(
+                "the first reading is two seconds old",
+                () -> saidTwoSecondsAgo().contains(firstHeard));
+        List<String> heard = first.kill() ? saidTwoSecondsAgo() : List.of();
         awaitUntil("the spool of the killed logger is taken in", this::isNothingBeside);
 
         Program second = logger();
@@ -111,10 +115,9 @@ class SharedStoreTest {
             ReadingSeries kept = open.readings().series("P-1", Instant.EPOCH, Instant.MAX);
             List<String> values = new ArrayList<>();
             kept.forEach(reading -> values.add(Double.toString(reading.temperatureCelsius())));
-            long firstKept = heard.indexOf(values.get(0));
             assertThat(values)
                     .as("all that was said two seconds and more before the kill")
-                    .containsAll(heard.subList((int) Math.max(0, firstKept), heard.size()));
+                    .containsAll(heard.subList(heard.indexOf(firstHeard), heard.size()));
         }
     }
 
@@ -176,7 +179,8 @@ class SharedStoreTest {
         }
     }
 
-    private List<String> saidBefore(long nanos) {
+    private List<String> saidTwoSecondsAgo() {
+        long nanos = System.nanoTime() - 2_000_000_000L;
         synchronized (saidAtNanos) {
             return saidAtNanos.entrySet().stream()
                     .filter(said -> said.getValue() - nanos < 0)

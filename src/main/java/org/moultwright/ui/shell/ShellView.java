@@ -55,6 +55,8 @@ public final class ShellView extends BorderPane {
         host.setFitToWidth(true);
         host.setFitToHeight(true);
         host.setFocusTraversable(false);
+        // A page can take the focus only once it stands in the window, and the first one does with the frame's skin.
+        host.skinProperty().addListener((observed, before, now) -> current().ifPresent(Screen::shown));
         StackPane layers = new StackPane(host, keySheet);
         keySheet.setVisible(false);
         setTop(new AlarmBanner(alarms));
@@ -88,7 +90,9 @@ public final class ShellView extends BorderPane {
         showKeys(false);
         current().ifPresent(screen -> {
             host.setContent(screen.node());
-            screen.shown();
+            if (host.getSkin() != null) {
+                screen.shown();
+            }
         });
     }
 
