@@ -68,7 +68,7 @@ final class FirstLook {
     private static List<Picture> pictures(List<Screen> screens) {
         List<Picture> pictures = new ArrayList<>();
         for (Theme theme : Theme.values()) {
-            screens.forEach(screen -> pictures.add(new Picture(screen.id(), theme)));
+            screens.forEach(screen -> pictures.add(new Picture(screen.name().id(), theme)));
             pictures.add(new Picture("settings", theme));
         }
         return pictures;

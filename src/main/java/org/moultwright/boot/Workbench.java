@@ -60,6 +60,7 @@ import org.moultwright.ui.settings.SettingsScreen;
 import org.moultwright.ui.settings.SettingsViewModel;
 import org.moultwright.ui.shelf.ShelfDesk;
 import org.moultwright.ui.shelf.ShelfScreen;
+import org.moultwright.ui.shell.LaterScreen;
 import org.moultwright.ui.shell.Notice;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ShellView;
@@ -210,7 +211,9 @@ final class Workbench implements AutoCloseable {
                 shell,
                 watch.model(),
                 screens,
-                new SettingsScreen(settings, reach, command -> new AlarmCommand(command).tryOut()));
+                new LaterScreen(
+                        SettingsScreen.NAME,
+                        () -> new SettingsScreen(settings, reach, command -> new AlarmCommand(command).tryOut())));
         if (broods.isEmpty()) {
             open(WHERE_BROODS_COME_IN);
         }
@@ -289,15 +292,16 @@ final class Workbench implements AutoCloseable {
         RecordRound record = new RecordRound(book, clock, ids);
         PotSlings potSlings = new PotSlings(book, clock, ids);
         PlanChoices plans = new PlanChoices(settings.settingsProperty().map(Settings::plans), settings::choose);
-        TakeAlong takeAlong = takeAlong(plans);
         return List.of(
                 new RoundScreen(new RoundDesk(
                         roomView, this::readAgain, record, undo, keeper, shell, clock, days, words, begun())),
-                BroodsScreen.of(
-                        new BroodsDesk(
-                                roomView, this::readAgain, waysIn(book, ids), beliefs, keeper, clock, days, words),
-                        palette),
-                ShelfScreen.of(new ShelfDesk(
+                new LaterScreen(
+                        BroodsScreen.NAME,
+                        () -> BroodsScreen.of(
+                                new BroodsDesk(
+                                        roomView, this::readAgain, waysIn(book, ids), beliefs, keeper, clock, days, words),
+                                palette)),
+                new LaterScreen(ShelfScreen.NAME, () -> ShelfScreen.of(new ShelfDesk(
                         roomView,
                         this::readAgain,
                         new ArrangeShelf(book, clock, ids),
@@ -309,13 +313,10 @@ final class Workbench implements AutoCloseable {
                         shell,
                         clock,
                         days,
-                        words)),
-                writeIn.over(climate.screen()),
-                takeAlong.over(ForecastScreen.of(
-                        new ForecastDesk(roomView, prepared::of, whatIf, scores::byEvent, days, words, plans),
-                        palette,
-                        takeAlong.button())),
-                new PottingScreen(new PottingDesk(
+                        words))),
+                new LaterScreen(ClimateScreen.NAME, () -> writeIn.over(climate.screen())),
+                new LaterScreen(ForecastScreen.NAME, () -> forecast(plans, scores, palette)),
+                new LaterScreen(PottingScreen.NAME, () -> new PottingScreen(new PottingDesk(
                         roomView,
                         this::readAgain,
                         potSlings,
@@ -327,7 +328,16 @@ final class Workbench implements AutoCloseable {
                         shell,
                         clock,
                         days,
-                        words)));
+                        words))));
+    }
+
+    private Screen forecast(PlanChoices plans, ScoreForecasts scores, ObservableObjectValue<Palette> palette) {
+        TakeAlong takeAlong = takeAlong(plans);
+        return takeAlong.over(ForecastScreen.of(
+                new ForecastDesk(
+                        roomView, prepared::of, whatIf, scores::byEvent, days, settings.vocabularyProperty(), plans),
+                palette,
+                takeAlong.button()));
     }
 
     private BegunDesk begun() {

@@ -72,7 +72,7 @@ public final class OpenDesk implements AutoCloseable {
     /** The keys of a screen of the rail; the settings have none of their own. */
     List<KeyHint> keys(String screenId) {
         return workbench.screens().stream()
-                .filter(screen -> screen.id().equals(screenId))
+                .filter(screen -> screen.name().id().equals(screenId))
                 .flatMap(screen -> screen.keys().stream())
                 .toList();
     }

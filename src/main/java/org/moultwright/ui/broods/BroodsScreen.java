@@ -7,15 +7,18 @@ import org.kordamp.ikonli.materialdesign2.MaterialDesignE;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.shell.ScreenName;
 import org.moultwright.ui.theme.Palette;
 
 /** The broods, as a screen of the frame. */
 public final class BroodsScreen {
+    public static final ScreenName NAME = new ScreenName("broods", "Broods", MaterialDesignE.EGG_OUTLINE);
+
     private BroodsScreen() {}
 
     public static Screen of(BroodsDesk desk, ObservableObjectValue<Palette> palette) {
         BroodsView view = new BroodsView(new BroodsViewModel(desk), palette);
-        return new PlainScreen("broods", "Broods", MaterialDesignE.EGG_OUTLINE, view, view::takeFocus, keys(desk));
+        return new PlainScreen(NAME, view, view::takeFocus, keys(desk));
     }
 
     private static List<KeyHint> keys(BroodsDesk desk) {

@@ -5,12 +5,16 @@ import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Node;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignT;
 import org.moultwright.ui.shell.KeyHint;
+import org.moultwright.ui.shell.LaterScreen;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.shell.ScreenName;
 import org.moultwright.ui.theme.Palette;
 
 /** The climate, as a screen of the frame. */
 public final class ClimateScreen implements AutoCloseable {
+    public static final ScreenName NAME = new ScreenName("climate", "Climate", MaterialDesignT.THERMOMETER);
+
     private static final List<KeyHint> KEYS = List.of(
             new KeyHint("← →", "read the trace, step by step"),
             new KeyHint("Home, End", "its first and last instant"),
@@ -36,10 +40,12 @@ public final class ClimateScreen implements AutoCloseable {
      */
     public static ClimateScreen of(ClimateDesk desk, ObservableObjectValue<Palette> palette, Node writeIn) {
         ClimateViewModel model = new ClimateViewModel(desk);
+        return new ClimateScreen(new LaterScreen(NAME, () -> screen(model, palette, writeIn)), model::close);
+    }
+
+    private static Screen screen(ClimateViewModel model, ObservableObjectValue<Palette> palette, Node writeIn) {
         ClimateView view = new ClimateView(model, palette, writeIn);
-        return new ClimateScreen(
-                new PlainScreen("climate", "Climate", MaterialDesignT.THERMOMETER, view, view::takeFocus, KEYS),
-                model::close);
+        return new PlainScreen(NAME, view, view::takeFocus, KEYS);
     }
 
     public Screen screen() {

@@ -7,10 +7,13 @@ import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.shell.ScreenName;
 import org.moultwright.ui.theme.Palette;
 
 /** The forecast, as a screen of the frame. */
 public final class ForecastScreen {
+    public static final ScreenName NAME = new ScreenName("forecast", "Forecast", MaterialDesignC.CHART_TIMELINE_VARIANT);
+
     private static final List<KeyHint> KEYS = List.of(
             new KeyHint("↑ ↓", "choose a tray and read its windows"),
             new KeyHint("Ctrl + G", "how good the dates of completed broods were"),
@@ -28,7 +31,6 @@ public final class ForecastScreen {
      */
     public static Screen of(ForecastDesk desk, ObservableObjectValue<Palette> palette, Node... tools) {
         ForecastView view = new ForecastView(new ForecastViewModel(desk), palette, tools);
-        return new PlainScreen(
-                "forecast", "Forecast", MaterialDesignC.CHART_TIMELINE_VARIANT, view, view::takeFocus, KEYS);
+        return new PlainScreen(NAME, view, view::takeFocus, KEYS);
     }
 }

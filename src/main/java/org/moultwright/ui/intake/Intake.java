@@ -55,7 +55,7 @@ public final class Intake {
         List<KeyHint> keys = new ArrayList<>(screen.keys());
         keys.addAll(KEYS);
         return new PlainScreen(
-                screen.id(), screen.word(), screen.icon(), pages, () -> shown(screen), List.copyOf(keys));
+                screen.name(), pages, () -> shown(screen), List.copyOf(keys));
     }
 
     /** A page half filled in waits for its keeper. */

@@ -2,13 +2,15 @@ package org.moultwright.ui.potting;
 
 import java.util.List;
 import javafx.scene.Node;
-import org.kordamp.ikonli.Ikon;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignP;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.shell.ScreenName;
 
 /** The potting bench, as a screen of the frame. */
 public final class PottingScreen implements Screen {
+    public static final ScreenName NAME = new ScreenName("potting", "Potting", MaterialDesignP.POT_OUTLINE);
+
     private final PottingView view;
 
     public PottingScreen(PottingDesk desk) {
@@ -16,18 +18,8 @@ public final class PottingScreen implements Screen {
     }
 
     @Override
-    public String id() {
-        return "potting";
-    }
-
-    @Override
-    public String word() {
-        return "Potting";
-    }
-
-    @Override
-    public Ikon icon() {
-        return MaterialDesignP.POT_OUTLINE;
+    public ScreenName name() {
+        return NAME;
     }
 
     @Override

@@ -2,13 +2,15 @@ package org.moultwright.ui.round;
 
 import java.util.List;
 import javafx.scene.Node;
-import org.kordamp.ikonli.Ikon;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.shell.ScreenName;
 
 /** The daily round, as a screen of the frame. */
 public final class RoundScreen implements Screen {
+    public static final ScreenName NAME = new ScreenName("round", "Round", MaterialDesignC.CLIPBOARD_CHECK_OUTLINE);
+
     private final RoundViewModel model;
     private final RoundView view;
 
@@ -18,18 +20,8 @@ public final class RoundScreen implements Screen {
     }
 
     @Override
-    public String id() {
-        return "round";
-    }
-
-    @Override
-    public String word() {
-        return "Round";
-    }
-
-    @Override
-    public Ikon icon() {
-        return MaterialDesignC.CLIPBOARD_CHECK_OUTLINE;
+    public ScreenName name() {
+        return NAME;
     }
 
     @Override

@@ -2,13 +2,15 @@ package org.moultwright.ui.settings;
 
 import java.util.function.Consumer;
 import javafx.scene.Node;
-import org.kordamp.ikonli.Ikon;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.shell.ScreenName;
 
 /** The keeper's choices, as a screen of the frame. */
 public final class SettingsScreen implements Screen {
+    public static final ScreenName NAME = new ScreenName("settings", "Settings", MaterialDesignC.COG_OUTLINE);
+
     private final SettingsView view;
 
     /**
@@ -20,18 +22,8 @@ public final class SettingsScreen implements Screen {
     }
 
     @Override
-    public String id() {
-        return "settings";
-    }
-
-    @Override
-    public String word() {
-        return "Settings";
-    }
-
-    @Override
-    public Ikon icon() {
-        return MaterialDesignC.COG_OUTLINE;
+    public ScreenName name() {
+        return NAME;
     }
 
     @Override

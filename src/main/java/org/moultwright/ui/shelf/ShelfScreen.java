@@ -3,14 +3,16 @@ package org.moultwright.ui.shelf;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignD;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.shell.ScreenName;
 
 /** The shelf, as a screen of the frame. */
 public final class ShelfScreen {
+    public static final ScreenName NAME = new ScreenName("shelf", "Shelf", MaterialDesignD.DRESSER_OUTLINE);
+
     private ShelfScreen() {}
 
     public static Screen of(ShelfDesk desk) {
         ShelfView view = new ShelfView(new ShelfViewModel(desk));
-        return new PlainScreen(
-                "shelf", "Shelf", MaterialDesignD.DRESSER_OUTLINE, view, view::takeFocus, ShelfKeys.HINTS);
+        return new PlainScreen(NAME, view, view::takeFocus, ShelfKeys.HINTS);
     }
 }

@@ -26,13 +26,13 @@ final class RailView extends VBox {
     }
 
     private ToggleButton button(Screen screen, String keys) {
-        ToggleButton button = new ToggleButton(screen.word(), FontIcon.of(screen.icon()));
+        ToggleButton button = new ToggleButton(screen.name().word(), FontIcon.of(screen.name().icon()));
         button.getStyleClass().setAll("rail-button");
         button.setContentDisplay(ContentDisplay.TOP);
-        button.setAccessibleText(screen.word());
+        button.setAccessibleText(screen.name().word());
         button.setTooltip(new Tooltip(keys));
         button.setMaxWidth(Double.MAX_VALUE);
-        group.add(button, screen.id());
+        group.add(button, screen.name().id());
         return button;
     }
 }

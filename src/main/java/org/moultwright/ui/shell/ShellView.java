@@ -45,7 +45,7 @@ public final class ShellView extends BorderPane {
         addEventFilter(KeyEvent.KEY_TYPED, this::typed);
         model.currentProperty().addListener((observed, before, now) -> open());
         if (current().isEmpty()) {
-            model.currentProperty().set(this.screens.get(0).id());
+            model.currentProperty().set(this.screens.get(0).name().id());
         } else {
             open();
         }
@@ -82,7 +82,7 @@ public final class ShellView extends BorderPane {
 
     private Optional<Screen> current() {
         return screens.stream()
-                .filter(screen -> screen.id().equals(model.currentProperty().get()))
+                .filter(screen -> screen.name().id().equals(model.currentProperty().get()))
                 .findFirst();
     }
 
@@ -99,9 +99,9 @@ public final class ShellView extends BorderPane {
     private void pressed(KeyEvent event) {
         Optional<Integer> position = ShellKeys.position(event);
         if (position.isPresent() && position.get() < inRail.size()) {
-            model.currentProperty().set(inRail.get(position.get()).id());
+            model.currentProperty().set(inRail.get(position.get()).name().id());
         } else if (ShellKeys.SETTINGS.match(event)) {
-            model.currentProperty().set(screens.get(screens.size() - 1).id());
+            model.currentProperty().set(screens.get(screens.size() - 1).name().id());
         } else if (ShellKeys.UNDO.match(event) && !Keys.goToText(event)) {
             model.undo();
         } else if (ShellKeys.SHEET.match(event)) {
@@ -125,7 +125,7 @@ public final class ShellView extends BorderPane {
         boolean wasVisible = keySheet.isVisible();
         keySheet.setVisible(visible);
         if (visible) {
-            current().ifPresent(screen -> keySheet.show(screen.word(), screen.keys()));
+            current().ifPresent(screen -> keySheet.show(screen.name().word(), screen.keys()));
         } else if (wasVisible) {
             current().ifPresent(Screen::shown);
         }

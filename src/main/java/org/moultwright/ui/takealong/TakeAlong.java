@@ -46,7 +46,7 @@ public final class TakeAlong {
         pages.addEventHandler(KeyEvent.KEY_PRESSED, event -> pressed(event, screen));
         List<KeyHint> keys = new ArrayList<>(screen.keys());
         keys.add(KEY);
-        return new PlainScreen(screen.id(), screen.word(), screen.icon(), pages, () -> shown(screen), keys);
+        return new PlainScreen(screen.name(), pages, () -> shown(screen), keys);
     }
 
     /** A page half filled in waits for its keeper. */

@@ -40,6 +40,7 @@ import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.shell.ScreenName;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.ReadingSource;
 import org.testfx.api.FxRobot;
@@ -84,9 +85,7 @@ class IntakeUiTest {
                 base.days()));
         VBox under = new VBox(writing.menu());
         screen = writing.over(new PlainScreen(
-                "climate",
-                "Climate",
-                MaterialDesignT.THERMOMETER,
+                new ScreenName("climate", "Climate", MaterialDesignT.THERMOMETER),
                 under,
                 () -> under.getChildren().get(0).requestFocus(),
                 List.of()));

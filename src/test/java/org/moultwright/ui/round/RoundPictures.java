@@ -8,8 +8,6 @@ import java.util.function.BiConsumer;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.Node;
 import javafx.scene.Parent;
-import org.kordamp.ikonli.Ikon;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Stage;
 import org.moultwright.settings.Settings;
@@ -21,6 +19,7 @@ import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.settings.SettingsScreen;
 import org.moultwright.ui.settings.SettingsViewModel;
 import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.shell.ScreenName;
 import org.moultwright.ui.shell.ShellView;
 import org.moultwright.ui.shell.ShellViewModel;
 import org.moultwright.ui.shell.TopLine;
@@ -144,18 +143,8 @@ public final class RoundPictures {
 
     private record Pictured(RoundView view) implements Screen {
         @Override
-        public String id() {
-            return "round";
-        }
-
-        @Override
-        public String word() {
-            return "Round";
-        }
-
-        @Override
-        public Ikon icon() {
-            return MaterialDesignC.CLIPBOARD_CHECK_OUTLINE;
+        public ScreenName name() {
+            return RoundScreen.NAME;
         }
 
         @Override

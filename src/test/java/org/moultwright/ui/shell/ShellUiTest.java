@@ -15,7 +15,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.kordamp.ikonli.Ikon;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.Theme;
@@ -164,13 +163,8 @@ class ShellUiTest {
         }
 
         @Override
-        public String word() {
-            return id;
-        }
-
-        @Override
-        public Ikon icon() {
-            return MaterialDesignC.CLIPBOARD_CHECK_OUTLINE;
+        public ScreenName name() {
+            return new ScreenName(id, id, MaterialDesignC.CLIPBOARD_CHECK_OUTLINE);
         }
 
         @Override

@@ -42,6 +42,7 @@ import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.plan.ChosenPlans;
 import org.moultwright.ui.plan.PlanChoices;
 import org.moultwright.ui.shell.PlainScreen;
+import org.moultwright.ui.shell.ScreenName;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.RoomView;
 import org.testfx.api.FxRobot;
@@ -77,9 +78,7 @@ class TakeAlongUiTest {
         StackPane forecast = new StackPane(takeAlong.button());
         Parent pages = (Parent) takeAlong
                 .over(new PlainScreen(
-                        "forecast",
-                        "Forecast",
-                        MaterialDesignC.CHART_TIMELINE_VARIANT,
+                        new ScreenName("forecast", "Forecast", MaterialDesignC.CHART_TIMELINE_VARIANT),
                         forecast,
                         () -> forecast.getChildren().get(0).requestFocus(),
                         List.of()))
