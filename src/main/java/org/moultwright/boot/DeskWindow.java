@@ -12,6 +12,7 @@ final class DeskWindow {
 
     /** Shows a desk and has it read its room; the desk is closed with its window, before {@code whenClosed} is told. */
     static Stage show(Workbench workbench, String title, Runnable whenClosed) {
+        workbench.readFirst();
         Scene scene = new Scene(workbench.view(), WIDTH, HEIGHT);
         workbench.appearance().dress(scene.getStylesheets());
         Stage stage = new Stage();
@@ -24,7 +25,6 @@ final class DeskWindow {
             whenClosed.run();
         });
         stage.show();
-        workbench.readAgain();
         return stage;
     }
 }

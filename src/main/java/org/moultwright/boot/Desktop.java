@@ -55,8 +55,9 @@ final class Desktop {
     }
 
     private static void untilClosed(Consumer<Runnable> open) throws InterruptedException {
+        ToolkitStart.await();
         CompletableFuture<Boolean> closed = new CompletableFuture<>();
-        Platform.startup(() -> {
+        Platform.runLater(() -> {
             try {
                 open.accept(() -> closed.complete(true));
             } catch (RuntimeException fault) {

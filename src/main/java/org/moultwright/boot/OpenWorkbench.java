@@ -50,6 +50,7 @@ final class OpenWorkbench implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         boolean inDemo = demo || firstLook.isPresent();
+        ToolkitStart.begin();
         Path file = store.orElseGet(this::usualStore);
         H2Store open = opened(file, inDemo);
         InstantSource clock = inDemo ? DemoRoom.clock(today) : InstantSource.system();

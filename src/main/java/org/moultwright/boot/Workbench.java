@@ -110,6 +110,10 @@ final class Workbench implements AutoCloseable {
     private final InstantSource clock;
     private final Room room;
     private final ReadOnlyObjectWrapper<RoomView> roomView = new ReadOnlyObjectWrapper<>(RoomView.EMPTY);
+
+    /** The same, but there before the first dates are: the round needs none to begin. */
+    private final ReadOnlyObjectWrapper<RoomView> roundRoom = new ReadOnlyObjectWrapper<>(RoomView.EMPTY);
+
     private final Appearance appearance = new Appearance();
     private final BackgroundRunner runner;
 
@@ -235,8 +239,24 @@ final class Workbench implements AutoCloseable {
         shell.currentProperty().set(screenId);
     }
 
+    /** The room as the round shows it: as it was written at first, with its dates once they are worked out. */
+    ReadOnlyObjectProperty<RoomView> roundRoomProperty() {
+        return roundRoom.getReadOnlyProperty();
+    }
+
+    /** The room with its dates. */
     ReadOnlyObjectProperty<RoomView> roomProperty() {
         return roomView.getReadOnlyProperty();
+    }
+
+    /** Asks for the room to be read for the first time, aside: what the round needs comes first. */
+    void readFirst() {
+        runner.run(progress -> room.glance(clock.instant()), outcome -> {
+            if (outcome instanceof Outcome.Done<RoomView> done && roomView.get().equals(RoomView.EMPTY)) {
+                roundRoom.set(done.value());
+            }
+        });
+        readAgain();
     }
 
     /** Asks for the room to be read anew, aside; every screen shows it once it is there. */
@@ -268,7 +288,12 @@ final class Workbench implements AutoCloseable {
 
     private void show(Outcome<RoomView> outcome) {
         if (outcome instanceof Outcome.Done<RoomView> done) {
+            if (roomView.get().equals(RoomView.EMPTY)) {
+                // The keeper has begun with one screen by now; the others are made before they are asked for.
+                screens.forEach(screen -> toolkit.execute(screen::node));
+            }
             roomView.set(done.value());
+            roundRoom.set(done.value());
             shell.show(
                     TopLineReader.read(
                             done.value(), days, settings.vocabularyProperty().get()),
@@ -294,41 +319,52 @@ final class Workbench implements AutoCloseable {
         PlanChoices plans = new PlanChoices(settings.settingsProperty().map(Settings::plans), settings::choose);
         return List.of(
                 new RoundScreen(new RoundDesk(
-                        roomView, this::readAgain, record, undo, keeper, shell, clock, days, words, begun())),
+                        roundRoom, this::readAgain, record, undo, keeper, shell, clock, days, words, begun())),
                 new LaterScreen(
                         BroodsScreen.NAME,
                         () -> BroodsScreen.of(
                                 new BroodsDesk(
-                                        roomView, this::readAgain, waysIn(book, ids), beliefs, keeper, clock, days, words),
+                                        roomView,
+                                        this::readAgain,
+                                        waysIn(book, ids),
+                                        beliefs,
+                                        keeper,
+                                        clock,
+                                        days,
+                                        words),
                                 palette)),
-                new LaterScreen(ShelfScreen.NAME, () -> ShelfScreen.of(new ShelfDesk(
-                        roomView,
-                        this::readAgain,
-                        new ArrangeShelf(book, clock, ids),
-                        new ShareTrays(book, clock, ids),
-                        undo,
-                        new PdfLabelPrinter(),
-                        new PdfFileDialog(this::window, HOME)::choose,
-                        keeper,
-                        shell,
-                        clock,
-                        days,
-                        words))),
+                new LaterScreen(
+                        ShelfScreen.NAME,
+                        () -> ShelfScreen.of(new ShelfDesk(
+                                roomView,
+                                this::readAgain,
+                                new ArrangeShelf(book, clock, ids),
+                                new ShareTrays(book, clock, ids),
+                                undo,
+                                new PdfLabelPrinter(),
+                                new PdfFileDialog(this::window, HOME)::choose,
+                                keeper,
+                                shell,
+                                clock,
+                                days,
+                                words))),
                 new LaterScreen(ClimateScreen.NAME, () -> writeIn.over(climate.screen())),
                 new LaterScreen(ForecastScreen.NAME, () -> forecast(plans, scores, palette)),
-                new LaterScreen(PottingScreen.NAME, () -> new PottingScreen(new PottingDesk(
-                        roomView,
-                        this::readAgain,
-                        potSlings,
-                        undo,
-                        new PdfLabelPrinter(),
-                        new PdfFileDialog(this::window, HOME),
-                        new SystemPrinter(this::window),
-                        keeper,
-                        shell,
-                        clock,
-                        days,
-                        words))));
+                new LaterScreen(
+                        PottingScreen.NAME,
+                        () -> new PottingScreen(new PottingDesk(
+                                roomView,
+                                this::readAgain,
+                                potSlings,
+                                undo,
+                                new PdfLabelPrinter(),
+                                new PdfFileDialog(this::window, HOME),
+                                new SystemPrinter(this::window),
+                                keeper,
+                                shell,
+                                clock,
+                                days,
+                                words))));
     }
 
     private Screen forecast(PlanChoices plans, ScoreForecasts scores, ObservableObjectValue<Palette> palette) {

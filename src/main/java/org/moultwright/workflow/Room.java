@@ -50,10 +50,17 @@ public final class Room {
         this.forecaster = forecaster;
     }
 
+    /** The room at an instant as it was written: at once, for it neither reads climates nor asks for dates. */
+    public RoomView glance(Instant now) {
+        List<BroodView> broods = written(now).stream()
+                .map(record -> new BroodView(record, trays(record, Optional.empty(), now), Optional.empty()))
+                .toList();
+        return view(now, broods, Map.of(), true);
+    }
+
     /** The room at an instant; what was written or measured later is not in it. */
     public synchronized RoomView at(Instant now) {
-        List<BroodRecord> written = new ArrayList<>();
-        book.broods().forEach(brood -> book.find(brood.code()).ifPresent(record -> written.add(record.until(now))));
+        List<BroodRecord> written = written(now);
         List<BroodRecord> whole = written.stream()
                 .map(record -> record.withReadings(histories.of(record, now)))
                 .toList();
@@ -64,13 +71,25 @@ public final class Room {
             PastBroods past = teachers.of(written.get(i).brood());
             broods.add(view(written.get(i), whole.get(i), past, now));
         }
+        return view(now, broods, leftOut, false);
+    }
+
+    private List<BroodRecord> written(Instant now) {
+        return book.broods().stream()
+                .flatMap(brood -> book.find(brood.code()).stream())
+                .map(record -> record.until(now))
+                .toList();
+    }
+
+    private RoomView view(Instant now, List<BroodView> broods, Map<String, LessonNote> leftOut, boolean awaitsDates) {
         return new RoomView(
                 now,
                 broods,
                 latestReadings(now, broods),
                 book.latestDeeds(NEWEST).stream().findFirst(),
                 leftOut,
-                book.shelf());
+                book.shelf(),
+                awaitsDates);
     }
 
     private BroodView view(BroodRecord written, BroodRecord whole, PastBroods past, Instant now) {

@@ -17,6 +17,7 @@ import org.moultwright.domain.Shelf;
  * @param lastDeed what Undo would take back
  * @param leftOut completed broods from which nothing is to be learned, by code
  * @param shelf where all containers stood
+ * @param awaitsDates whether forecasts are still being worked out: none of the broods has one yet
  */
 public record RoomView(
         Instant now,
@@ -24,7 +25,8 @@ public record RoomView(
         Map<String, Reading> latestReadings,
         Optional<Deed.Summary> lastDeed,
         Map<String, LessonNote> leftOut,
-        Shelf shelf) {
+        Shelf shelf,
+        boolean awaitsDates) {
     public static final RoomView EMPTY = new RoomView(Instant.EPOCH, List.of(), Map.of(), Optional.empty());
 
     public RoomView {
@@ -45,7 +47,8 @@ public record RoomView(
                 new Shelf(broods.stream()
                         .flatMap(brood -> brood.record().stays().stream())
                         .distinct()
-                        .toList()));
+                        .toList()),
+                false);
     }
 
     /** Trays that hold animals, of all broods, in shelf order. */

@@ -1,32 +1,48 @@
 package org.moultwright.benchmark;
 
 import java.io.BufferedReader;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.spi.ToolProvider;
 import org.moultwright.boot.EmptyWindow;
 import org.moultwright.boot.TimedWorkbench;
 
 /**
- * How long a keeper waits from the start of the program until the round of the demo room can be used, against
- * the start of an empty window of the same toolkit. Each start is a process of its own on a display in memory,
- * painted without a graphics card; one of each before the first that counts.
+ * How long a keeper waits from the start of the program until the trays of the demo room can be counted, and until
+ * their dates are there, against the start of an empty window of the same toolkit. Each start is a process of its
+ * own on a display in memory, painted without a graphics card; one of each before the first that counts. The desk
+ * is started as the program's script does, with the classes the start before left ready; the empty window in the
+ * same way and as plain Java, which is the baseline.
  *
- * <p>Needs Xvfb. Argument: starts of each (7).
+ * <p>Needs Xvfb, and the classes packed in jars, for none are kept ready of folders: this packs its own. Argument:
+ * starts of each (7).
  */
 public final class StartUpBenchmark {
     private static final String DISPLAY = ":97";
     private static final Path DISPLAY_SOCKET = Path.of("/tmp/.X11-unix/X97");
 
-    private StartUpBenchmark() {}
+    /** Changes nothing. */
+    private static final String PLAIN = "-Xshare:auto";
+
+    private final Path folder;
+    private final String classPath;
+
+    private StartUpBenchmark(Path folder, String classPath) {
+        this.folder = folder;
+        this.classPath = classPath;
+    }
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
         int starts = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 7;
-        Path store = Files.createTempDirectory("start").resolve("demo.store");
+        Path folder = Files.createTempDirectory("start");
         Process display = new ProcessBuilder("Xvfb", DISPLAY, "-screen", "0", "1280x800x24")
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
@@ -35,57 +51,113 @@ public final class StartUpBenchmark {
             while (display.isAlive() && Files.notExists(DISPLAY_SOCKET)) {
                 Thread.onSpinWait();
             }
-            measure(starts, store);
+            new StartUpBenchmark(folder, packed(folder)).measure(starts);
         } finally {
             display.destroy();
         }
     }
 
-    private static void measure(int starts, Path store) throws IOException, InterruptedException {
-        System.out.printf("the very first start, the demo room taken in: %.2f s%n", secondsOfDesk(store));
-        secondsOfEmptyWindow();
+    private void measure(int starts) throws IOException, InterruptedException {
+        Map<String, Double> first = desk(leavesReady("desk"), true);
+        System.out.printf("the very first start, the demo room taken in: %.2f s%n", first.get(TimedWorkbench.USABLE));
+        emptyWindow(leavesReady("empty"), true);
+        Stopwatch plain = new Stopwatch();
         Stopwatch empty = new Stopwatch();
-        Stopwatch desk = new Stopwatch();
+        Stopwatch deskPlain = new Stopwatch();
+        Stopwatch usable = new Stopwatch();
+        Stopwatch dated = new Stopwatch();
         for (int start = 0; start < starts; start++) {
-            empty.add(secondsOfEmptyWindow());
-            desk.add(secondsOfDesk(store));
+            plain.add(emptyWindow(PLAIN, false));
+            empty.add(emptyWindow(ready("empty"), false));
+            deskPlain.add(desk(PLAIN, false).get(TimedWorkbench.USABLE));
+            Map<String, Double> desk = desk(ready("desk"), false);
+            usable.add(desk.get(TimedWorkbench.USABLE));
+            dated.add(desk.get(TimedWorkbench.DATED));
         }
-        report("an empty window shown", empty);
-        report("the round of the demo room usable", desk);
-        System.out.printf("the desk takes %.2f times as long%n", desk.median() / empty.median());
+        report("an empty window, plain Java", plain);
+        report("an empty window, classes ready", empty);
+        report("trays can be counted, plain Java", deskPlain);
+        report("trays can be counted, classes ready", usable);
+        report("all dates there, classes ready", dated);
+        System.out.printf(
+                "trays can be counted after %.2f times an empty window, %.2f times with its classes ready%n",
+                usable.median() / plain.median(), usable.median() / empty.median());
     }
 
-    private static double secondsOfEmptyWindow() throws IOException, InterruptedException {
-        return secondsUntil(EmptyWindow.SHOWN, EmptyWindow.class.getName());
+    private double emptyWindow(String classes, boolean isToEnd) throws IOException, InterruptedException {
+        return start(List.of(EmptyWindow.SHOWN), classes, isToEnd, EmptyWindow.class.getName())
+                .get(EmptyWindow.SHOWN);
     }
 
-    private static double secondsOfDesk(Path store) throws IOException, InterruptedException {
-        return secondsUntil(TimedWorkbench.USABLE, TimedWorkbench.class.getName(), "--store", store.toString());
+    private Map<String, Double> desk(String classes, boolean isToEnd) throws IOException, InterruptedException {
+        return start(
+                List.of(TimedWorkbench.USABLE, TimedWorkbench.DATED),
+                classes,
+                isToEnd,
+                TimedWorkbench.class.getName(),
+                "--store",
+                folder.resolve("demo.store").toString());
     }
 
-    private static double secondsUntil(String words, String... program) throws IOException, InterruptedException {
+    /** Seconds from the start until each of these words was said; then the process is ended, or told to end. */
+    private Map<String, Double> start(List<String> words, String classes, boolean isToEnd, String... program)
+            throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 ProcessHandle.current().info().command().orElse("java"),
                 "-Dprism.order=sw",
+                "-Xlog:cds=off",
+                "-Xlog:cds+dynamic=off",
+                classes,
                 "-cp",
-                System.getProperty("java.class.path")));
+                classPath));
         command.addAll(List.of(program));
         ProcessBuilder builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD);
         builder.environment().put("DISPLAY", DISPLAY);
+        Map<String, Double> seconds = new HashMap<>();
         long startNanos = System.nanoTime();
         Process started = builder.start();
         try (BufferedReader said =
                 new BufferedReader(new InputStreamReader(started.getInputStream(), StandardCharsets.UTF_8))) {
-            for (String line = said.readLine(); !words.equals(line); line = said.readLine()) {
+            while (!seconds.keySet().containsAll(words)) {
+                String line = said.readLine();
                 if (line == null) {
-                    throw new IllegalStateException(program[0] + " ended before it was '" + words + "'");
+                    throw new IllegalStateException(program[0] + " ended after " + seconds.keySet());
                 }
+                seconds.put(line, (System.nanoTime() - startNanos) / 1e9);
             }
-            return (System.nanoTime() - startNanos) / 1e9;
+            return seconds;
         } finally {
-            started.destroy();
+            if (isToEnd) {
+                started.destroy();
+            } else {
+                started.destroyForcibly();
+            }
             started.waitFor();
         }
+    }
+
+    private String leavesReady(String what) {
+        return "-XX:ArchiveClassesAtExit=" + folder.resolve(what + ".jsa");
+    }
+
+    private String ready(String what) {
+        return "-XX:SharedArchiveFile=" + folder.resolve(what + ".jsa");
+    }
+
+    /** This class path, its folders packed. */
+    private static String packed(Path folder) {
+        ToolProvider jar = ToolProvider.findFirst("jar").orElseThrow();
+        List<String> places = new ArrayList<>();
+        for (String place : System.getProperty("java.class.path").split(File.pathSeparator, -1)) {
+            if (Files.isDirectory(Path.of(place))) {
+                Path packed = folder.resolve(places.size() + ".jar");
+                jar.run(System.out, System.err, "--create", "--file", packed.toString(), "-C", place, ".");
+                places.add(packed.toString());
+            } else {
+                places.add(place);
+            }
+        }
+        return String.join(File.pathSeparator, places);
     }
 
     private static void report(String what, Stopwatch times) {

@@ -1,6 +1,7 @@
 package org.moultwright.workflow;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Path;
 import java.time.Duration;
@@ -63,6 +64,23 @@ class RoomStoreTest {
         log.reads().clear();
         room.at(START.plus(WHOLE_TIME));
         assertThat(log.reads()).isEmpty();
+    }
+
+    @Test
+    void atAGlanceTheRoomIsAsWrittenAndNothingMeasuredIsRead() {
+        Instant now = START.plus(WHOLE_TIME);
+        RoomView glance = room.glance(now);
+        assertThat(log.reads()).isEmpty();
+        assertThat(asked).isEmpty();
+        assertThat(glance.awaitsDates()).isTrue();
+        RoomView whole = room.at(now);
+        assertThat(whole.awaitsDates()).isFalse();
+        assertThat(glance.occupiedTrays())
+                .isNotEmpty()
+                .extracting(TrayView::tray, TrayView::alive, TrayView::composition, TrayView::due)
+                .containsExactlyElementsOf(whole.occupiedTrays().stream()
+                        .map(tray -> tuple(tray.tray(), tray.alive(), tray.composition(), tray.due()))
+                        .toList());
     }
 
     @Test

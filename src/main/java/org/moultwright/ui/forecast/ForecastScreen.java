@@ -12,7 +12,8 @@ import org.moultwright.ui.theme.Palette;
 
 /** The forecast, as a screen of the frame. */
 public final class ForecastScreen {
-    public static final ScreenName NAME = new ScreenName("forecast", "Forecast", MaterialDesignC.CHART_TIMELINE_VARIANT);
+    public static final ScreenName NAME =
+            new ScreenName("forecast", "Forecast", MaterialDesignC.CHART_TIMELINE_VARIANT);
 
     private static final List<KeyHint> KEYS = List.of(
             new KeyHint("↑ ↓", "choose a tray and read its windows"),

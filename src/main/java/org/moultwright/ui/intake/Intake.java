@@ -54,8 +54,7 @@ public final class Intake {
         pages.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
         List<KeyHint> keys = new ArrayList<>(screen.keys());
         keys.addAll(KEYS);
-        return new PlainScreen(
-                screen.name(), pages, () -> shown(screen), List.copyOf(keys));
+        return new PlainScreen(screen.name(), pages, () -> shown(screen), List.copyOf(keys));
     }
 
     /** A page half filled in waits for its keeper. */

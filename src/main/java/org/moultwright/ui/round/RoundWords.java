@@ -52,6 +52,9 @@ final class RoundWords {
 
     /** "First slings between 4 and 8 May.", or why that cannot be said. */
     static String foresight(TrayFacts facts, DayWords days, Vocabulary vocabulary) {
+        if (facts.awaitsDates()) {
+            return "The dates are being worked out. You can count meanwhile.";
+        }
         if (facts.view().forecast().map(forecast -> forecast.moults().isEmpty()).orElse(true)) {
             return "Too early to say when the next stage comes.";
         }

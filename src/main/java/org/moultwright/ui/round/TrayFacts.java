@@ -21,6 +21,7 @@ import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.Stage;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.workflow.BroodView;
+import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.TrayView;
 
 /**
@@ -29,13 +30,14 @@ import org.moultwright.workflow.TrayView;
  * @param now the instant it is known at
  * @param view the tray as it stands
  * @param record its brood
+ * @param awaitsDates whether its forecast is still being worked out
  */
-record TrayFacts(Instant now, TrayView view, BroodRecord record) {
+record TrayFacts(Instant now, TrayView view, BroodRecord record, boolean awaitsDates) {
     /** A forecast for another moment than this near says nothing of tonight. */
     private static final Duration NEAR = Duration.ofHours(12);
 
-    static TrayFacts of(Instant now, BroodView brood, TrayView tray) {
-        return new TrayFacts(now, tray, brood.record());
+    static TrayFacts of(RoomView room, BroodView brood, TrayView tray) {
+        return new TrayFacts(room.now(), tray, brood.record(), room.awaitsDates());
     }
 
     public String tray() {

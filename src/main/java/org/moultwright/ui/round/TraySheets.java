@@ -33,7 +33,7 @@ final class TraySheets {
         for (BroodView brood : room.broods()) {
             brood.trays().stream()
                     .filter(tray -> tray.alive() > 0)
-                    .forEach(tray -> read.add(withFacts(TrayFacts.of(room.now(), brood, tray))));
+                    .forEach(tray -> read.add(withFacts(TrayFacts.of(room, brood, tray))));
         }
         sheets.clear();
         sheets.addAll(read);

@@ -8,8 +8,7 @@ import javafx.scene.Node;
  *
  * @param takeFocus puts the keeper's hands where they begin, once the screen is shown
  */
-public record PlainScreen(ScreenName name, Node node, Runnable takeFocus, List<KeyHint> keys)
-        implements Screen {
+public record PlainScreen(ScreenName name, Node node, Runnable takeFocus, List<KeyHint> keys) implements Screen {
     public PlainScreen {
         keys = List.copyOf(keys);
     }

@@ -26,7 +26,8 @@ final class RailView extends VBox {
     }
 
     private ToggleButton button(Screen screen, String keys) {
-        ToggleButton button = new ToggleButton(screen.name().word(), FontIcon.of(screen.name().icon()));
+        ToggleButton button =
+                new ToggleButton(screen.name().word(), FontIcon.of(screen.name().icon()));
         button.getStyleClass().setAll("rail-button");
         button.setContentDisplay(ContentDisplay.TOP);
         button.setAccessibleText(screen.name().word());

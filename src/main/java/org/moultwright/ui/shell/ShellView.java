@@ -82,7 +82,8 @@ public final class ShellView extends BorderPane {
 
     private Optional<Screen> current() {
         return screens.stream()
-                .filter(screen -> screen.name().id().equals(model.currentProperty().get()))
+                .filter(screen ->
+                        screen.name().id().equals(model.currentProperty().get()))
                 .findFirst();
     }
 

@@ -26,6 +26,7 @@ import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.Ledger;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Look;
+import org.moultwright.domain.Shelf;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.TrayContents;
 import org.moultwright.task.InlineRunner;
@@ -113,13 +114,25 @@ public final class InventedRoom implements SaveLine {
     }
 
     void readAgain() {
-        room.set(new RoomView(
+        room.set(read(false));
+    }
+
+    /** As it is shown before its dates are worked out. */
+    void readAtAGlance() {
+        room.set(read(true));
+    }
+
+    private RoomView read(boolean awaitsDates) {
+        return new RoomView(
                 NOW,
                 memory.broods().stream()
                         .map(brood -> view(record(brood.code())))
                         .toList(),
                 Map.of(),
-                Optional.empty()));
+                Optional.empty(),
+                Map.of(),
+                new Shelf(List.of()),
+                awaitsDates);
     }
 
     private BroodView view(BroodRecord record) {

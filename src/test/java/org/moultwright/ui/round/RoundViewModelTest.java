@@ -44,6 +44,27 @@ class RoundViewModelTest {
         assertThat(eggsWithLegs.expectedProperty().get()).isEqualTo("–");
     }
 
+    @Test
+    void whatIsTypedBeforeTheDatesAreThereStaysWhenTheyCome() {
+        room.readAtAGlance();
+        RoundViewModel model = new RoundViewModel(room.desk());
+        OpenSheet sheet = open(model);
+        sheet.keys().typed('=');
+        assertThat(foresight(model)).startsWith("The dates are being worked out.");
+        String typed =
+                sheet.fields().row(Stage.DARKENED).orElseThrow().textProperty().get();
+        room.readAgain();
+        assertThat(open(model)).isSameAs(sheet);
+        assertThat(sheet.fields()
+                        .row(Stage.DARKENED)
+                        .orElseThrow()
+                        .textProperty()
+                        .get())
+                .isEqualTo(typed)
+                .isNotEmpty();
+        assertThat(foresight(model)).startsWith("First slings of A1:");
+    }
+
     /** 20 to 24 are expected: 16 and 28 lie beyond by as much as the interval is wide, 15 and 29 by more. */
     @ParameterizedTest
     @CsvSource({"16, false", "28, false", "15, true", "29, true", "2/90, false", "none, false"})
@@ -100,6 +121,11 @@ class RoundViewModelTest {
         assertThat(RoundWords.pace(List.of(now), 3)).isEmpty();
         assertThat(RoundWords.pace(List.of(now, now.plusSeconds(90), now.plusSeconds(180)), 2))
                 .isEqualTo("About 3 minutes left at tonight's pace.");
+    }
+
+    private static String foresight(RoundViewModel model) {
+        return RoundWords.foresight(
+                open(model).facts(), model.days(), model.vocabularyProperty().get());
     }
 
     private static OpenSheet open(RoundViewModel model) {
