@@ -43,6 +43,8 @@ import org.moultwright.ui.broods.WaysIn;
 import org.moultwright.ui.climate.ClimateScreen;
 import org.moultwright.ui.control.SaveDialog;
 import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.deeds.DeedsDesk;
+import org.moultwright.ui.deeds.DeedsSheet;
 import org.moultwright.ui.forecast.ForecastDesk;
 import org.moultwright.ui.forecast.ForecastScreen;
 import org.moultwright.ui.intake.Intake;
@@ -217,7 +219,9 @@ final class Workbench implements AutoCloseable {
                 screens,
                 new LaterScreen(
                         SettingsScreen.NAME,
-                        () -> new SettingsScreen(settings, reach, command -> new AlarmCommand(command).tryOut())));
+                        () -> new SettingsScreen(settings, reach, command -> new AlarmCommand(command).tryOut())),
+                new DeedsSheet(
+                        new DeedsDesk(new UndoDeed(book, clock, UUID::randomUUID), this::takenBack, keeper, days)));
         if (broods.isEmpty()) {
             open(WHERE_BROODS_COME_IN);
         }
@@ -284,6 +288,11 @@ final class Workbench implements AutoCloseable {
         intake.close();
         whatIf.close();
         store.close();
+    }
+
+    private void takenBack() {
+        shell.forget();
+        readAgain();
     }
 
     private void show(Outcome<RoomView> outcome) {

@@ -3,8 +3,11 @@ package org.moultwright.workflow;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.moultwright.domain.ContainerMove;
 import org.moultwright.domain.LedgerEntry;
 
 /**
@@ -31,15 +34,58 @@ public final class UndoDeed {
         return book.latestDeeds(NEWEST).stream().findFirst();
     }
 
+    /** The deeds that can be taken back, newest first, at most {@code most}. */
+    public List<Deed.Summary> latest(int most) {
+        return book.latestDeeds(most);
+    }
+
     /**
      * Takes back the latest deed that stands; it is on disk when this returns.
      *
      * @return the deed taken back, empty if there was none
      */
     public Optional<Deed.Summary> undo() {
-        Optional<Deed> latest = next().flatMap(summary -> book.deed(summary.id()));
-        latest.ifPresent(deed -> book.keep(undoing(deed)));
-        return latest.map(Deed::summary);
+        return next().map(latest -> undo(latest.id()));
+    }
+
+    /**
+     * Takes back a deed, whatever was written since; it is on disk when this returns.
+     *
+     * @return the deed taken back
+     * @throws IllegalArgumentException if it does not stand any more, or what was written since rests on it; with a
+     *     sentence that says on what
+     */
+    public Deed.Summary undo(UUID id) {
+        Deed deed = book.deed(id).orElseThrow(() -> new IllegalArgumentException("It is not in the book."));
+        requireNothingRestsOn(deed);
+        try {
+            book.keep(undoing(deed));
+        } catch (IllegalArgumentException fault) {
+            throw new IllegalArgumentException(
+                    "What was written later rests on it: %s. Take that back first.".formatted(fault.getMessage()),
+                    fault);
+        }
+        return deed.summary();
+    }
+
+    /** Animals are held by the ledger, which the book checks; where a container stands, by what was moved last. */
+    private void requireNothingRestsOn(Deed deed) {
+        Set<String> moved =
+                deed.content().moves().stream().map(ContainerMove::container).collect(Collectors.toSet());
+        List<Deed.Summary> standing = moved.isEmpty() ? List.of() : book.latestDeeds(Integer.MAX_VALUE);
+        for (Deed.Summary later : standing) {
+            if (later.id().equals(deed.summary().id())) {
+                return;
+            }
+            book.deed(later.id())
+                    .filter(other -> other.content().moves().stream()
+                            .anyMatch(move -> moved.contains(move.container())
+                                    || move.inside().filter(moved::contains).isPresent()))
+                    .ifPresent(other -> {
+                        throw new IllegalArgumentException(
+                                "'" + later.words() + "' was written later and rests on it. Take that back first.");
+                    });
+        }
     }
 
     private Deed undoing(Deed deed) {

@@ -5,12 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
-import javafx.scene.Parent;
-import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -28,13 +25,11 @@ import org.testfx.util.WaitForAsyncUtils;
 /** A half-filled sheet of the demo room, the whole desk about it: on disk while it is typed, there again, then gone. */
 @ExtendWith(ApplicationExtension.class)
 class BegunSheetUiTest {
-    private static final int LONGEST_SECONDS = 30;
-
     @TempDir
     private Path folder;
 
     private Stage stage;
-    private OpenDesk desk;
+    private ShownDesk desk;
 
     @Start
     void start(Stage primary) {
@@ -47,8 +42,7 @@ class BegunSheetUiTest {
     }
 
     @AfterEach
-    void close(FxRobot robot) {
-        robot.interact(stage::hide);
+    void close() {
         desk.close();
     }
 
@@ -57,20 +51,20 @@ class BegunSheetUiTest {
         robot.write("41").type(KeyCode.W);
         WaitForAsyncUtils.waitFor(1, TimeUnit.SECONDS, () -> isKept("41", "watered"));
         String asKilled = Files.readString(drafts());
-        close(robot);
+        close();
         assertThat(drafts()).hasContent(asKilled);
 
         open(robot);
-        await(() -> robot.lookup((TextField field) -> field.getText().equals("41"))
+        ShownDesk.await(() -> robot.lookup((TextField field) -> field.getText().equals("41"))
                 .tryQuery()
                 .isPresent());
         robot.type(KeyCode.EQUALS).type(KeyCode.ENTER);
-        await(() -> Files.notExists(drafts()));
+        ShownDesk.await(() -> Files.notExists(drafts()));
     }
 
     @Test
     void oneNotUnderstoodIsSetAsideAndToldOf(FxRobot robot) throws IOException {
-        close(robot);
+        close();
         Files.writeString(drafts(), "{ torn");
         open(robot);
         assertThat(robot.lookup("The sheets begun last time could not be read.").tryQuery())
@@ -79,14 +73,7 @@ class BegunSheetUiTest {
     }
 
     private void open(FxRobot robot) {
-        desk = DeskRoom.DEMO.open(folder);
-        Parent view = desk.show("round");
-        robot.interact(() -> {
-            Scene scene = new Scene(view, 1280, 800);
-            desk.appearance().dress(scene.getStylesheets());
-            stage.setScene(scene);
-            stage.show();
-        });
+        desk = ShownDesk.open(DeskRoom.DEMO, folder, stage, "round");
         robot.clickOn(".stage-grid .text-field");
     }
 
@@ -100,9 +87,5 @@ class BegunSheetUiTest {
 
     private Path drafts() {
         return folder.resolve("demo.store.sheets");
-    }
-
-    private static void await(Callable<Boolean> condition) throws TimeoutException {
-        WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, condition);
     }
 }

@@ -5,16 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Objects;
-import java.util.concurrent.Callable;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -29,18 +24,15 @@ import org.moultwright.ui.ScreenShots;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 /** Calibrating, holding a display against a probe and finding out unknown lines, on the demo room's store. */
 @ExtendWith(ApplicationExtension.class)
 class ClimateFlowsUiTest {
-    private static final int LONGEST_SECONDS = 30;
-
     @TempDir
     private Path folder;
 
     private Stage stage;
-    private OpenDesk desk;
+    private ShownDesk desk;
 
     @Start
     void start(Stage primary) {
@@ -48,43 +40,35 @@ class ClimateFlowsUiTest {
     }
 
     @BeforeEach
-    void openTheDemo(FxRobot robot) throws TimeoutException {
-        desk = DeskRoom.DEMO.open(folder);
-        var view = desk.show("climate");
-        robot.interact(() -> {
-            Scene scene = new Scene(view, 1280, 800);
-            desk.appearance().dress(scene.getStylesheets());
-            stage.setScene(scene);
-            stage.show();
-        });
-        await(() -> texts(robot).stream().anyMatch(words -> words.startsWith("Last 7 days:")));
+    void openTheDemo() throws TimeoutException {
+        desk = ShownDesk.open(DeskRoom.DEMO, folder, stage, "climate");
+        ShownDesk.await(() -> desk.words().stream().anyMatch(words -> words.startsWith("Last 7 days:")));
     }
 
     @AfterEach
-    void close(FxRobot robot) {
-        robot.interact(stage::hide);
+    void close() {
         desk.close();
     }
 
     @Test
     void anIcePointRedressesThePastAndIsTakenBack(FxRobot robot) throws TimeoutException {
-        assertThat(texts(robot)).contains("Temperature: Not calibrated on this desk.");
+        assertThat(desk.words()).contains("Temperature: Not calibrated on this desk.");
         press(robot, "Calibrate");
         write(robot, "probe, °C", "0.45");
-        await(() -> texts(robot).contains("Take off 0.45 °C at 27.0 °C, ± 0.13"));
+        ShownDesk.await(() -> desk.words().contains("Take off 0.45 °C at 27.0 °C, ± 0.13"));
         press(robot, "all readings of this probe");
-        await(
-                () -> texts(robot).stream()
+        ShownDesk.await(
+                () -> desk.words().stream()
                         .anyMatch(
                                 words -> words.matches(
                                         "1\\d,\\d{3} past readings, from 26 February 2026 on, read 0.25 °C lower on average, by 0.25 at most\\.")));
-        assertThat(texts(robot)).anyMatch(words -> words.startsWith("It is the first of this probe."));
-        ScreenShots.ofShown("climate-calibrate", stage.getScene(), desk.appearance());
+        assertThat(desk.words()).anyMatch(words -> words.startsWith("It is the first of this probe."));
+        ScreenShots.ofShown("climate-calibrate", stage.getScene(), desk.desk().appearance());
         press(robot, "Keep this calibration");
-        await(() -> texts(robot).contains("Temperature: Calibrated 3 May 2026, good until 3 May 2027."));
-        assertThat(texts(robot)).anyMatch(words -> words.startsWith("Saved "));
+        ShownDesk.await(() -> desk.words().contains("Temperature: Calibrated 3 May 2026, good until 3 May 2027."));
+        assertThat(desk.words()).anyMatch(words -> words.startsWith("Saved "));
         robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
-        await(() -> texts(robot).contains("Temperature: Not calibrated on this desk."));
+        ShownDesk.await(() -> desk.words().contains("Temperature: Not calibrated on this desk."));
     }
 
     @Test
@@ -92,13 +76,14 @@ class ClimateFlowsUiTest {
         press(robot, "Calibrate");
         write(robot, "probe, °C", "120");
         robot.type(KeyCode.TAB);
-        await(() -> texts(robot).contains("Write -40 to 85."));
+        ShownDesk.await(() -> desk.words().contains("Write -40 to 85."));
         assertThat(button(robot, "Keep this calibration").isDisabled()).isTrue();
         press(robot, "Humidity");
         write(robot, "probe, %", "77.0");
         // OIML R 121:1996, table 1: NaCl at 25 °C keeps 75.3 %.
-        await(() -> texts(robot).contains("Take off 1.70 % at 75.0 %, ± 0.52"));
-        ScreenShots.ofShown("climate-calibrate-salt", stage.getScene(), desk.appearance());
+        ShownDesk.await(() -> desk.words().contains("Take off 1.70 % at 75.0 %, ± 0.52"));
+        ScreenShots.ofShown(
+                "climate-calibrate-salt", stage.getScene(), desk.desk().appearance());
     }
 
     @Test
@@ -106,18 +91,18 @@ class ClimateFlowsUiTest {
         press(robot, "Read a display off");
         write(robot, "display, °C", "28.3");
         robot.type(KeyCode.ENTER);
-        await(() -> texts(robot).stream().anyMatch(words -> words.matches("Disagrees: reads 2\\.9 °C high")));
-        assertThat(texts(robot)).anyMatch(words -> words.matches("Trust the probe; set 30\\.0 to get 27\\.0\\."));
-        assertThat(texts(robot)).anyMatch(words -> words.startsWith("1 of 10 pairs: too few to say"));
+        ShownDesk.await(() -> desk.words().stream().anyMatch(words -> words.matches("Disagrees: reads 2\\.9 °C high")));
+        assertThat(desk.words()).anyMatch(words -> words.matches("Trust the probe; set 30\\.0 to get 27\\.0\\."));
+        assertThat(desk.words()).anyMatch(words -> words.startsWith("1 of 10 pairs: too few to say"));
         for (int pair = 0; pair < 9; pair++) {
             write(robot, "display, °C", "28." + pair);
             robot.type(KeyCode.ENTER);
             int known = pair + 2;
-            await(() -> texts(robot).stream()
+            ShownDesk.await(() -> desk.words().stream()
                     .anyMatch(words -> words.startsWith(known + " of 10 pairs") || words.startsWith("Over 10 pairs")));
         }
-        assertThat(texts(robot)).anyMatch(words -> words.startsWith("Over 10 pairs the display reads +"));
-        ScreenShots.ofShown("climate-display", stage.getScene(), desk.appearance());
+        assertThat(desk.words()).anyMatch(words -> words.startsWith("Over 10 pairs the display reads +"));
+        ScreenShots.ofShown("climate-display", stage.getScene(), desk.desk().appearance());
     }
 
     @Test
@@ -128,10 +113,10 @@ class ClimateFlowsUiTest {
             press(robot, "Find out its lines");
             write(robot, "port", wire.port());
             press(robot, "Listen");
-            await(() -> texts(robot).stream().anyMatch(words -> words.startsWith("Listening.")));
-            awaitHeard(robot, wire, "T=25.7C H=74.2%\r\n", "T=25.7C H=74.2%");
-            await(() -> texts(robot).stream().anyMatch(words -> words.startsWith("explains ")));
-            ScreenShots.ofShown("climate-finder", stage.getScene(), desk.appearance());
+            ShownDesk.await(() -> desk.words().stream().anyMatch(words -> words.startsWith("Listening.")));
+            awaitHeard(wire, "T=25.7C H=74.2%\r\n", "T=25.7C H=74.2%");
+            ShownDesk.await(() -> desk.words().stream().anyMatch(words -> words.startsWith("explains ")));
+            ScreenShots.ofShown("climate-finder", stage.getScene(), desk.desk().appearance());
             Button use = robot.lookup((Node node) ->
                             node instanceof Button button && button.getText().equals("Use it"))
                     .query();
@@ -148,8 +133,7 @@ class ClimateFlowsUiTest {
             write(robot, "probe code", "P-9");
             write(robot, "port", wire.port());
             press(robot, "Connect");
-            awaitHeard(robot, wire, "26.4\r\n", "26.4 °C");
-            robot.interact(stage::hide);
+            awaitHeard(wire, "26.4\r\n", "26.4 °C");
             desk.close();
             assertThat(Thread.getAllStackTraces().keySet())
                     .extracting(Thread::getName)
@@ -169,28 +153,28 @@ class ClimateFlowsUiTest {
                 "code: own-slash\ntitle: Two numbers\nport: 9600 8N1\nchannel: temperature C\nchannel: humidity %\n"
                         + "record: ^(?<temperature>{number})/(?<humidity>{number})$\ntest: \"25.7/74.2\" -> 25.7 ";
         robot.interact(() -> field(robot, "profile").setText(text + "99"));
-        await(() -> texts(robot).contains("One thing is wrong; it cannot be used yet."));
-        assertThat(texts(robot)).contains("line 7: \"25.7/74.2\" is read as 25.7 74.2 but must be 25.7 99.0");
+        ShownDesk.await(() -> desk.words().contains("One thing is wrong; it cannot be used yet."));
+        assertThat(desk.words()).contains("line 7: \"25.7/74.2\" is read as 25.7 74.2 but must be 25.7 99.0");
         assertThat(button(robot, "Keep this profile").isDisabled()).isTrue();
-        ScreenShots.ofShown("climate-profile", stage.getScene(), desk.appearance());
+        ScreenShots.ofShown("climate-profile", stage.getScene(), desk.desk().appearance());
         robot.interact(() -> field(robot, "profile").setText(text + "74.2"));
-        await(() -> texts(robot).contains("All its test lines hold. It can be kept."));
+        ShownDesk.await(() -> desk.words().contains("All its test lines hold. It can be kept."));
         press(robot, "Keep this profile");
-        await(() -> texts(robot).contains("Kept. It can be chosen as own-slash."));
+        ShownDesk.await(() -> desk.words().contains("Kept. It can be chosen as own-slash."));
         assertThat(Files.exists(folder.resolve("profiles").resolve("own-slash.profile")))
                 .isTrue();
     }
 
     /** What is said before the port is open is lost, so it is said until it is heard. */
-    private void awaitHeard(FxRobot robot, VirtualWire wire, String line, String shown) throws TimeoutException {
-        await(() -> {
+    private void awaitHeard(VirtualWire wire, String line, String shown) throws TimeoutException {
+        ShownDesk.await(() -> {
             wire.say(line);
-            return texts(robot).contains(shown);
+            return desk.words().contains(shown);
         });
     }
 
     private void press(FxRobot robot, String words) throws TimeoutException {
-        await(() ->
+        ShownDesk.await(() ->
                 robot.lookup((Node node) -> isButton(node, words)).tryQuery().isPresent());
         Node found = robot.lookup((Node node) -> isButton(node, words)).query();
         robot.interact(() -> ((ButtonBase) found).fire());
@@ -217,16 +201,5 @@ class ClimateFlowsUiTest {
         return robot.lookup((Node node) ->
                         node instanceof TextInputControl && Objects.equals(node.getAccessibleText(), name))
                 .query();
-    }
-
-    private static List<String> texts(FxRobot robot) {
-        return robot.lookup((Node node) -> node instanceof Labeled).queryAll().stream()
-                .map(node -> ((Labeled) node).getText())
-                .filter(Objects::nonNull)
-                .toList();
-    }
-
-    private static void await(Callable<Boolean> condition) throws TimeoutException {
-        WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, condition);
     }
 }

@@ -5,12 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
-import java.util.concurrent.Callable;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.DatePicker;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.Slider;
@@ -25,18 +21,15 @@ import org.moultwright.ui.ScreenShots;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 /** Planning on the demo room with the whole desk about it, by keyboard. */
 @ExtendWith(ApplicationExtension.class)
 class ForecastPlanUiTest {
-    private static final int LONGEST_SECONDS = 30;
-
     @TempDir
     private Path folder;
 
     private Stage stage;
-    private OpenDesk desk;
+    private ShownDesk desk;
 
     @Start
     void start(Stage primary) {
@@ -44,20 +37,12 @@ class ForecastPlanUiTest {
     }
 
     @BeforeEach
-    void openTheDemo(FxRobot robot) {
-        desk = DeskRoom.DEMO.open(folder);
-        var view = desk.show("forecast");
-        robot.interact(() -> {
-            Scene scene = new Scene(view, 1280, 800);
-            desk.appearance().dress(scene.getStylesheets());
-            stage.setScene(scene);
-            stage.show();
-        });
+    void openTheDemo() {
+        desk = ShownDesk.open(DeskRoom.DEMO, folder, stage, "forecast");
     }
 
     @AfterEach
-    void close(FxRobot robot) {
-        robot.interact(stage::hide);
+    void close() {
         desk.close();
     }
 
@@ -68,11 +53,12 @@ class ForecastPlanUiTest {
         double asItIs = slider.getValue();
         robot.interact(slider::requestFocus);
         robot.type(KeyCode.RIGHT, 5);
-        await(() -> subtitle(robot).startsWith("What if: %.1f °C from now on.".formatted(asItIs + 0.5)));
-        assertThat(texts(robot)).anyMatch(words -> words.matches("At .* half of A1 would be slings .*"));
-        ScreenShots.ofShown("forecast-demo-what-if", stage.getScene(), desk.appearance());
+        ShownDesk.await(() -> subtitle(robot).startsWith("What if: %.1f °C from now on.".formatted(asItIs + 0.5)));
+        assertThat(desk.words()).anyMatch(words -> words.matches("At .* half of A1 would be slings .*"));
+        ScreenShots.ofShown(
+                "forecast-demo-what-if", stage.getScene(), desk.desk().appearance());
         robot.type(KeyCode.ESCAPE);
-        await(() -> subtitle(robot).equals(before));
+        ShownDesk.await(() -> subtitle(robot).equals(before));
         assertThat(slider.getValue()).isEqualTo(asItIs);
     }
 
@@ -85,7 +71,7 @@ class ForecastPlanUiTest {
             }
             slider.setValue(24.2);
         });
-        await(() -> subtitle(robot).startsWith("What if: 24.2 °C"));
+        ShownDesk.await(() -> subtitle(robot).startsWith("What if: 24.2 °C"));
     }
 
     @Test
@@ -97,16 +83,12 @@ class ForecastPlanUiTest {
             days.get(0).setValue(LocalDate.of(2026, 5, 9));
             days.get(1).setValue(LocalDate.of(2026, 5, 16));
         });
-        assertThat(texts(robot))
+        assertThat(desk.words())
                 .contains("Away 9 to 16 May")
                 .anyMatch(words ->
                         words.matches(".* that a tray needs hands while you are away: .* %, give or take [0-9]+\\."))
                 .anyMatch(words -> words.matches("[0-9]+ pots in all by .*"));
-        ScreenShots.ofShown("forecast-demo-away", stage.getScene(), desk.appearance());
-    }
-
-    private static void await(Callable<Boolean> condition) throws TimeoutException {
-        WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, condition);
+        ScreenShots.ofShown("forecast-demo-away", stage.getScene(), desk.desk().appearance());
     }
 
     private static String subtitle(FxRobot robot) {
@@ -115,15 +97,6 @@ class ForecastPlanUiTest {
                 .map(Labeled::getText)
                 .findFirst()
                 .orElse("");
-    }
-
-    /** A list's cells say nothing of their own. */
-    private static List<String> texts(FxRobot robot) {
-        return robot.lookup((Node node) -> node instanceof Labeled).queryAllAs(Labeled.class).stream()
-                .filter(ForecastPlanUiTest::isSeen)
-                .map(Labeled::getText)
-                .filter(Objects::nonNull)
-                .toList();
     }
 
     private static boolean isSeen(Node node) {

@@ -1,31 +1,36 @@
 package org.moultwright.ui.shell;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.StackPane;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.Words;
 
 /** The sheet of keys, laid over the open screen. */
-final class KeySheet extends StackPane {
-    private final Runnable close;
+final class KeySheet extends OverSheet {
+    private final Supplier<Optional<Screen>> current;
 
-    KeySheet(Runnable close) {
-        this.close = close;
-        getStyleClass().add("key-sheet");
-        setOnMouseClicked(event -> close.run());
+    /** @param current the screen whose keys are told beside those that work everywhere */
+    KeySheet(Supplier<Optional<Screen>> current) {
+        this.current = current;
     }
 
-    void show(String screen, List<KeyHint> hints) {
-        Button done = Buttons.secondary("Close", close);
-        Card card = Card.titled("Keys", grid(ShellKeys.HINTS));
-        if (!hints.isEmpty()) {
-            card = Card.titled(screen + ", keys", grid(hints), Words.cardTitle("Everywhere"), grid(ShellKeys.HINTS));
-        }
+    @Override
+    protected void opened() {
+        Button done = Buttons.secondary("Close", this::close);
+        Card card = current.get()
+                .filter(screen -> !screen.keys().isEmpty())
+                .map(screen -> Card.titled(
+                        screen.name().word() + ", keys",
+                        grid(screen.keys()),
+                        Words.cardTitle("Everywhere"),
+                        grid(ShellKeys.HINTS)))
+                .orElseGet(() -> Card.titled("Keys", grid(ShellKeys.HINTS)));
         card.getChildren().add(done);
         card.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         getChildren().setAll(card);

@@ -12,6 +12,8 @@ final class ShellKeys {
     static final String SETTINGS_NAME = "Ctrl + ,";
     static final KeyCombination SETTINGS = new KeyCodeCombination(KeyCode.COMMA, KeyCombination.SHORTCUT_DOWN);
     static final KeyCombination UNDO = new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN);
+    static final KeyCombination DEEDS =
+            new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
     static final KeyCombination SHEET = new KeyCodeCombination(KeyCode.F1);
 
     static final List<KeyHint> HINTS = List.of(
@@ -21,6 +23,7 @@ final class ShellKeys {
             new KeyHint("F6", "an alarm: I have seen it"),
             new KeyHint("F7, F8", "an alarm: quiet for 15 or 60 minutes"),
             new KeyHint("Ctrl + Z", "undo what was saved last"),
+            new KeyHint("Ctrl + Shift + Z", "what was written down last, to take any of it back"),
             new KeyHint("Esc", "close what is open"));
 
     private static final List<KeyCode> DIGITS = List.of(

@@ -26,16 +26,19 @@ public final class ShellView extends BorderPane {
     private final List<Screen> screens;
     private final List<Screen> inRail;
     private final ScrollPane host = new ScrollPane();
-    private final KeySheet keySheet = new KeySheet(() -> showKeys(false));
+    private final OverSheet keySheet = new KeySheet(this::current);
+    private final OverSheet deeds;
 
     /**
      * @param alarms shown over every screen
      * @param screens in the rail's order
      * @param foot the screen at the rail's foot, the keeper's choices
+     * @param deeds what was written down last, to be taken back
      */
-    public ShellView(ShellViewModel model, AlarmViewModel alarms, List<Screen> screens, Screen foot) {
+    public ShellView(ShellViewModel model, AlarmViewModel alarms, List<Screen> screens, Screen foot, OverSheet deeds) {
         this.model = model;
         this.alarms = alarms;
+        this.deeds = deeds;
         this.inRail = List.copyOf(screens);
         List<Screen> all = new ArrayList<>(screens);
         all.add(foot);
@@ -57,8 +60,9 @@ public final class ShellView extends BorderPane {
         host.setFocusTraversable(false);
         // A page can take the focus only once it stands in the window, and the first one does with the frame's skin.
         host.skinProperty().addListener((observed, before, now) -> current().ifPresent(Screen::shown));
-        StackPane layers = new StackPane(host, keySheet);
-        keySheet.setVisible(false);
+        StackPane layers = new StackPane(host, keySheet, deeds);
+        List.of(keySheet, deeds)
+                .forEach(sheet -> sheet.whenClosed(() -> current().ifPresent(Screen::shown)));
         setTop(new AlarmBanner(alarms));
         setLeft(new RailView(model, inRail, foot));
         VBox.setVgrow(layers, Priority.ALWAYS);
@@ -88,7 +92,7 @@ public final class ShellView extends BorderPane {
     }
 
     private void open() {
-        showKeys(false);
+        List.of(keySheet, deeds).forEach(OverSheet::close);
         current().ifPresent(screen -> {
             host.setContent(screen.node());
             if (host.getSkin() != null) {
@@ -104,31 +108,40 @@ public final class ShellView extends BorderPane {
         } else if (ShellKeys.SETTINGS.match(event)) {
             model.currentProperty().set(screens.get(screens.size() - 1).name().id());
         } else if (ShellKeys.UNDO.match(event) && !Keys.goToText(event)) {
-            model.undo();
+            undo();
+        } else if (ShellKeys.DEEDS.match(event) && !Keys.goToText(event)) {
+            turn(deeds);
         } else if (ShellKeys.SHEET.match(event)) {
-            showKeys(!keySheet.isVisible());
-        } else if (event.getCode() == KeyCode.ESCAPE && keySheet.isVisible()) {
-            showKeys(false);
+            turn(keySheet);
+        } else if (event.getCode() == KeyCode.ESCAPE && (keySheet.isVisible() || deeds.isVisible())) {
+            List.of(keySheet, deeds).forEach(OverSheet::close);
         } else if (!AlarmKeys.pressed(event, alarms)) {
             return;
         }
         event.consume();
     }
 
+    /** What was saved in this sitting is taken back at once; of what was written before, the keeper chooses. */
+    private void undo() {
+        if (deeds.isVisible() || model.undoProperty().get().isEmpty()) {
+            turn(deeds);
+        } else {
+            model.undo();
+        }
+    }
+
     private void typed(KeyEvent event) {
         if (event.getCharacter().equals("?") && !Keys.goToText(event)) {
-            showKeys(!keySheet.isVisible());
+            turn(keySheet);
             event.consume();
         }
     }
 
-    private void showKeys(boolean visible) {
-        boolean wasVisible = keySheet.isVisible();
-        keySheet.setVisible(visible);
-        if (visible) {
-            current().ifPresent(screen -> keySheet.show(screen.name().word(), screen.keys()));
-        } else if (wasVisible) {
-            current().ifPresent(Screen::shown);
+    private static void turn(OverSheet sheet) {
+        if (sheet.isVisible()) {
+            sheet.close();
+        } else {
+            sheet.open();
         }
     }
 }

@@ -80,9 +80,14 @@ public final class ShellViewModel implements SaveLine {
     /** Takes the last saved action back, once. */
     public void undo() {
         Optional<Runnable> last = undo.get();
+        forget();
+        last.ifPresent(Runnable::run);
+    }
+
+    /** Something was taken back elsewhere: what was saved last may not be last any more. */
+    public void forget() {
         undo.set(Optional.empty());
         savedWords.set("");
-        last.ifPresent(Runnable::run);
     }
 
     private static ProbeWords words(TopLine.ProbeNow probe, Instant now) {

@@ -18,6 +18,7 @@ import org.moultwright.ui.alarm.AlarmViewModel;
 import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.settings.SettingsScreen;
 import org.moultwright.ui.settings.SettingsViewModel;
+import org.moultwright.ui.shell.BlankSheet;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ScreenName;
 import org.moultwright.ui.shell.ShellView;
@@ -138,7 +139,8 @@ public final class RoundPictures {
                 frame,
                 alarms,
                 List.of(new Pictured(view)),
-                new SettingsScreen(settings, AlarmReach.NOBODY, command -> {}));
+                new SettingsScreen(settings, AlarmReach.NOBODY, command -> {}),
+                new BlankSheet());
     }
 
     private record Pictured(RoundView view) implements Screen {

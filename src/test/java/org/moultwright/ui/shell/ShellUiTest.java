@@ -54,7 +54,8 @@ class ShellUiTest {
                 model,
                 new InventedWatch().model,
                 List.of(new Page("one"), new Page("two")),
-                new SettingsScreen(settings, AlarmReach.NOBODY, command -> {}));
+                new SettingsScreen(settings, AlarmReach.NOBODY, command -> {}),
+                new BlankSheet());
     }
 
     @Test
@@ -81,14 +82,14 @@ class ShellUiTest {
         robot.clickOn("#digits").write("?");
         assertThat(robot.lookup("one, keys").tryQuery()).isPresent();
         robot.type(KeyCode.ESCAPE);
-        assertThat(robot.lookup(".key-sheet").query().isVisible()).isFalse();
+        assertThat(robot.lookup(".over-sheet").query().isVisible()).isFalse();
     }
 
     @Test
     void aQuestionMarkInATextIsText(FxRobot robot) {
         robot.clickOn("#text").write("why?");
         assertThat(robot.lookup("#text").queryAs(TextField.class).getText()).isEqualTo("why?");
-        assertThat(robot.lookup(".key-sheet").query().isVisible()).isFalse();
+        assertThat(robot.lookup(".over-sheet").query().isVisible()).isFalse();
     }
 
     @Test
@@ -146,7 +147,8 @@ class ShellUiTest {
                     pictured,
                     new InventedWatch().model,
                     List.of(new Page("one"), new Page("two")),
-                    new SettingsScreen(settings, AlarmReach.NOBODY, command -> {}));
+                    new SettingsScreen(settings, AlarmReach.NOBODY, command -> {}),
+                    new BlankSheet());
         });
     }
 

@@ -1,0 +1,82 @@
+package org.moultwright.ui.deeds;
+
+import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Banner;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Words;
+import org.moultwright.ui.shell.OverSheet;
+
+/** What was written down last, deed by deed, laid over the open screen: any of it can be taken back. */
+public final class DeedsSheet extends OverSheet {
+    private static final String MEANING =
+            "Nothing is erased: what is taken back stays in the book, marked as taken back."
+                    + " A deed that later ones rest on waits until those are.";
+
+    private final DeedsViewModel model;
+    private final ListView<DeedLine> list = new ListView<>();
+
+    public DeedsSheet(DeedsDesk desk) {
+        this.model = new DeedsViewModel(desk);
+        list.setItems(model.lines());
+        list.setCellFactory(shown -> new DeedCell());
+        list.setAccessibleText("What was written down, newest first");
+        list.setPlaceholder(Words.muted("Nothing was written down at this desk yet."));
+        list.getStyleClass().add("deed-list");
+        list.setOnKeyPressed(event -> {
+            if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.DELETE) {
+                takeBack();
+                event.consume();
+            }
+        });
+        model.lines().addListener((ListChangeListener<DeedLine>) change -> chooseNewest());
+        Card card = Card.titled("Written down last", Words.wrapped(Words.caption(MEANING)), said(), list, foot());
+        card.getStyleClass().add("deed-sheet");
+        card.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
+        VBox.setVgrow(list, Priority.ALWAYS);
+        getChildren().add(card);
+    }
+
+    @Override
+    protected void opened() {
+        model.open();
+        list.requestFocus();
+    }
+
+    private Node said() {
+        Label news = Words.styled("", "strong");
+        news.textProperty().bind(model.newsProperty());
+        news.managedProperty().bind(news.textProperty().isNotEmpty());
+        Banner problem = new Banner(Tone.WARN);
+        problem.sentenceProperty().bind(model.problemProperty());
+        return new VBox(Words.wrapped(news), problem);
+    }
+
+    private Node foot() {
+        Button takeBack = Buttons.primary("Take back", this::takeBack);
+        takeBack.disableProperty().bind(Bindings.isNull(list.getSelectionModel().selectedItemProperty()));
+        HBox foot = new HBox(takeBack, Buttons.secondary("Close", this::close));
+        foot.getStyleClass().add("banner-actions");
+        return foot;
+    }
+
+    private void chooseNewest() {
+        int chosen = Math.max(0, list.getSelectionModel().getSelectedIndex());
+        list.getSelectionModel().select(Math.min(chosen, list.getItems().size() - 1));
+    }
+
+    private void takeBack() {
+        Optional.ofNullable(list.getSelectionModel().getSelectedItem()).ifPresent(model::takeBack);
+    }
+}

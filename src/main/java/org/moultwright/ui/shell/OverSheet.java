@@ -1,0 +1,38 @@
+package org.moultwright.ui.shell;
+
+import javafx.scene.layout.StackPane;
+
+/** A sheet laid over the open screen until it is closed; a click beside what is on it closes it. */
+public abstract class OverSheet extends StackPane {
+    private Runnable whenClosed = () -> {};
+
+    protected OverSheet() {
+        getStyleClass().add("over-sheet");
+        setVisible(false);
+        setOnMouseClicked(event -> {
+            if (event.getTarget() == this) {
+                close();
+            }
+        });
+    }
+
+    /** It has been laid over the screen: show what is so now, and take the focus. */
+    protected abstract void opened();
+
+    /** Takes it away; the screen beneath has the focus again. */
+    public final void close() {
+        if (isVisible()) {
+            setVisible(false);
+            whenClosed.run();
+        }
+    }
+
+    final void open() {
+        setVisible(true);
+        opened();
+    }
+
+    final void whenClosed(Runnable told) {
+        whenClosed = told;
+    }
+}
