@@ -17,6 +17,7 @@ import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Parent;
 import javafx.stage.Window;
 import org.moultwright.boot.machine.AlarmCommand;
+import org.moultwright.boot.machine.TallyNotes;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.device.serial.KnownLinesFile;
 import org.moultwright.document.IcsCalendarFiles;
@@ -328,7 +329,17 @@ final class Workbench implements AutoCloseable {
         PlanChoices plans = new PlanChoices(settings.settingsProperty().map(Settings::plans), settings::choose);
         return List.of(
                 new RoundScreen(new RoundDesk(
-                        roundRoom, this::readAgain, record, undo, keeper, shell, clock, days, words, begun())),
+                        roundRoom,
+                        this::readAgain,
+                        record,
+                        undo,
+                        keeper,
+                        shell,
+                        clock,
+                        days,
+                        words,
+                        begun(),
+                        new TallyNotes())),
                 new LaterScreen(
                         BroodsScreen.NAME,
                         () -> BroodsScreen.of(

@@ -31,6 +31,11 @@ sealed interface Prompt {
     /** For what explains a balance that does not hold. */
     record Explanation() implements Prompt {}
 
-    /** For one key after another, each counting one animal. */
-    record Tally() implements Prompt {}
+    /**
+     * For one key after another, each counting one animal.
+     *
+     * @param counted how many were counted by now
+     * @param isHeard whether each is heard as well
+     */
+    record Tally(int counted, boolean isHeard) implements Prompt {}
 }

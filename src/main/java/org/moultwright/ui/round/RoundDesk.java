@@ -23,6 +23,7 @@ import org.moultwright.workflow.UndoDeed;
  * @param days the keeper's days
  * @param vocabulary the names of the stages
  * @param begun where sheets wait that are begun and not saved
+ * @param sounds says tallies by ear
  */
 public record RoundDesk(
         ObservableObjectValue<RoomView> room,
@@ -34,4 +35,5 @@ public record RoundDesk(
         InstantSource clock,
         DayWords days,
         ObservableObjectValue<Vocabulary> vocabulary,
-        BegunDesk begun) {}
+        BegunDesk begun,
+        TallySounds sounds) {}

@@ -22,7 +22,7 @@ final class RoundKeys {
             new KeyHint("M", "mould: where, then how far and what was done if not the usual"),
             new KeyHint("W C R L", "watered, cleaned, turned, liner changed"),
             new KeyHint("J", "jot a note"),
-            new KeyHint("T", "tally: each key 1–5 counts one animal"),
+            new KeyHint("T", "tally: each key 1–5 counts one animal; there, S turns sounds on"),
             new KeyHint("Page Up, Page Down", "the tray before, the tray after"));
 
     private final RoundViewModel model;

@@ -32,12 +32,13 @@ final class RoundViewModel {
     private final ReadOnlyObjectWrapper<FocusRequest> focus =
             new ReadOnlyObjectWrapper<>(new FocusRequest(0, new FocusRequest.Done()));
     private final ReadOnlyStringWrapper finished = new ReadOnlyStringWrapper("");
-    private final TraySheets sheets = new TraySheets(this::focus);
+    private final TraySheets sheets;
     private final BegunSheets begun;
     private final RoundProgress progress = new RoundProgress();
 
     public RoundViewModel(RoundDesk desk) {
         this.desk = desk;
+        this.sheets = new TraySheets(this::focus, desk.sounds());
         this.begun = new BegunSheets(desk, sheets);
         desk.room().addListener((observed, before, now) -> read(now));
         desk.vocabulary().addListener((observed, before, now) -> list());

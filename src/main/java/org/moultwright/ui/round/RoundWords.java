@@ -40,6 +40,18 @@ final class RoundWords {
                 .formatted(balance.expected(), balance.counted().getAsInt(), balance.taken(), balance.unexplained());
     }
 
+    /** "Tally: 23 animals counted, 56 expected." */
+    static String tally(Prompt.Tally tally, Balance balance) {
+        return "Tally: %d %s counted, %d expected."
+                .formatted(tally.counted(), tally.counted() == 1 ? "animal" : "animals", balance.expected());
+    }
+
+    /** What the keys do while animals are counted. */
+    static String tallyKeys(Prompt.Tally tally, int stages) {
+        return "1 to %d count one each, Backspace takes the last one back, S turns sounds %s, T ends the tally."
+                .formatted(stages, tally.isHeard() ? "off" : "on");
+    }
+
     /** What to say where the balance does not hold. */
     static String question(Balance balance) {
         int written = balance.counted().orElse(0) + balance.taken();

@@ -17,6 +17,7 @@ final class SheetKeys {
     static final char LOSS = 'd';
     static final char MOULD = 'm';
     static final char TALLY = 't';
+    static final char SOUNDS = 's';
     static final char NOTE = 'j';
 
     private static final Prompt OPEN = new Prompt.Open();
@@ -26,13 +27,16 @@ final class SheetKeys {
     private final Deque<StageRow> tallied = new ArrayDeque<>();
     private final SheetViewModel sheet;
     private final Consumer<FocusRequest.Target> lead;
+    private final TallyEar ear;
 
     /**
      * @param lead puts the keeper's hands elsewhere
+     * @param ear says tallies by ear
      */
-    SheetKeys(SheetViewModel sheet, Consumer<FocusRequest.Target> lead) {
+    SheetKeys(SheetViewModel sheet, Consumer<FocusRequest.Target> lead, TallyEar ear) {
         this.sheet = sheet;
         this.lead = lead;
+        this.ear = ear;
     }
 
     ReadOnlyObjectProperty<Prompt> promptProperty() {
@@ -77,8 +81,12 @@ final class SheetKeys {
 
     /** Takes the last tallied animal back. */
     void takeBack() {
-        if (!tallied.isEmpty()) {
+        if (tallied.isEmpty()) {
+            ear.sounds().refused();
+        } else {
             tallied.pop().countOneLess();
+            ear.sounds().takenBack();
+            showTally();
         }
     }
 
@@ -99,7 +107,10 @@ final class SheetKeys {
             }
             case LOSS -> ask(new Prompt.LossStage());
             case MOULD -> ask(new Prompt.MouldWhere());
-            case TALLY -> ask(new Prompt.Tally());
+            case TALLY -> {
+                tallied.clear();
+                showTally();
+            }
             case NOTE -> lead.accept(new FocusRequest.Note());
             default -> {
                 return care(key);
@@ -158,13 +169,25 @@ final class SheetKeys {
         if (key == TALLY) {
             close();
             lead.accept(new FocusRequest.Row(sheet.firstRow().stage()));
-        } else {
-            row(key).ifPresent(row -> {
-                row.countOneMore();
-                tallied.push(row);
-            });
+            return true;
         }
+        if (key == SOUNDS) {
+            ear.turn();
+        } else {
+            row(key).ifPresentOrElse(this::count, ear.sounds()::refused);
+        }
+        showTally();
         return true;
+    }
+
+    private void count(StageRow row) {
+        row.countOneMore();
+        tallied.push(row);
+        ear.sounds().counted(sheet.rows().indexOf(row));
+    }
+
+    private void showTally() {
+        prompt.set(new Prompt.Tally(tallied.size(), ear.isOpen()));
     }
 
     private Optional<StageRow> row(char key) {

@@ -93,10 +93,10 @@ final class SheetView extends VBox {
                         sheet.facts(), model.days(), model.vocabularyProperty().get()));
         if (prompt instanceof Prompt.Explanation && !now.holds()) {
             ask(now);
-        } else if (prompt instanceof Prompt.Tally) {
-            balance.sentenceProperty()
-                    .set("Tally: each key 1 to " + sheet.fields().rows().size() + " counts one animal.");
-            balance.detailProperty().set("Backspace takes the last one back. T ends the tally.");
+        } else if (prompt instanceof Prompt.Tally tally) {
+            balance.sentenceProperty().set(RoundWords.tally(tally, now));
+            balance.detailProperty()
+                    .set(RoundWords.tallyKeys(tally, sheet.fields().rows().size()));
         }
     }
 

@@ -12,11 +12,16 @@ import org.moultwright.workflow.RoomView;
 final class TraySheets {
     private final List<OpenSheet> sheets = new ArrayList<>();
     private final Consumer<FocusRequest.Target> lead;
+    private final TallyEar ear;
     private Consumer<SheetViewModel> written = sheet -> {};
 
-    /** @param lead puts the keeper's hands elsewhere */
-    TraySheets(Consumer<FocusRequest.Target> lead) {
+    /**
+     * @param lead puts the keeper's hands elsewhere
+     * @param sounds says tallies by ear
+     */
+    TraySheets(Consumer<FocusRequest.Target> lead, TallySounds sounds) {
         this.lead = lead;
+        this.ear = new TallyEar(sounds);
     }
 
     /** Has somebody told of every sheet whenever something is written on it. */
@@ -72,6 +77,6 @@ final class TraySheets {
     private OpenSheet newSheet(TrayFacts facts) {
         SheetViewModel fields = new SheetViewModel(facts);
         fields.whenWritten(() -> written.accept(fields));
-        return new OpenSheet(fields, new SheetKeys(fields, lead));
+        return new OpenSheet(fields, new SheetKeys(fields, lead, ear));
     }
 }

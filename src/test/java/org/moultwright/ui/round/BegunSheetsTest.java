@@ -162,7 +162,8 @@ class BegunSheetsTest {
                 desk.clock(),
                 new DayWords(desk.days().zone()),
                 desk.vocabulary(),
-                full));
+                full,
+                desk.sounds()));
         write(model, Stage.INSTAR1, "3");
         assertThat(model.begun().problemProperty().get())
                 .isEqualTo("What you type is not on disk until it is saved: the disk is full.");

@@ -58,6 +58,9 @@ public final class InventedRoom implements SaveLine {
     List<SheetDraft> begun = List.of();
     private final InstantSource clock = InstantSource.fixed(NOW);
 
+    /** What was said by ear, note by note. */
+    final HeardTally heard = new HeardTally();
+
     InventedRoom() {
         brood("CC-26-A", Map.of("A1", counts(0, 0, 34, 22, 0), "A2", counts(0, 0, 22, 28, 0)), 1);
         brood("CC-26-B", Map.of("B1", counts(0, 0, 59, 0, 0)), 5);
@@ -81,7 +84,8 @@ public final class InventedRoom implements SaveLine {
                 clock,
                 new DayWords(ZoneOffset.UTC),
                 new ReadOnlyObjectWrapper<>(Vocabulary.ENGLISH_HOBBY),
-                new BegunDesk(begun, kept -> begun = kept, new InlineRunner()));
+                new BegunDesk(begun, kept -> begun = kept, new InlineRunner()),
+                heard);
     }
 
     RoundDesk desk() {

@@ -92,7 +92,8 @@ public final class RoundPictures {
                         desk.clock(),
                         desk.days(),
                         desk.vocabulary(),
-                        desk.begun()))
+                        desk.begun(),
+                        desk.sounds()))
                 .node();
     }
 

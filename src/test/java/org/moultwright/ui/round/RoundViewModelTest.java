@@ -102,6 +102,26 @@ class RoundViewModelTest {
         assertThat(sheet.fields().losses()).containsExactly(new RoundSheet.Loss(Stage.INSTAR1, Cause.FAILED_MOULT, 13));
     }
 
+    @Test
+    void aTallyTellsHowFarItIsAndIsHeardOnceSoundsAreOn() {
+        RoundViewModel model = new RoundViewModel(room.desk());
+        OpenSheet sheet = open(model);
+        "t3s349".chars().forEach(key -> sheet.keys().typed((char) key));
+        sheet.keys().takeBack();
+        Prompt.Tally tally = (Prompt.Tally) sheet.keys().promptProperty().get();
+        assertThat(RoundWords.tally(tally, sheet.fields().balanceProperty().get()))
+                .isEqualTo("Tally: 2 animals counted, 56 expected.");
+        assertThat(room.heard.notes).containsExactly("stage 2", "stage 3", "refused", "taken back");
+        "s3".chars().forEach(key -> sheet.keys().typed((char) key));
+        assertThat(room.heard.notes).hasSize(4);
+        assertThat(sheet.fields()
+                        .row(Stage.INSTAR1)
+                        .orElseThrow()
+                        .textProperty()
+                        .get())
+                .isEqualTo("3");
+    }
+
     @ParameterizedTest
     @CsvSource({"12, full", "7/20, sample", "seen, seen", "none, none", "'', not looked"})
     void looksAreReadAsWritten(String text, String key) {

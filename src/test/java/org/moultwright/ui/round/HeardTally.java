@@ -1,0 +1,24 @@
+package org.moultwright.ui.round;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes down what a tally says by ear. */
+final class HeardTally implements TallySounds {
+    final List<String> notes = new ArrayList<>();
+
+    @Override
+    public void counted(int place) {
+        notes.add("stage " + place);
+    }
+
+    @Override
+    public void takenBack() {
+        notes.add("taken back");
+    }
+
+    @Override
+    public void refused() {
+        notes.add("refused");
+    }
+}
