@@ -1,13 +1,15 @@
 package org.moultwright.workflow;
 
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.Milestone;
+import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.domain.Account;
 import org.moultwright.domain.Stage;
 
 /**
@@ -27,6 +29,7 @@ public record MadeForecast(
     /**
      * One tray's milestone on the way into a stage.
      *
+     * @param tray its code, or that of the sac's account for all animals of a sac nobody had opened
      * @param milestone its key
      * @param twentieths every fifth percentile of its date, from 0 to 100 %
      */
@@ -46,15 +49,16 @@ public record MadeForecast(
                 .toList();
     }
 
-    /** What of a forecast can be scored later: events that had not begun when it was made. */
+    /**
+     * What of a forecast can be scored later: events that had not begun when it was made. Of a sac only the half: when
+     * the first and the most of its animals get there depends on their number, which was supposed.
+     */
     public static MadeForecast of(UUID id, BroodForecast forecast, int checks) {
-        List<Event> events = forecast.trays().stream()
-                .flatMap(tray -> tray.moults().stream()
-                        .flatMap(moult -> Arrays.stream(Milestone.values())
-                                .filter(milestone -> moult.at(milestone).p90().isAfter(forecast.asOf()))
-                                .map(milestone -> new Event(
-                                        tray.tray(), moult.into(), milestone.key(), twentieths(moult.at(milestone))))))
-                .toList();
+        Stream<Event> ofTrays = forecast.trays().stream()
+                .flatMap(tray -> events(tray.tray(), tray.moults(), List.of(Milestone.values()), forecast.asOf()));
+        Stream<Event> ofSac = forecast.sac().stream()
+                .flatMap(sac -> events(Account.SAC.code(), sac.moults(), List.of(Milestone.HALF), forecast.asOf()));
+        List<Event> events = Stream.concat(ofTrays, ofSac).toList();
         return new MadeForecast(
                 id,
                 forecast.brood(),
@@ -63,5 +67,14 @@ public record MadeForecast(
                 forecast.learnedBroods(),
                 checks,
                 events);
+    }
+
+    private static Stream<Event> events(
+            String tray, List<MoultForecast> moults, List<Milestone> milestones, Instant asOf) {
+        return moults.stream()
+                .flatMap(moult -> milestones.stream()
+                        .filter(milestone -> moult.at(milestone).p90().isAfter(asOf))
+                        .map(milestone ->
+                                new Event(tray, moult.into(), milestone.key(), twentieths(moult.at(milestone)))));
     }
 }

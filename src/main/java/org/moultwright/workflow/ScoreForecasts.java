@@ -1,5 +1,6 @@
 package org.moultwright.workflow;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -11,8 +12,11 @@ import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.ForecastQuestion;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.Milestone;
+import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.PastBroods;
+import org.moultwright.compute.forecast.TrayForecast;
 import org.moultwright.compute.scoring.Outcome;
+import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Check;
 import org.moultwright.domain.Stage;
@@ -23,6 +27,9 @@ import org.moultwright.domain.Stage;
  */
 public final class ScoreForecasts {
     private static final long SEED = 20_260_101;
+
+    /** The truth about a sac's animals is known no worse than this from the looks at its trays (assumption). */
+    private static final Duration WIDEST_BRACKET = Duration.ofDays(3);
 
     private final BroodBook book;
     private final ReadingLog readings;
@@ -86,6 +93,36 @@ public final class ScoreForecasts {
     }
 
     private static Optional<Instant> happened(BroodForecast truth, MadeForecast.Event event, Milestone milestone) {
+        return event.tray().equals(Account.SAC.code())
+                ? happenedInSac(truth, event.into())
+                : happenedInTray(truth, event, milestone);
+    }
+
+    /** Of all trays that came of the sac, the mean of their halves by animals; empty where no looks bracket them. */
+    private static Optional<Instant> happenedInSac(BroodForecast truth, Stage into) {
+        double animals = 0;
+        double weighted = 0;
+        for (TrayForecast tray : truth.trays()) {
+            for (MoultForecast moult : tray.moults()) {
+                if (moult.into() == into) {
+                    if (moult.half().p90().isAfter(truth.asOf()) || !isBracketed(moult.half())) {
+                        return Optional.empty();
+                    }
+                    animals += moult.passed();
+                    weighted += moult.passed() * moult.half().p50().toEpochMilli();
+                }
+            }
+        }
+        return animals > 0 ? Optional.of(Instant.ofEpochMilli(Math.round(weighted / animals))) : Optional.empty();
+    }
+
+    /** What was over when the sac was opened nobody saw: only the model says when it was. */
+    private static boolean isBracketed(InstantInterval half) {
+        return Duration.between(half.p10(), half.p90()).compareTo(WIDEST_BRACKET) <= 0;
+    }
+
+    private static Optional<Instant> happenedInTray(
+            BroodForecast truth, MadeForecast.Event event, Milestone milestone) {
         return truth.tray(event.tray()).stream()
                 .flatMap(tray -> tray.moults().stream())
                 .filter(moult -> moult.into() == event.into())

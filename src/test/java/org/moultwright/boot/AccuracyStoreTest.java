@@ -18,16 +18,20 @@ import org.moultwright.boot.command.Commands;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.compute.forecast.PriorSource;
+import org.moultwright.domain.Stage;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.exchange.TimingsFile;
 import org.moultwright.store.H2Store;
 import org.moultwright.workflow.KeptForecasts;
 import org.moultwright.workflow.MadeForecast;
 import org.moultwright.workflow.Room;
+import org.moultwright.workflow.ScoreForecasts;
 import org.moultwright.workflow.TakeInFolders;
 
 /** Forecasts of the demo's first brood, made evening by evening, kept in a real store, and scored at its end. */
 class AccuracyStoreTest {
+    private static final Instant UNOPENED = Instant.parse("2026-03-15T20:00:00Z");
+    private static final Instant OPENED = Instant.parse("2026-03-25T20:00:00Z");
     private static final Instant FIRST = Instant.parse("2026-04-09T20:00:00Z");
     private static final Instant LAST = Instant.parse("2026-05-03T20:00:00Z");
     private static final Instant END = Instant.parse("2026-06-20T20:00:00Z");
@@ -71,6 +75,25 @@ class AccuracyStoreTest {
         assertThat(half.at("/count").asInt()).isGreaterThan(20);
         assertThat(half.at("/meanAbsoluteErrorDays").asDouble()).isBetween(0.1, 6.0);
         assertThat(half.at("/pit")).hasSize(10);
+    }
+
+    @Test
+    void whatWasSaidOfAnUnopenedSacIsKeptAndHeldAgainstItsTrays() {
+        try (H2Store store = H2Store.open(file)) {
+            room(store).at(UNOPENED);
+            List<MadeForecast.Event> said =
+                    store.forecasts().of("CC-26-A").get(0).events();
+            assertThat(said).isNotEmpty().allMatch(event -> event.milestone().equals("half"));
+            ScoreForecasts scores = new ScoreForecasts(
+                    store.book(), store.readings(), store.forecasts(), new Forecaster(TimingsFile.shipped())::forecast);
+            List<ScoreForecasts.Scored> scored = scores.byEvent();
+            assertThat(scored).extracting(ScoreForecasts.Scored::into).contains(Stage.INSTAR1, Stage.INSTAR2);
+            assertThat(scored)
+                    .allSatisfy(event -> assertThat(event.outcomes()).hasSize(1).allSatisfy(outcome -> {
+                        assertThat(outcome.truth()).isAfter(OPENED);
+                        assertThat(outcome.forecast().chanceBy(outcome.truth())).isBetween(0.02, 0.98);
+                    }));
+        }
     }
 
     @Test

@@ -16,6 +16,10 @@ final class BelievedSpread {
     private static final double OF_A_STAGE = 0.078;
 
     private static final double BETWEEN_STAGES = 0.3;
+
+    /** However short a stage, the age at its end is not that at its beginning (assumption). */
+    private static final double MOST_ALIKE = 0.95;
+
     private static final double SHARED_SD = 0.36;
     private static final double OWN_SD = 0.17;
 
@@ -40,15 +44,38 @@ final class BelievedSpread {
         return about(lengthShares, VAGUE_SHARED_SD, VAGUE_OWN_SD);
     }
 
+    /**
+     * How an animal's log age at each boundary correlates with that at the boundary before; 0 at the first.
+     *
+     * @param lengthShares the share of each stage's length in the age at each boundary
+     */
+    static double[] likeBefore(double[][] lengthShares) {
+        double[] like = new double[lengthShares.length];
+        for (int k = 1; k < like.length; k++) {
+            double[] here = lengthShares[k];
+            double[] before = lengthShares[k - 1];
+            double both = together(before, here);
+            like[k] = Math.min(MOST_ALIKE, both / Math.sqrt(together(before, before) * together(here, here)));
+        }
+        return like;
+    }
+
+    /** Covariance of log ages at two boundaries, a stage's variance being 1. */
+    private static double together(double[] shares, double[] others) {
+        double sum = 0;
+        for (int m = 0; m < shares.length; m++) {
+            for (int n = 0; n < others.length; n++) {
+                sum += shares[m] * others[n] * (m == n ? 1 : BETWEEN_STAGES);
+            }
+        }
+        return sum;
+    }
+
     private static NormalBelief about(double[][] lengthShares, double sharedSd, double ownSd) {
         int size = lengthShares.length;
         double[] logSpread = new double[size];
         for (int k = 0; k < size; k++) {
-            double squares = 0;
-            for (double share : lengthShares[k]) {
-                squares += share * share;
-            }
-            logSpread[k] = Math.log(OF_A_STAGE * Math.sqrt(squares + BETWEEN_STAGES * (1 - squares)));
+            logSpread[k] = Math.log(OF_A_STAGE * Math.sqrt(together(lengthShares[k], lengthShares[k])));
         }
         return new NormalBelief(
                 logSpread, NormalBelief.alike(size, 0, sharedSd, ownSd).covariance());

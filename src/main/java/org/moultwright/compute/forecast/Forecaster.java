@@ -77,11 +77,14 @@ public final class Forecaster {
             ForecastQuestion question, BroodSight sight, Belief belief, StagePrior prior, Lessons lessons) {
         PosteriorDraws posterior = PosteriorDraws.of(sight.usableHistories(), prior, DRAWS, question.seed());
         Mortality mortality = new Mortality(
-                sight.boundaries(), lessons.lives(), LifeTable.of(sight.trays(), belief.medianWarmDays()[0]));
+                sight.boundaries(),
+                lessons.lives(),
+                lessons.fits().size(),
+                LifeTable.of(sight.trays(), belief.medianWarmDays()[0]));
         Chance chance = new Chance(question.seed() + 1);
         List<double[]> hazards =
                 Stream.generate(() -> mortality.draw(chance)).limit(DRAWS).toList();
-        return new Outlook(posterior, hazards, mortality);
+        return new Outlook(posterior, hazards, mortality, BelievedSpread.likeBefore(belief.lengthShares()));
     }
 
     private BroodForecast nothingKnown(ForecastQuestion question) {

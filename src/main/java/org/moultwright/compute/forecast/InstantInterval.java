@@ -48,15 +48,6 @@ public record InstantInterval(List<Instant> percentiles) {
         return new InstantInterval(percentiles);
     }
 
-    /** This one with all percentiles so many times as far from the middle, none before the earliest. */
-    InstantInterval widened(double factor) {
-        Instant earliest = percentiles.get(0);
-        return new InstantInterval(percentiles.stream()
-                .map(percentile -> p50().plusMillis(Math.round(factor * millisBetween(p50(), percentile))))
-                .map(moved -> moved.isBefore(earliest) ? earliest : moved)
-                .toList());
-    }
-
     /** The lower end of the 80 % interval. */
     public Instant p10() {
         return percentiles.get(10);

@@ -4,9 +4,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.moultwright.compute.stage.Chance;
+import org.moultwright.compute.stage.CohortLaw;
+import org.moultwright.compute.stage.PassedBefore;
 import org.moultwright.compute.stage.PassingLaw;
 import org.moultwright.compute.stage.PassingState;
 import org.moultwright.compute.stage.StageParameters;
@@ -25,6 +28,7 @@ final class MoultAges {
     private final TrayHistory tray;
     private final int trayIndex;
     private final Outlook outlook;
+    private final List<PassedBefore> before;
     private final List<Map<Milestone, double[]>> ages;
     private final int[][] coming;
     private final int[][] finallyPassed;
@@ -33,6 +37,7 @@ final class MoultAges {
         this.tray = tray;
         this.trayIndex = trayIndex;
         this.outlook = outlook;
+        this.before = tray.evidence().stream().map(PassedBefore::of).toList();
         int boundaries = tray.evidence().size();
         this.coming = new int[boundaries][outlook.size()];
         this.finallyPassed = new int[boundaries][outlook.size()];
@@ -77,11 +82,23 @@ final class MoultAges {
         int total = (int) Math.round(tray.evidence().get(boundary).last().passed()) + stillComing;
         coming[boundary][draw] = stillComing;
         finallyPassed[boundary][draw] = total;
+        Optional<CohortLaw> cohort =
+                boundary > 0 && stillComing > 0 ? Optional.of(cohort(boundary, draw, law)) : Optional.empty();
         for (Milestone milestone : Milestone.values()) {
             double earliest = boundary == 0 ? 0 : at(boundary - 1, milestone)[draw];
-            double age = total > 0 ? passAges.draw(milestone.rank(total), stillComing, law) : 0;
+            double age = total > 0 ? passAges.draw(milestone.rank(total), stillComing, law, cohort) : 0;
             at(boundary, milestone)[draw] = Math.max(earliest, age);
         }
+    }
+
+    private CohortLaw cohort(int boundary, int draw, PassingLaw law) {
+        return new CohortLaw(
+                before.get(boundary - 1),
+                outlook.parameters(draw).law(trayIndex, boundary - 1),
+                coming[boundary - 1][draw],
+                law,
+                outlook.likeBefore()[boundary],
+                tray.evidence().get(boundary).last().age());
     }
 
     /** How many of those waiting will pass: of those past the boundary before, and of those yet to come to it. */

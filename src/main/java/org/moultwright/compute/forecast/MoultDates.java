@@ -1,8 +1,11 @@
 package org.moultwright.compute.forecast;
 
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
 import org.moultwright.compute.stage.TrayHistory;
 import org.moultwright.domain.Stage;
 
@@ -12,6 +15,9 @@ final class MoultDates {
     private final MoultAges ages;
     private final TrayClock clock;
     private final double widthFactor;
+
+    /** By boundary told of, the date at each milestone by draw; NaN where nobody gets there. */
+    private final Map<Integer, Map<Milestone, double[]>> told = new TreeMap<>();
 
     /**
      * Dates of what was played.
@@ -23,50 +29,52 @@ final class MoultDates {
         this.ages = ages;
         this.clock = clock;
         this.widthFactor = widthFactor;
+        for (int boundary = 0; boundary < tray.evidence().size(); boundary++) {
+            int[] withAny = ages.drawsWithAny(boundary);
+            if (2 * withAny.length >= ages.finallyPassedLast().length) {
+                told.put(boundary, dates(boundary, withAny));
+            }
+        }
     }
 
     /** One forecast for each boundary that at least half of all draws see passed by any. */
     List<MoultForecast> forecasts(List<Stage> boundaries) {
-        List<MoultForecast> forecasts = new ArrayList<>();
-        for (int k = 0; k < boundaries.size(); k++) {
-            int[] withAny = ages.drawsWithAny(k);
-            if (isToldOf(withAny)) {
-                forecasts.add(new MoultForecast(
-                        boundaries.get(k),
-                        tray.evidence().get(k).last().passed(),
-                        interval(k, Milestone.FIRST, withAny),
-                        interval(k, Milestone.HALF, withAny),
-                        interval(k, Milestone.MOST, withAny)));
-            }
-        }
-        return forecasts;
+        return told.entrySet().stream()
+                .map(entry -> new MoultForecast(
+                        boundaries.get(entry.getKey()),
+                        tray.evidence().get(entry.getKey()).last().passed(),
+                        interval(entry.getValue(), Milestone.FIRST),
+                        interval(entry.getValue(), Milestone.HALF),
+                        interval(entry.getValue(), Milestone.MOST)))
+                .toList();
     }
 
     /** The dates behind the forecasts, draw by draw. */
     PossibleDates possible(List<Stage> boundaries, double effectiveDraws) {
-        List<Stage> told = new ArrayList<>();
-        List<double[]> dates = new ArrayList<>();
-        for (int k = 0; k < boundaries.size(); k++) {
-            int[] withAny = ages.drawsWithAny(k);
-            if (isToldOf(withAny)) {
-                told.add(boundaries.get(k));
-                for (Milestone milestone : Milestone.values()) {
-                    double[] byDraw = new double[ages.finallyPassedLast().length];
-                    Arrays.fill(byDraw, Double.NaN);
-                    for (int draw : withAny) {
-                        byDraw[draw] = millis(k, milestone, draw);
-                    }
-                    dates.add(widened(byDraw, withAny));
-                }
-            }
-        }
-        return new PossibleDates(told, dates.toArray(double[][]::new), effectiveDraws);
+        return new PossibleDates(
+                told.keySet().stream().map(boundaries::get).toList(),
+                told.values().stream()
+                        .flatMap(byMilestone -> byMilestone.values().stream())
+                        .toArray(double[][]::new),
+                effectiveDraws);
     }
 
-    /** As far from their middle as the interval told is wider than the draws, never before the first of them. */
-    private double[] widened(double[] byDraw, int[] withAny) {
-        double[] known =
-                Arrays.stream(withAny).mapToDouble(draw -> byDraw[draw]).toArray();
+    private Map<Milestone, double[]> dates(int boundary, int[] withAny) {
+        Map<Milestone, double[]> dates = new EnumMap<>(Milestone.class);
+        for (Milestone milestone : Milestone.values()) {
+            double[] byDraw = new double[ages.finallyPassedLast().length];
+            Arrays.fill(byDraw, Double.NaN);
+            for (int draw : withAny) {
+                byDraw[draw] = millis(boundary, milestone, draw);
+            }
+            dates.put(milestone, widened(byDraw));
+        }
+        return dates;
+    }
+
+    /** As many times as far from their middle, never before the first of them; what lies behind is left as it is. */
+    private double[] widened(double[] byDraw) {
+        double[] known = known(byDraw);
         double middle = Quantiles.of(known).percent(50);
         if (middle <= (double) clock.now().toEpochMilli()) {
             return byDraw;
@@ -77,15 +85,12 @@ final class MoultDates {
                 .toArray();
     }
 
-    private boolean isToldOf(int[] withAny) {
-        return 2 * withAny.length >= ages.finallyPassedLast().length;
+    private static double[] known(double[] byDraw) {
+        return Arrays.stream(byDraw).filter(at -> !Double.isNaN(at)).toArray();
     }
 
-    private InstantInterval interval(int boundary, Milestone milestone, int[] draws) {
-        InstantInterval played = InstantInterval.of(Arrays.stream(draws)
-                .mapToDouble(draw -> millis(boundary, milestone, draw))
-                .toArray());
-        return played.p50().isAfter(clock.now()) ? played.widened(widthFactor) : played;
+    private static InstantInterval interval(Map<Milestone, double[]> dates, Milestone milestone) {
+        return InstantInterval.of(known(Objects.requireNonNull(dates.get(milestone))));
     }
 
     private double millis(int boundary, Milestone milestone, int draw) {

@@ -10,8 +10,10 @@ import org.moultwright.compute.stage.StageParameters;
  * @param posterior truths about its timing
  * @param hazards for each of those, by part of life
  * @param mortality how likely an animal is to live on
+ * @param likeBefore by boundary, how an animal's log age there correlates with that at the boundary before
  */
-record Outlook(PosteriorDraws posterior, List<double[]> hazards, Mortality mortality) {
+@SuppressWarnings("ArrayRecordComponent") // Made once, never changed, never compared.
+record Outlook(PosteriorDraws posterior, List<double[]> hazards, Mortality mortality, double[] likeBefore) {
     int size() {
         return hazards.size();
     }

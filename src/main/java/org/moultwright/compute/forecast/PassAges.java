@@ -1,19 +1,15 @@
 package org.moultwright.compute.forecast;
 
 import java.util.List;
+import java.util.Optional;
 import org.moultwright.compute.stage.BoundaryEvidence;
 import org.moultwright.compute.stage.Chance;
+import org.moultwright.compute.stage.CohortLaw;
 import org.moultwright.compute.stage.PassingLaw;
 import org.moultwright.compute.stage.PassingState;
 
 /** Draws the age at which the n-th animal of a tray passed or will pass one boundary. */
 final class PassAges {
-    /** What two animals of a tray have in common beyond the model (assumption). */
-    private static final double CORRELATION = 0.005;
-
-    /** A first pass the law holds less likely than this was misread (assumption). */
-    private static final double MISREAD = 0.0015;
-
     private static final double NO_ROOM = 1e-12;
 
     private final BoundaryEvidence evidence;
@@ -29,13 +25,15 @@ final class PassAges {
      *
      * @param rank which pass, from 1 on
      * @param coming how many of those waiting will pass
+     * @param cohort the law of those waiting, where there is a boundary before
      */
-    double draw(int rank, int coming, PassingLaw law) {
+    double draw(int rank, int coming, PassingLaw law, Optional<CohortLaw> cohort) {
         List<PassingState> states = evidence.states();
         for (int i = 1; i < states.size(); i++) {
             PassingState from = states.get(i - 1);
             PassingState to = states.get(i);
-            boolean isMisread = rank == 1 && law.survival(from.age()) - law.survival(to.age()) < MISREAD;
+            // A first pass the law holds less likely than a misread was one.
+            boolean isMisread = rank == 1 && law.survival(from.age()) - law.survival(to.age()) < PassingLaw.MISREAD;
             if (Math.round(to.passed()) >= rank && !isMisread) {
                 return between(from, to, rank, law);
             }
@@ -45,7 +43,10 @@ final class PassAges {
             return firstSeen(last, Math.max(1, coming), law);
         }
         double rankAhead = Math.max(1.0, rank - Math.rint(last.passed()));
-        double share = chance.orderStatistic(rankAhead, Math.max(rankAhead, coming), CORRELATION);
+        double share = chance.orderStatistic(rankAhead, Math.max(rankAhead, coming), BoundaryEvidence.CORRELATION);
+        if (cohort.isPresent()) {
+            return Math.max(last.age(), cohort.get().ageAt(share));
+        }
         double survival = law.survival(last.age()) * (1 - share);
         return survival > 0 ? Math.max(last.age(), law.ageAtSurvival(survival)) : last.age();
     }
@@ -70,7 +71,7 @@ final class PassAges {
     private double between(PassingState from, PassingState to, int rank, PassingLaw law) {
         double passed = Math.max(1, to.passed() - from.passed());
         double rankWithin = Math.min(passed, Math.max(1, rank - from.passed()));
-        double share = chance.orderStatistic(rankWithin, passed, CORRELATION);
+        double share = chance.orderStatistic(rankWithin, passed, BoundaryEvidence.CORRELATION);
         double before = law.survival(from.age());
         double room = before - law.survival(to.age());
         double age = room > NO_ROOM

@@ -13,8 +13,8 @@ import java.util.OptionalDouble;
 public final class BoundaryEvidence {
     private static final double NO_ROOM = 1e-12;
 
-    /** What two animals of a tray have in common beyond the model, as a guard against too narrow answers. */
-    private static final double CORRELATION = 0.005;
+    /** What two animals of a tray have in common beyond the model, as a guard against too narrow answers (assumption). */
+    public static final double CORRELATION = 0.005;
 
     private final List<PassingState> states;
     private final List<PassingStep> steps;

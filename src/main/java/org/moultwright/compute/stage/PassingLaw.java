@@ -10,18 +10,27 @@ package org.moultwright.compute.stage;
  */
 public record PassingLaw(double logMedian, double logSpread, double neverShare, double ageShiftWarmDays) {
     /** Share of animals misread at a look, either way (assumption, from simulated broods). */
-    private static final double MISREAD = 0.0015;
+    public static final double MISREAD = 0.0015;
 
     /** The share not yet passed at an age, of those that ever will. */
     public double survival(double age) {
+        return QuickTail.survival(deviate(age));
+    }
+
+    /** How many spreads an age lies beyond the median, in logs. */
+    double deviate(double age) {
         double trueAge = age + ageShiftWarmDays;
-        double z = trueAge > 0 ? (Math.log(trueAge) - logMedian) / logSpread : Double.NEGATIVE_INFINITY;
-        return QuickTail.survival(z);
+        return trueAge > 0 ? (Math.log(trueAge) - logMedian) / logSpread : Double.NEGATIVE_INFINITY;
+    }
+
+    /** The age so many spreads beyond the median. */
+    double ageAtDeviate(double deviate) {
+        return Math.exp(logMedian + logSpread * deviate) - ageShiftWarmDays;
     }
 
     /** The age at which so few have not yet passed, of those that ever will. */
     public double ageAtSurvival(double share) {
-        return Math.exp(logMedian + logSpread * NormalTails.inverseSurvival(share)) - ageShiftWarmDays;
+        return ageAtDeviate(NormalTails.inverseSurvival(share));
     }
 
     /** The chance that an animal waiting at one age has passed by another. */

@@ -17,27 +17,25 @@ final class BackTest {
     private static final int LAST = 2;
 
     private final Map<String, BackTestScore> scores = new TreeMap<>();
-    private final double variation;
 
-    private BackTest(double variation) {
-        this.variation = variation;
-    }
+    private BackTest() {}
 
     /**
      * A test over many keepers.
      *
+     * @param simulator where they come from
      * @param variation how many times the usual variation broods of one keeper show
      */
-    static BackTest run(int keepers, int broodsEach, double variation, long seed) {
+    static BackTest run(TriedKeeper.Simulator simulator, int keepers, int broodsEach, double variation, long seed) {
         List<BackTest> parts = IntStream.range(0, keepers)
                 .parallel()
                 .mapToObj(keeper -> {
-                    BackTest part = new BackTest(variation);
-                    part.follow("S" + keeper, broodsEach, new Chance(seed + keeper));
+                    BackTest part = new BackTest();
+                    part.follow("S" + keeper, broodsEach, simulator.keeper(variation, new Chance(seed + keeper)));
                     return part;
                 })
                 .toList();
-        BackTest test = new BackTest(variation);
+        BackTest test = new BackTest();
         parts.forEach(
                 part -> part.scores.forEach((name, score) -> test.score(name).addAll(score)));
         return test;
@@ -53,13 +51,12 @@ final class BackTest {
         return table.toString();
     }
 
-    private void follow(String name, int broods, Chance chance) {
-        SimulatedHusbandry husbandry = SimulatedHusbandry.of(chance);
-        List<SimulatedBrood> earlier = new ArrayList<>();
+    private void follow(String name, int broods, TriedKeeper keeper) {
+        List<TriedBrood> earlier = new ArrayList<>();
         for (int brood = 0; brood < broods; brood++) {
-            SimulatedBrood simulated = SimulatedBrood.of(name + "-" + brood, husbandry, variation, chance);
+            TriedBrood simulated = keeper.next(name + "-" + brood);
             PastBroods past =
-                    PastBroods.of(earlier.stream().map(SimulatedBrood::record).toList());
+                    PastBroods.of(earlier.stream().map(TriedBrood::record).toList());
             for (double share : SHARES) {
                 BackTestScore score = scored(simulated, share, past, earlier);
                 score("at " + share).addAll(score);
@@ -69,20 +66,20 @@ final class BackTest {
         }
     }
 
-    private static BackTestScore scored(
-            SimulatedBrood brood, double share, PastBroods past, List<SimulatedBrood> earlier) {
+    private static BackTestScore scored(TriedBrood brood, double share, PastBroods past, List<TriedBrood> earlier) {
         BroodForecast forecast = new Forecaster(TimingsFile.shipped())
-                .forecast(new ForecastQuestion(brood.record(), brood.asOf(share), past, 7, List.of()));
-        Baselines baselines = Baselines.of(brood, brood.asOfDay(share), earlier);
+                .forecast(
+                        new ForecastQuestion(brood.record(), TriedBrood.at(brood.asOfDay(share)), past, 7, List.of()));
+        Baselines baselines = Baselines.of(brood, share, earlier);
         BackTestScore score = new BackTestScore();
-        for (int tray = 0; tray < brood.trays().size(); tray++) {
+        for (int tray = 0; tray < brood.trayCount(); tray++) {
             int index = tray;
             forecast.trays().get(tray).moults().stream()
-                    .filter(moult -> moult.into() == SimulatedKeeper.STAGES.get(LAST + 1))
+                    .filter(moult -> moult.into() == brood.record().brood().lastStage())
                     .filter(moult -> !Double.isNaN(brood.trueDay(index, LAST, Milestone.HALF)))
                     .forEach(moult -> score.addMoult(brood, index, LAST, moult, baselines));
         }
-        forecast.yield().ifPresent(yield -> score.addYield(brood, yield));
+        forecast.yield().ifPresent(yield -> score.addYield(brood, yield, baselines));
         return score;
     }
 

@@ -1,7 +1,5 @@
 package org.moultwright.compute.forecast;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -10,7 +8,7 @@ import java.util.Map;
 /** Errors of many forecasts against the truth, in days and in percent of the animals. Not safe to share. */
 final class BackTestScore {
     static final String HEADING =
-            "            n   half  cover  bias   most  cover  first  cover      A      B      C  yield%  cover\n";
+            "            n   half  cover  bias   most  cover  first  cover      A      B      C  yield%  cover      D      E\n";
 
     private final Map<Milestone, List<Double>> errors = new EnumMap<>(Milestone.class);
     private final Map<Milestone, List<Double>> covered = new EnumMap<>(Milestone.class);
@@ -18,6 +16,8 @@ final class BackTestScore {
     private final List<Double> byCalendar = new ArrayList<>();
     private final List<Double> bySetPoint = new ArrayList<>();
     private final List<Double> byRestart = new ArrayList<>();
+    private final List<Double> yieldsOfAll = new ArrayList<>();
+    private final List<Double> yieldsOfAlive = new ArrayList<>();
     private final List<Double> yieldErrors = new ArrayList<>();
     private final List<Double> yieldCovered = new ArrayList<>();
 
@@ -46,7 +46,7 @@ final class BackTestScore {
         return meanAbsolute(yieldErrors);
     }
 
-    void addMoult(SimulatedBrood brood, int tray, int boundary, MoultForecast moult, Baselines baselines) {
+    void addMoult(TriedBrood brood, int tray, int boundary, MoultForecast moult, Baselines baselines) {
         add(Milestone.FIRST, moult.first(), brood.trueDay(tray, boundary, Milestone.FIRST));
         add(Milestone.HALF, moult.half(), brood.trueDay(tray, boundary, Milestone.HALF));
         add(Milestone.MOST, moult.most(), brood.trueDay(tray, boundary, Milestone.MOST));
@@ -56,8 +56,10 @@ final class BackTestScore {
         byRestart.add(baselines.restartedDay() - half);
     }
 
-    void addYield(SimulatedBrood brood, CountInterval yield) {
+    void addYield(TriedBrood brood, CountInterval yield, Baselines baselines) {
         double truth = brood.trueYield();
+        yieldsOfAll.add(100 * (baselines.yieldOfAll() - truth) / brood.animals());
+        yieldsOfAlive.add(100 * (baselines.yieldOfAlive() - truth) / brood.animals());
         yieldErrors.add(100 * (yield.p50() - truth) / brood.animals());
         yieldCovered.add(yield.p10() <= truth && truth <= yield.p90() ? 1.0 : 0.0);
     }
@@ -71,6 +73,8 @@ final class BackTestScore {
         byCalendar.addAll(other.byCalendar);
         bySetPoint.addAll(other.bySetPoint);
         byRestart.addAll(other.byRestart);
+        yieldsOfAll.addAll(other.yieldsOfAll);
+        yieldsOfAlive.addAll(other.yieldsOfAlive);
         yieldErrors.addAll(other.yieldErrors);
         yieldCovered.addAll(other.yieldCovered);
     }
@@ -80,7 +84,7 @@ final class BackTestScore {
                 .mapToDouble(Double::doubleValue)
                 .average()
                 .orElse(0);
-        return "%-8s %4d %6.2f %6.3f %5.2f %6.2f %6.3f %6.2f %6.3f %6.2f %6.2f %6.2f %7.2f %6.3f%n"
+        return "%-8s %4d %6.2f %6.3f %5.2f %6.2f %6.3f %6.2f %6.3f %6.2f %6.2f %6.2f %7.2f %6.3f %6.2f %6.2f%n"
                 .formatted(
                         name,
                         byCalendar.size(),
@@ -95,21 +99,20 @@ final class BackTestScore {
                         setPointError(),
                         meanAbsolute(byRestart),
                         yieldError(),
-                        meanAbsolute(yieldCovered));
+                        meanAbsolute(yieldCovered),
+                        meanAbsolute(yieldsOfAll),
+                        meanAbsolute(yieldsOfAlive));
     }
 
     private void add(Milestone milestone, InstantInterval interval, double truth) {
-        list(errors, milestone).add(day(interval.p50()) - truth);
-        list(probabilities, milestone).add(interval.chanceBy(SimulatedRoom.at(truth)));
-        list(covered, milestone).add(day(interval.p10()) <= truth && truth <= day(interval.p90()) ? 1.0 : 0.0);
+        list(errors, milestone).add(TriedBrood.day(interval.p50()) - truth);
+        list(probabilities, milestone).add(interval.chanceBy(TriedBrood.at(truth)));
+        list(covered, milestone)
+                .add(TriedBrood.day(interval.p10()) <= truth && truth <= TriedBrood.day(interval.p90()) ? 1.0 : 0.0);
     }
 
     private static List<Double> list(Map<Milestone, List<Double>> lists, Milestone milestone) {
         return lists.computeIfAbsent(milestone, unseen -> new ArrayList<>());
-    }
-
-    private static double day(Instant instant) {
-        return Duration.between(SimulatedRoom.START, instant).toMillis() / 86_400_000.0;
     }
 
     private static double meanAbsolute(List<Double> values) {

@@ -35,7 +35,8 @@ public final class CalibrationFigures {
                     directory.resolve("outcomes-%s.svg".formatted(variation)),
                     new HistogramFigure("Probability forecast by when it happened; broods varying %s times as usual"
                                     .formatted(variation))
-                            .of(outcomes(BackTest.run(keepers, BROODS_EACH, variation, seed))));
+                            .of(outcomes(
+                                    BackTest.run(TriedKeeper.Simulator.FIRST, keepers, BROODS_EACH, variation, seed))));
         }
     }
 

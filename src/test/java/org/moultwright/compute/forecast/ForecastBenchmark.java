@@ -67,7 +67,7 @@ public final class ForecastBenchmark {
     }
 
     private void room() throws InterruptedException, ExecutionException {
-        Instant end = SimulatedRoom.START.plus(Duration.ofDays(ROOM_DAYS));
+        Instant end = TriedBrood.START.plus(Duration.ofDays(ROOM_DAYS));
         BroodRecord whole = withReadingsEvery(withChecks(brood.record().until(end), CHECKS), Duration.ofMinutes(1));
         List<ForecastQuestion> room =
                 Collections.nCopies(ROOM, new ForecastQuestion(whole, end, PastBroods.NONE, 7, List.of()));

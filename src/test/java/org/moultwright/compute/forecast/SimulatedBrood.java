@@ -28,7 +28,8 @@ record SimulatedBrood(
         double laidDay,
         double pulledDay,
         double[] believed,
-        SimulatedRoom room) {
+        SimulatedRoom room)
+        implements TriedBrood {
     static final double REFERENCE_CELSIUS = 27;
     static final RateForm STATED_RATE = new RateForm.Briere1(11, 38);
     private static final RateCurve TRUE_RATE = RateCurves.linear(1, 12.5).relativeTo(REFERENCE_CELSIUS);
@@ -61,8 +62,8 @@ record SimulatedBrood(
         return new SimulatedBrood(record, animals, laidDay, pulledDay, believed, room);
     }
 
-    /** The truth of a milestone: the day the n-th of those that ever pass does; NaN if none does. */
-    double trueDay(int tray, int boundary, Milestone milestone) {
+    @Override
+    public double trueDay(int tray, int boundary, Milestone milestone) {
         double[] days = passDays(tray, boundary);
         return days.length == 0 ? Double.NaN : days[milestone.rank(days.length) - 1];
     }
@@ -75,7 +76,8 @@ record SimulatedBrood(
                 .toArray();
     }
 
-    int trueYield() {
+    @Override
+    public int trueYield() {
         int last = believed.length - 1;
         return (int) trays.stream()
                 .flatMap(List::stream)
@@ -83,15 +85,26 @@ record SimulatedBrood(
                 .count();
     }
 
-    int animals() {
+    @Override
+    public int animals() {
+        return alive(pulledDay);
+    }
+
+    @Override
+    public int alive(double day) {
         return (int) trays.stream()
                 .flatMap(List::stream)
-                .filter(animal -> animal.isAlive(pulledDay))
+                .filter(animal -> animal.isAlive(day))
                 .count();
     }
 
-    /** The day by which half of the animals of all trays that ever pass a boundary have; NaN if none does. */
-    double halfDay(int boundary) {
+    @Override
+    public int trayCount() {
+        return trays.size();
+    }
+
+    @Override
+    public double halfDay(int boundary) {
         double[] days = IntStream.range(0, trays.size())
                 .mapToObj(tray -> passDays(tray, boundary))
                 .flatMapToDouble(Arrays::stream)
@@ -102,14 +115,27 @@ record SimulatedBrood(
 
     /** An instant so far from the pulling towards the believed end. */
     Instant asOf(double share) {
-        return SimulatedRoom.at(asOfDay(share));
+        return TriedBrood.at(asOfDay(share));
     }
 
-    double asOfDay(double share) {
-        SimulatedPace pace =
-                new SimulatedPace(RateCurve.of(STATED_RATE).relativeTo(REFERENCE_CELSIUS), room::setPointCelsius);
-        double end = pace.dayAtAge(laidDay, believed[believed.length - 1]);
+    @Override
+    public double asOfDay(double share) {
+        double end = dayAfter(laidDay, believed[believed.length - 1]);
         return pulledDay + share * (end - pulledDay);
+    }
+
+    @Override
+    public double setPointDaysBetween(double fromDay, double toDay) {
+        return displayedPace().ageAtDay(fromDay, toDay);
+    }
+
+    @Override
+    public double dayAfter(double fromDay, double setPointDays) {
+        return displayedPace().dayAtAge(fromDay, setPointDays);
+    }
+
+    private SimulatedPace displayedPace() {
+        return new SimulatedPace(RateCurve.of(STATED_RATE).relativeTo(REFERENCE_CELSIUS), room::setPointCelsius);
     }
 
     private static List<SimulatedAnimal> tray(

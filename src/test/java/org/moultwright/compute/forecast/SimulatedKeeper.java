@@ -45,7 +45,7 @@ final class SimulatedKeeper {
 
     BroodRecord writtenDown(
             String code, List<List<SimulatedAnimal>> trays, double laidDay, double pulledDay, double[] believed) {
-        Instant laid = SimulatedRoom.at(laidDay);
+        Instant laid = TriedBrood.at(laidDay);
         Map<Stage, Double> medians = new EnumMap<>(Stage.class);
         for (int k = 0; k < believed.length; k++) {
             medians.put(STAGES.get(k + 1), believed[k]);
@@ -55,7 +55,7 @@ final class SimulatedKeeper {
                 "Invented species",
                 ZoneOffset.UTC,
                 Optional.of(new InstantRange(laid.minus(Duration.ofHours(6)), laid.plus(Duration.ofHours(6)))),
-                Optional.of(SimulatedRoom.at(pulledDay)),
+                Optional.of(TriedBrood.at(pulledDay)),
                 STAGES,
                 SimulatedBrood.REFERENCE_CELSIUS,
                 Optional.of(new Timing(medians, 0.08, SimulatedBrood.STATED_RATE)));
@@ -81,7 +81,7 @@ final class SimulatedKeeper {
                 tray,
                 ContainerKind.TRAY,
                 Optional.of("incubator"),
-                new Span(SimulatedRoom.at(pulledDay), Optional.empty())));
+                new Span(TriedBrood.at(pulledDay), Optional.empty())));
         int[] opened = counts(animals, pulledDay);
         for (int stage = 0; stage < opened.length; stage++) {
             enter(pulledDay, Account.SAC, Account.tray(tray), stage, opened[stage], Cause.OPENED);
@@ -108,7 +108,7 @@ final class SimulatedKeeper {
         for (int stage = 0; stage < seen.length; stage++) {
             looks.put(STAGES.get(stage), new Look.Full(seen[stage]));
         }
-        checks.add(new Check(id(), tray, SimulatedRoom.at(day), looks));
+        checks.add(new Check(id(), tray, TriedBrood.at(day), looks));
     }
 
     private void removeDead(String tray, List<SimulatedAnimal> animals, double from, double to) {
@@ -123,7 +123,7 @@ final class SimulatedKeeper {
 
     private void enter(double day, Account from, Account to, int stage, int count, Cause cause) {
         if (count > 0) {
-            entries.add(LedgerEntry.of(id(), SimulatedRoom.at(day), from, to, STAGES.get(stage), count, cause));
+            entries.add(LedgerEntry.of(id(), TriedBrood.at(day), from, to, STAGES.get(stage), count, cause));
         }
     }
 

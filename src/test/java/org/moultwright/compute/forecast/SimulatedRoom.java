@@ -1,6 +1,5 @@
 package org.moultwright.compute.forecast;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +16,6 @@ import org.moultwright.domain.Span;
  * constants, a daily swing, slow wandering, set-points that change, and readings that stop for a while.
  */
 final class SimulatedRoom {
-    static final Instant START = Instant.parse("2026-02-01T00:00:00Z");
     static final int DAYS = 140;
     private static final int HOURS = DAYS * 24;
 
@@ -48,10 +46,6 @@ final class SimulatedRoom {
         this.gapToHour = gapFromHour + (chance.uniform() < 0.3 ? 24 + chance.below(48) : 0);
     }
 
-    static Instant at(double days) {
-        return START.plusMillis(Math.round(days * Duration.ofDays(1).toMillis()));
-    }
-
     double trueCelsius(int hour) {
         return trueByHour[Math.min(hour, HOURS - 1)];
     }
@@ -64,7 +58,11 @@ final class SimulatedRoom {
         ReadingSeries.Builder series = new ReadingSeries.Builder();
         for (int hour = 0; hour < HOURS; hour++) {
             if (hour < gapFromHour || hour >= gapToHour) {
-                series.add(at(hour / 24.0).toEpochMilli(), trueByHour[hour] + probeOffset, Double.NaN, Quality.GOOD);
+                series.add(
+                        TriedBrood.at(hour / 24.0).toEpochMilli(),
+                        trueByHour[hour] + probeOffset,
+                        Double.NaN,
+                        Quality.GOOD);
             }
         }
         return series.build();
@@ -75,8 +73,9 @@ final class SimulatedRoom {
         int from = 0;
         for (int hour = 1; hour <= HOURS; hour++) {
             if (hour == HOURS || setPointByHour[hour] != setPointByHour[from]) {
-                Optional<Instant> to = hour == HOURS ? Optional.empty() : Optional.of(at(hour / 24.0));
-                spans.add(new SetPoint("incubator", new Span(at(from / 24.0), to), setPointByHour[from], Double.NaN));
+                Optional<Instant> to = hour == HOURS ? Optional.empty() : Optional.of(TriedBrood.at(hour / 24.0));
+                spans.add(new SetPoint(
+                        "incubator", new Span(TriedBrood.at(from / 24.0), to), setPointByHour[from], Double.NaN));
                 from = hour;
             }
         }
@@ -84,6 +83,6 @@ final class SimulatedRoom {
     }
 
     ProbeStay probeStay() {
-        return new ProbeStay("probe", "incubator", new Span(START, Optional.empty()), 0, 0.3);
+        return new ProbeStay("probe", "incubator", new Span(TriedBrood.START, Optional.empty()), 0, 0.3);
     }
 }
