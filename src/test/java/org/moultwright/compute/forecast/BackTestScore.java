@@ -42,6 +42,10 @@ final class BackTestScore {
         return meanAbsolute(bySetPoint);
     }
 
+    double yieldErrorOfAll() {
+        return meanAbsolute(yieldsOfAll);
+    }
+
     double yieldError() {
         return meanAbsolute(yieldErrors);
     }
