@@ -31,10 +31,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.device.DeviceException;
 import org.moultwright.device.profile.LineProfiles;
 import org.moultwright.device.serial.KnownLinesFile;
+import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
-import org.moultwright.settings.WallSetting;
 import org.moultwright.store.H2Store;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
@@ -75,7 +75,7 @@ class ClimateUiTest {
     private final KnownLinesFile known = new KnownLinesFile(folder.resolve("probes.txt"));
     private final MemoryLog log = new MemoryLog();
     private final SpokenWire wire = new SpokenWire();
-    private final ObjectProperty<Map<String, WallSetting>> walls = new SimpleObjectProperty<>(Map.of());
+    private final ObjectProperty<Map<String, ColdestWall>> walls = new SimpleObjectProperty<>(Map.of());
     private H2Store store;
     private TraceChart chart;
     private final ObjectProperty<LeftBeside> beside = new SimpleObjectProperty<>(LeftBeside.NOTHING);
@@ -160,16 +160,16 @@ class ClimateUiTest {
     void theWallIsJudgedByWhatTheKeeperSaysAndWhatThatAssumesIsSaid(FxRobot robot) {
         robot.interact(() -> model.chosenProperty().set("P-1"));
         assertThat(model.airProperty().get().wall()).isEqualTo("Nothing tells how cold the wall is.");
-        robot.interact(() -> model.say(Optional.of(WallSetting.below(1.5, 1))));
+        robot.interact(() -> model.say(Optional.of(ColdestWall.below(1.5, 1))));
         // 27.0 °C, corrected, and 74 %: dew point 22.0 °C by Sonntag 1990.
         assertThat(model.airProperty().get().air()).contains("dew point 22.0 ±");
         assertThat(model.airProperty().get().wall()).startsWith("Wall 25.5 °C: stays dry, chance of water");
         assertThat(model.airProperty().get().assumes()).contains("as you said; nothing measures it");
-        robot.interact(() -> model.say(Optional.of(WallSetting.below(4.5, 1))));
+        robot.interact(() -> model.say(Optional.of(ColdestWall.below(4.5, 1))));
         assertThat(model.airProperty().get().wall()).contains("may get wet");
-        robot.interact(() -> model.say(Optional.of(WallSetting.below(8, 1))));
+        robot.interact(() -> model.say(Optional.of(ColdestWall.below(8, 1))));
         assertThat(model.airProperty().get().wall()).contains("most likely gets wet, air the box");
-        robot.interact(() -> model.say(Optional.of(WallSetting.measuredBy("P-2"))));
+        robot.interact(() -> model.say(Optional.of(ColdestWall.measuredBy("P-2"))));
         assertThat(model.airProperty().get().wall()).isEqualTo("The probe on the wall, P-2, is silent.");
     }
 
@@ -285,7 +285,7 @@ class ClimateUiTest {
         return model.traceProperty().get().orElseThrow().window();
     }
 
-    private void note(String container, Optional<WallSetting> wall) {
+    private void note(String container, Optional<ColdestWall> wall) {
         walls.set(wall.map(said -> Map.of(container, said)).orElse(Map.of()));
     }
 
