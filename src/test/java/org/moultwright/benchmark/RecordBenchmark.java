@@ -252,11 +252,13 @@ public final class RecordBenchmark {
         lengths.put("a minute", Duration.ofMinutes(1));
         lengths.put("an hour", Duration.ofHours(1));
         lengths.put("a day", Duration.ofDays(1));
+        lengths.put("5 days", Duration.ofDays(5));
         lengths.put("a week", Duration.ofDays(7));
         lengths.put("16 days", Duration.ofDays(16));
         lengths.put("a month", Duration.ofDays(30));
         lengths.put("66 days", Duration.ofDays(66));
         lengths.put("a year", Duration.ofDays(365));
+        lengths.put("17 months", Duration.ofDays(530));
         lengths.put("4 years", Duration.ofDays(1590));
         lengths.put("all", Duration.ofDays(days - 1));
         lengths.values().removeIf(length -> length.toDays() >= days);

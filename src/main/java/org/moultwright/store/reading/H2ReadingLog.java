@@ -67,6 +67,16 @@ public final class H2ReadingLog implements ReadingLog, BulkReadings {
     }
 
     @Override
+    public ReadingSeries temperatures(String probe, Instant from, Instant to) {
+        Instant start = within(from);
+        Instant end = within(to);
+        return transactions.read(handle -> ProbeTable.find(handle, probe)
+                .map(probeNo -> ReadingTables.temperatures(handle, probeNo, start.toEpochMilli(), end.toEpochMilli()))
+                .map(series -> series.between(start, end))
+                .orElse(ReadingSeries.EMPTY));
+    }
+
+    @Override
     public List<RollUp> rollUps(String probe, RollUpLevel level, Instant from, Instant to) {
         Instant start = within(from);
         Instant end = within(to);

@@ -52,9 +52,9 @@ public record Trace(
     /**
      * One probe's readings.
      *
-     * @param isOutline whether these only look as the readings do, so that counting them tells nothing
+     * @param isRolledUp whether these are roll-ups, so that a count may be off at the ends by those of one
      */
-    public record Line(String name, ReadingPyramid readings, boolean isOutline) {}
+    public record Line(String name, ReadingPyramid readings, boolean isRolledUp) {}
 
     /** Temperatures aimed at, in °C. */
     public record Band(double lowCelsius, double highCelsius) {}

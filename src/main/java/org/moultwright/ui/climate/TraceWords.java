@@ -36,7 +36,7 @@ final class TraceWords {
                         "lowest %.1f, highest %.1f °C%s%s · shade = lowest to highest, hatched = silent",
                         range.low(),
                         range.high(),
-                        trace.line().isOutline() ? "" : String.format(Locale.ROOT, ", %,d good readings", range.good()),
+                        readings(trace.line(), range.good()),
                         band(trace)))
                 .orElse("No good reading in this time.");
     }
@@ -54,6 +54,11 @@ final class TraceWords {
                                 days.date(window.from()).getYear(),
                                 days.day(window.to()),
                                 days.date(window.to()).getYear());
+    }
+
+    private static String readings(Trace.Line line, int good) {
+        return String.format(
+                Locale.ROOT, line.isRolledUp() ? ", about %,d good readings" : ", %,d good readings", good);
     }
 
     private static String band(Trace trace) {
