@@ -109,7 +109,8 @@ public final class TraceBenchmark {
                 Optional.of(new Trace.Band(26, 28)),
                 BRIDGED,
                 List.of(),
-                List.of(new Trace.Stretch(window.from(), window.to(), "A1, A2 lived here")));
+                List.of(new Trace.Stretch(window.from(), window.to(), "A1, A2 lived here")),
+                List.of());
     }
 
     private static ReadingSeries readings(int days) {

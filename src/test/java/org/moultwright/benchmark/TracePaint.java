@@ -58,6 +58,7 @@ final class TracePaint {
                         Optional.of(new Trace.Band(26, 28)),
                         bridged(read),
                         List.of(),
+                        List.of(),
                         List.of())));
         scene.snapshot(pixels);
         return (System.nanoTime() - began) / 1e9;

@@ -11,6 +11,7 @@ import org.moultwright.domain.RollUp;
 import org.moultwright.domain.RollUpLevel;
 import org.moultwright.store.sql.Transactions;
 import org.moultwright.workflow.BulkReadings;
+import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ReadingLog;
 import org.moultwright.workflow.ReadingSource;
 
@@ -37,6 +38,11 @@ public final class H2ReadingLog implements ReadingLog, BulkReadings {
         try (Arrivals.Batch batch = arrivals.begin()) {
             return transactions.write(handle -> batch.append(handle, probe, readings));
         }
+    }
+
+    @Override
+    public void identified(String probe, ProbeIdentity sensor, Instant from) {
+        transactions.write(handle -> ProbeSensors.write(handle, probe, sensor, from));
     }
 
     @Override
