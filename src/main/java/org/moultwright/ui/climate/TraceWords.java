@@ -39,7 +39,7 @@ final class TraceWords {
                                 readings(trace.line(), range.good()),
                                 band(trace)))
                         .orElse("No good reading in this time.")
-                + (trace.remembered().isEmpty() ? "" : " · frames = a thermometer's lowest and highest");
+                + (trace.remembered().isEmpty() ? "" : " · frame = thermometer");
     }
 
     /** "24 April to 4 May"; by the clock where it is short, with years where it is long. */

@@ -243,7 +243,7 @@ class ClimateUiTest {
         robot.interact(() -> room.set(with(day)));
         Trace trace = model.traceProperty().get().orElseThrow();
         assertThat(trace.remembered()).containsExactly(new Trace.Remembered(from, RoomFixture.NOW, 22.5, 29.4));
-        assertThat(model.readingWordsProperty().get()).endsWith("frames = a thermometer's lowest and highest");
+        assertThat(model.readingWordsProperty().get()).endsWith("· frame = thermometer");
         robot.interact(() -> chart.readingProperty().set(Optional.of(RoomFixture.NOW.minus(Duration.ofHours(2)))));
         assertThat(model.readingWordsProperty().get()).endsWith("; a thermometer 22.5 to 29.4 °C");
     }
