@@ -17,6 +17,7 @@ import org.moultwright.ui.alarm.AlarmDesk;
 import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.alarm.AlarmViewModel;
 import org.moultwright.workflow.BroodView;
+import org.moultwright.workflow.ClimateBook;
 import org.moultwright.workflow.KeepWatch;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.WatchListener;
@@ -29,6 +30,7 @@ final class DeskWatch implements AutoCloseable {
     private final Executor toolkit;
     private final AlarmReach reach;
     private final Consumer<UncheckedIOException> commandFailed;
+    private final ClimateBook climate;
     private final KeepWatch watch;
     private final AlarmViewModel model;
     private final Ticker ticker;
@@ -50,6 +52,7 @@ final class DeskWatch implements AutoCloseable {
         this.settings = settings;
         this.toolkit = toolkit;
         this.reach = reach;
+        this.climate = store.climate();
         this.watch = new KeepWatch(
                 store.alarms(),
                 store.readings(),
@@ -75,7 +78,8 @@ final class DeskWatch implements AutoCloseable {
     /** Follows what was written of places, calibrations and set-points, and the keeper's limits. Not on the toolkit's thread. */
     void follow(RoomView room) {
         watch.follow(
-                WatchPlaces.of(room.broods().stream().map(BroodView::record).toList()),
+                WatchPlaces.of(room.broods().stream().map(BroodView::record).toList())
+                        .withWalls(settings.getValue().watchedWalls(), climate.calibrations()),
                 settings.getValue().alarms().limits());
     }
 

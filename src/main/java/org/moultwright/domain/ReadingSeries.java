@@ -7,7 +7,8 @@ import java.util.function.Consumer;
 /**
  * Many readings of one probe, in order of time, in columns: under 30 bytes a reading.
  *
- * <p>Immutable. No two readings share a millisecond: of such the one added first stays.
+ * <p>Immutable. No two readings share a millisecond: of such the one added first stays. The beginning of a series
+ * costs no memory of its own.
  */
 public final class ReadingSeries {
     public static final ReadingSeries EMPTY = new Builder().build();
@@ -16,20 +17,23 @@ public final class ReadingSeries {
     private final double[] temperaturesCelsius;
     private final double[] humiditiesPercent;
     private final Quality[] qualities;
+    private final int size;
 
-    private ReadingSeries(long[] epochMillis, double[] temperatures, double[] humidities, Quality[] qualities) {
+    private ReadingSeries(
+            long[] epochMillis, double[] temperatures, double[] humidities, Quality[] qualities, int size) {
         this.epochMillis = epochMillis;
         this.temperaturesCelsius = temperatures;
         this.humiditiesPercent = humidities;
         this.qualities = qualities;
+        this.size = size;
     }
 
     public int size() {
-        return epochMillis.length;
+        return size;
     }
 
     public boolean isEmpty() {
-        return epochMillis.length == 0;
+        return size == 0;
     }
 
     public long epochMillis(int index) {
@@ -58,7 +62,7 @@ public final class ReadingSeries {
 
     /** The index of the first reading at or after an instant; {@link #size()} if there is none. */
     public int indexAtOrAfter(Instant instant) {
-        int found = Arrays.binarySearch(epochMillis, instant.toEpochMilli());
+        int found = Arrays.binarySearch(epochMillis, 0, size, instant.toEpochMilli());
         return found >= 0 ? found : -found - 1;
     }
 
@@ -106,16 +110,12 @@ public final class ReadingSeries {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof ReadingSeries series
-                && Arrays.equals(epochMillis, series.epochMillis)
-                && Arrays.equals(temperaturesCelsius, series.temperaturesCelsius)
-                && Arrays.equals(humiditiesPercent, series.humiditiesPercent)
-                && Arrays.equals(qualities, series.qualities);
+        return other instanceof ReadingSeries series && size == series.size && continues(series);
     }
 
     @Override
     public int hashCode() {
-        return Arrays.hashCode(epochMillis);
+        return size == 0 ? 0 : 31 * (31 * size + Long.hashCode(epochMillis[0])) + Long.hashCode(epochMillis[size - 1]);
     }
 
     @Override
@@ -124,7 +124,12 @@ public final class ReadingSeries {
     }
 
     private ReadingSeries slice(int from, int to) {
-        return from == 0 && to == size() ? this : copy(from, to);
+        if (from == 0) {
+            return to == size
+                    ? this
+                    : new ReadingSeries(epochMillis, temperaturesCelsius, humiditiesPercent, qualities, to);
+        }
+        return copy(from, to);
     }
 
     private ReadingSeries copy(int from, int to) {
@@ -132,7 +137,8 @@ public final class ReadingSeries {
                 Arrays.copyOfRange(epochMillis, from, to),
                 Arrays.copyOfRange(temperaturesCelsius, from, to),
                 Arrays.copyOfRange(humiditiesPercent, from, to),
-                Arrays.copyOfRange(qualities, from, to));
+                Arrays.copyOfRange(qualities, from, to),
+                to - from);
     }
 
     /** Gathers readings in any order; building sorts them by time. Not safe to share. */
@@ -167,7 +173,8 @@ public final class ReadingSeries {
         }
 
         public ReadingSeries build() {
-            ReadingSeries asAdded = new ReadingSeries(epochMillis, temperatures, humidities, qualities).copy(0, size);
+            ReadingSeries asAdded =
+                    new ReadingSeries(epochMillis, temperatures, humidities, qualities, size).copy(0, size);
             return inOrder ? asAdded : inOrder(asAdded);
         }
 

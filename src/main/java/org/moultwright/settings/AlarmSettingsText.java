@@ -8,6 +8,7 @@ import org.moultwright.domain.AlarmLimits;
 /** How the keeper is woken, as values of settings. */
 final class AlarmSettingsText {
     static final String LIMITS = "alarm-limits";
+    static final String WALL = "alarm-wall";
     static final String SOUND = "alarm-sound";
     static final String NOTICE = "alarm-notice";
     static final String COMMAND = "alarm-command";

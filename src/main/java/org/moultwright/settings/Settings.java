@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.TreeMap;
+import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Stage;
 
@@ -24,7 +25,7 @@ public record Settings(
         String vocabulary,
         Map<Stage, String> labels,
         AlarmSettings alarms,
-        Map<String, WallSetting> walls,
+        Map<String, ColdestWall> walls,
         PlanSettings plans) {
     public static final Settings DEFAULT = new Settings(
             Theme.LIGHT,
@@ -41,6 +42,11 @@ public record Settings(
         labels.forEach((stage, label) -> own.put(stage, Require.text(stage.key(), label)));
         labels = Collections.unmodifiableMap(own);
         walls = Collections.unmodifiableMap(new TreeMap<>(walls));
+    }
+
+    /** The walls water on which is warned of. */
+    public Map<String, ColdestWall> watchedWalls() {
+        return alarms.isWallWatched() ? walls : Map.of();
     }
 
     public Settings withTheme(Theme other) {
@@ -60,7 +66,7 @@ public record Settings(
         return new Settings(theme, textSize, vocabulary, others, alarms, walls, plans);
     }
 
-    public Settings withWalls(Map<String, WallSetting> others) {
+    public Settings withWalls(Map<String, ColdestWall> others) {
         return new Settings(theme, textSize, vocabulary, labels, alarms, others, plans);
     }
 

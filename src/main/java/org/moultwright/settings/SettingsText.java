@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.Stage;
 
 /** Settings as lines of {@code name = value}, to be read and mended by hand. */
@@ -23,12 +24,13 @@ final class SettingsText {
                 line("text-size", word(settings.textSize())),
                 line("vocabulary", settings.vocabulary()),
                 line(AlarmSettingsText.LIMITS, AlarmSettingsText.limits(alarms.limits())),
+                line(AlarmSettingsText.WALL, AlarmSettingsText.onOrOff(alarms.isWallWatched())),
                 line(AlarmSettingsText.SOUND, AlarmSettingsText.onOrOff(alarms.isHeard())),
                 line(AlarmSettingsText.NOTICE, AlarmSettingsText.onOrOff(alarms.isNoticed())),
                 line(AlarmSettingsText.COMMAND, alarms.command())));
         PlanSettingsText.print(settings.plans()).forEach((name, value) -> lines.add(line(name, value)));
         settings.labels().forEach((stage, label) -> lines.add(line(LABEL_PREFIX + stage.key(), label)));
-        settings.walls().forEach((container, wall) -> lines.add(line(WALL_PREFIX + container, wall.text())));
+        settings.walls().forEach((container, wall) -> lines.add(line(WALL_PREFIX + container, WallText.of(wall))));
         return lines;
     }
 
@@ -40,7 +42,7 @@ final class SettingsText {
     static Settings parse(List<String> lines) {
         Settings settings = Settings.DEFAULT;
         Map<Stage, String> labels = new EnumMap<>(Stage.class);
-        Map<String, WallSetting> walls = new TreeMap<>();
+        Map<String, ColdestWall> walls = new TreeMap<>();
         for (String line : lines) {
             if (line.isBlank() || line.startsWith("#")) {
                 continue;
@@ -54,7 +56,7 @@ final class SettingsText {
             if (name.startsWith(LABEL_PREFIX)) {
                 labels.put(stage(name.substring(LABEL_PREFIX.length()), line), value);
             } else if (name.startsWith(WALL_PREFIX)) {
-                walls.put(name.substring(WALL_PREFIX.length()), WallSetting.of(value));
+                walls.put(name.substring(WALL_PREFIX.length()), WallText.of(value));
             } else {
                 settings = with(settings, name, value, line);
             }
@@ -69,6 +71,8 @@ final class SettingsText {
             case "vocabulary" -> settings.withVocabulary(value);
             case AlarmSettingsText.LIMITS ->
                 settings.withAlarms(settings.alarms().withLimits(AlarmSettingsText.limits(value)));
+            case AlarmSettingsText.WALL ->
+                settings.withAlarms(settings.alarms().wallWatched(AlarmSettingsText.onOrOff(name, value)));
             case AlarmSettingsText.SOUND ->
                 settings.withAlarms(settings.alarms().heard(AlarmSettingsText.onOrOff(name, value)));
             case AlarmSettingsText.NOTICE ->

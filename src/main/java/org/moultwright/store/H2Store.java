@@ -126,11 +126,6 @@ public final class H2Store implements AutoCloseable {
         }
     }
 
-    /** Writes down that a sensor speaks as a probe from an instant on. */
-    public void identified(String probe, ProbeIdentity sensor, Instant from) {
-        transactions.write(handle -> ProbeSensors.write(handle, probe, sensor, from));
-    }
-
     /** The sensor that spoke as a probe at an instant, if it told who it is. */
     public Optional<ProbeIdentity> sensor(String probe, Instant at) {
         return transactions.read(handle -> ProbeSensors.at(handle, probe, at));

@@ -74,10 +74,10 @@ public final class LoggingStore implements ReadingSink, AutoCloseable {
         return readings;
     }
 
-    /** A sensor speaks as a probe from an instant on; on disk when this returns. */
+    @Override
     public synchronized void identified(String probe, ProbeIdentity sensor, Instant at) {
         if (store != null) {
-            store.identified(probe, sensor, at);
+            store.readings().identified(probe, sensor, at);
         } else {
             spooled(writer -> writer.identified(probe, sensor, at));
         }

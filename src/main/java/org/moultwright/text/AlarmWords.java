@@ -47,7 +47,9 @@ public final class AlarmWords {
             case HIGH, VERY_HIGH, LOW, VERY_LOW -> String.format(Locale.ROOT, "%.1f °C", value);
             case RATE -> String.format(Locale.ROOT, "%.1f K in 20 min", value);
             case SILENT, STUCK -> DayWords.age(Duration.ofSeconds((long) value));
-            case DRIFT, CONDENSATION -> "";
+            case DRIFT -> "";
+            case CONDENSATION ->
+                String.format(Locale.ROOT, "wall %.1f K %s dew point", Math.abs(value), value < 0 ? "below" : "above");
         };
     }
 

@@ -12,8 +12,10 @@ import java.util.UUID;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.moultwright.compute.alarm.AlarmState;
+import org.moultwright.compute.psychro.MeasuredAir;
 import org.moultwright.domain.AlarmKind;
 import org.moultwright.domain.AlarmLimits;
+import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 
@@ -87,7 +89,8 @@ public final class KeepWatch {
     public synchronized void heard(String probe, Reading reading) {
         ProbeWatch watch = byProbe.get(probe);
         if (watch != null && reading.quality() == Quality.GOOD) {
-            if (attempt(probe, () -> watch.heard(reading, clock.instant()))) {
+            Instant now = clock.instant();
+            if (attempt(probe, () -> watch.heard(reading, onWall(probe, now), now))) {
                 faults.remove(probe);
             }
             tell();
@@ -119,6 +122,13 @@ public final class KeepWatch {
     /** The keeper wants no sound of what stands for a while; on disk when this returns. */
     public synchronized void snooze(Duration length) {
         everyAlarm((watching, kind) -> watching.snooze(kind, length));
+    }
+
+    private Optional<MeasuredAir.Wall> onWall(String probe, Instant now) {
+        return places.wall(probe, now)
+                .flatMap(ColdestWall::probe)
+                .flatMap(onWall -> Optional.ofNullable(byProbe.get(onWall)))
+                .flatMap(watch -> watch.wall(now));
     }
 
     private ProbeWatch followed(String probe, ProbeWatch watch, Instant now) {

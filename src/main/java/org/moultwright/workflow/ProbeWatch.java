@@ -11,6 +11,7 @@ import org.moultwright.compute.alarm.AlarmState;
 import org.moultwright.compute.alarm.Observation;
 import org.moultwright.compute.alarm.Snooze;
 import org.moultwright.compute.alarm.WatchSettings;
+import org.moultwright.compute.psychro.MeasuredAir;
 import org.moultwright.domain.AlarmEntry;
 import org.moultwright.domain.AlarmKind;
 import org.moultwright.domain.AlarmLimits;
@@ -56,15 +57,17 @@ final class ProbeWatch {
                 long elapsedMillis = heardAt.map(before -> Duration.between(before, reading.takenAt()))
                         .orElse(Duration.ZERO)
                         .toMillis();
-                observed.add(new Observation(reading.takenAt(), elapsedMillis, Optional.of(take(reading))));
+                observed.add(new Observation(
+                        reading.takenAt(), elapsedMillis, Optional.of(take(reading, Optional.empty()))));
             }
         });
         judgeBy(now);
         watching.remember(observed);
     }
 
-    void heard(Reading reading, Instant now) {
-        Observation.Sample sample = take(reading);
+    /** @param onWall what the probe on the coldest wall says, if one lies there and is heard */
+    void heard(Reading reading, Optional<MeasuredAir.Wall> onWall, Instant now) {
+        Observation.Sample sample = take(reading, onWall);
         judgeBy(now);
         watching.heard(sample);
     }
@@ -100,8 +103,15 @@ final class ProbeWatch {
                 .toList();
     }
 
-    private Observation.Sample take(Reading reading) {
-        Observation.Sample sample = places.sample(probe, reading);
+    /** What this probe measures of a wall it lies on, unless it is silent. */
+    Optional<MeasuredAir.Wall> wall(Instant now) {
+        return heardAt.filter(
+                        at -> Duration.between(at, now).abs().compareTo(AlarmRules.longestGap(habit.period())) <= 0)
+                .map(at -> new MeasuredAir.Wall(celsius, places.sdCelsius(probe, at)));
+    }
+
+    private Observation.Sample take(Reading reading, Optional<MeasuredAir.Wall> onWall) {
+        Observation.Sample sample = places.sample(probe, reading, onWall);
         habit.heard(reading.takenAt());
         celsius = sample.celsius();
         heardAt = Optional.of(reading.takenAt());
@@ -110,8 +120,9 @@ final class ProbeWatch {
 
     private void judgeBy(Instant now) {
         double sdCelsius = places.stay(probe, now).map(ProbeStay::sdCelsius).orElse(0.0);
-        watching.watchBy(
-                AlarmRules.within(limits.around(places.setPointCelsius(probe, now)), habit.period(), sdCelsius));
+        WatchSettings rules =
+                AlarmRules.within(limits.around(places.setPointCelsius(probe, now)), habit.period(), sdCelsius);
+        watching.watchBy(places.wall(probe, now).isPresent() ? rules : rules.without(AlarmKind.CONDENSATION));
     }
 
     private Correction correction(WatchPlaces where, Instant now) {

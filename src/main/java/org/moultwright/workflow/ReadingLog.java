@@ -18,6 +18,11 @@ public interface ReadingLog extends ReadingSink {
     /** The readings of a probe taken at or after {@code from} and before {@code to}, in order of time. */
     ReadingSeries series(String probe, Instant from, Instant to);
 
+    /** The same readings, with or without their humidity, whichever is quicker. */
+    default ReadingSeries temperatures(String probe, Instant from, Instant to) {
+        return series(probe, from, to);
+    }
+
     /**
      * The roll-ups of a level that hold instants at or after {@code from} and before {@code to}, each whole, in
      * order of time. They come to what rolling up the readings themselves would give.

@@ -1,5 +1,6 @@
 package org.moultwright.workflow;
 
+import java.time.Instant;
 import java.util.List;
 import org.moultwright.workflow.ReadingLog.Logged;
 
@@ -14,4 +15,10 @@ public interface ReadingSink {
      * @return the readings as they are kept, in the order given
      */
     List<Logged> append(String probe, List<Logged> readings);
+
+    /**
+     * A sensor speaks as a probe from an instant on; on disk when this returns, unless it is known already or nothing of
+     * the kind is kept here.
+     */
+    default void identified(String probe, ProbeIdentity sensor, Instant from) {}
 }

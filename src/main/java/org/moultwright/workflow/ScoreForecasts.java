@@ -59,23 +59,24 @@ public final class ScoreForecasts {
     /** The same by stage and milestone, in the order they happen; those without any are left out. */
     public List<Scored> byEvent() {
         Map<Stage, Map<Milestone, List<Outcome>>> outcomes = new EnumMap<>(Stage.class);
+        ProbeHistories histories = new ProbeHistories(readings);
         book.broods()
                 .forEach(brood -> book.find(brood.code())
                         .filter(Teachers::isCompleted)
-                        .ifPresent(record -> score(record, outcomes)));
+                        .ifPresent(record -> score(record, histories, outcomes)));
         return outcomes.entrySet().stream()
                 .flatMap(stage -> stage.getValue().entrySet().stream()
                         .map(event -> new Scored(stage.getKey(), event.getKey(), event.getValue())))
                 .toList();
     }
 
-    private void score(BroodRecord written, Map<Stage, Map<Milestone, List<Outcome>>> into) {
+    private void score(BroodRecord written, ProbeHistories histories, Map<Stage, Map<Milestone, List<Outcome>>> into) {
         List<MadeForecast> made = archive.of(written.brood().code());
         Optional<Instant> last = written.checks().stream().map(Check::at).max(Instant::compareTo);
         if (made.isEmpty() || last.isEmpty()) {
             return;
         }
-        BroodRecord whole = written.withReadings(readings.of(written, last.get().plusMillis(1)));
+        BroodRecord whole = written.withReadings(histories.of(written, last.get()));
         BroodForecast truth =
                 forecaster.apply(new ForecastQuestion(whole, last.get(), PastBroods.NONE, SEED, List.of()));
         for (MadeForecast forecast : made) {

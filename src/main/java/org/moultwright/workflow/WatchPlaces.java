@@ -2,11 +2,17 @@ package org.moultwright.workflow;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.moultwright.compute.alarm.Observation;
+import org.moultwright.compute.calibration.CalibrationHistory;
+import org.moultwright.compute.psychro.MeasuredAir;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Calibration;
+import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.HandReading;
 import org.moultwright.domain.ProbeStay;
+import org.moultwright.domain.Quantity;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.SetPoint;
 import org.moultwright.domain.Shelf;
@@ -18,13 +24,32 @@ import org.moultwright.domain.Stay;
  * @param probeStays which probe measured what, as calibrated by now
  * @param shelf where containers stood
  * @param setPoints what containers were set to
+ * @param walls how cold the coldest wall is, by container, where water on it is to be warned of
+ * @param calibrations every one that stands, in the order written; those of humidity count
  */
-public record WatchPlaces(List<ProbeStay> probeStays, Shelf shelf, List<SetPoint> setPoints) {
+public record WatchPlaces(
+        List<ProbeStay> probeStays,
+        Shelf shelf,
+        List<SetPoint> setPoints,
+        Map<String, ColdestWall> walls,
+        List<Calibration> calibrations) {
     public static final WatchPlaces NONE = new WatchPlaces(List.of(), new Shelf(List.of()), List.of());
 
     public WatchPlaces {
         probeStays = List.copyOf(probeStays);
         setPoints = List.copyOf(setPoints);
+        walls = Map.copyOf(walls);
+        calibrations = List.copyOf(calibrations);
+    }
+
+    /** Places of which nothing tells how cold a wall is. */
+    public WatchPlaces(List<ProbeStay> probeStays, Shelf shelf, List<SetPoint> setPoints) {
+        this(probeStays, shelf, setPoints, Map.of(), List.of());
+    }
+
+    /** The same places, and what is known of their walls and their humidity. */
+    public WatchPlaces withWalls(Map<String, ColdestWall> others, List<Calibration> found) {
+        return new WatchPlaces(probeStays, shelf, setPoints, others, found);
     }
 
     /** The places of all broods in a book. */
@@ -80,17 +105,45 @@ public record WatchPlaces(List<ProbeStay> probeStays, Shelf shelf, List<SetPoint
                 .orElse(Double.NaN);
     }
 
-    /** A good reading with what belongs to it. Nothing measures the wall, so that nothing is said of it. */
-    Observation.Sample sample(String probe, Reading reading) {
+    /** The coldest wall around a probe, where something else tells of it. */
+    Optional<ColdestWall> wall(String probe, Instant at) {
+        return stay(probe, at)
+                .flatMap(stay -> Optional.ofNullable(walls.get(stay.container())))
+                .filter(wall -> wall.probe().filter(probe::equals).isEmpty());
+    }
+
+    /** The standard uncertainty of what a probe measures. */
+    double sdCelsius(String probe, Instant at) {
+        return stay(probe, at).map(ProbeStay::sdCelsius).orElse(MeasuredAir.UNTRIED_SD_CELSIUS);
+    }
+
+    /**
+     * A good reading with what belongs to it.
+     *
+     * @param onWall what the probe on the coldest wall says, if one lies there and is heard
+     */
+    Observation.Sample sample(String probe, Reading reading, Optional<MeasuredAir.Wall> onWall) {
+        Instant at = reading.takenAt();
         double indicated = reading.temperatureCelsius();
+        double celsius = stay(probe, at).map(stay -> stay.airCelsius(indicated)).orElse(indicated);
         return new Observation.Sample(
                 indicated,
-                stay(probe, reading.takenAt())
-                        .map(stay -> stay.airCelsius(indicated))
-                        .orElse(indicated),
+                celsius,
                 reading.humidityPercent(),
-                setPointCelsius(probe, reading.takenAt()),
-                Optional.empty());
+                setPointCelsius(probe, at),
+                wall(probe, at)
+                        .flatMap(said -> air(probe, reading, celsius)
+                                .flatMap(air -> air.wall(said, onWall).map(air::risk))));
+    }
+
+    private Optional<MeasuredAir> air(String probe, Reading reading, double celsius) {
+        return MeasuredAir.of(
+                celsius,
+                sdCelsius(probe, reading.takenAt()),
+                reading.humidityPercent(),
+                CalibrationHistory.of(calibrations, probe, Quantity.HUMIDITY)
+                        .inForce(reading.takenAt())
+                        .map(Calibration::correction));
     }
 
     /** A thermometer read by hand is not watched, so that it takes no name from the probe that is. */

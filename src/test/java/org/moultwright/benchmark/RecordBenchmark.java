@@ -36,8 +36,9 @@ import org.moultwright.workflow.TraceReadings;
  * The whole record in one run: years of probes taken in, opened, drawn over every window, and logging at a rate
  * no incubator has; beside it a plain table of rows, filled with the beginning of the same readings.
  *
- * <p>Arguments: days (1826), seconds of logging (30; 600 for the full run), rows of the plain table (2000000; all
- * would take half an hour and ten gigabytes). Painting needs no display. Other work on the machine shows: the load is
+ * <p>Arguments: days (1826), seconds of logging (30; 600 for the full run, 0 for none), rows of the plain table
+ * (2000000; all would take half an hour and ten gigabytes), and a folder to keep the record in: where one is there
+ * already it is opened and looked at again and nothing is taken in. Painting needs no display. Other work on the machine shows: the load is
  * printed.
  */
 public final class RecordBenchmark {
@@ -67,7 +68,10 @@ public final class RecordBenchmark {
         int days = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1826;
         int seconds = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 30;
         long plainRows = arguments.length > 2 ? Long.parseLong(arguments[2]) : 2_000_000;
-        new RecordBenchmark(Files.createTempDirectory("record"), days).run(seconds, plainRows);
+        Path folder = arguments.length > 3
+                ? Files.createDirectories(Path.of(arguments[3]))
+                : Files.createTempDirectory("record");
+        new RecordBenchmark(folder, days).run(seconds, plainRows);
         System.exit(0);
     }
 
@@ -81,8 +85,20 @@ public final class RecordBenchmark {
                 Runtime.getRuntime().availableProcessors(),
                 ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
         Path store = folder.resolve("room.store");
-        double ours = timed(() -> takeIn(store));
         Path plain = folder.resolve("plain");
+        if (!Files.exists(store)) {
+            fill(store, plain, inPlain);
+        }
+        open(store);
+        windows(store, plain, inPlain);
+        if (seconds > 0) {
+            log(seconds);
+        }
+    }
+
+    private void fill(Path store, Path plain, long inPlain) throws IOException, SQLException {
+        long all = PROBES * readingsAProbe;
+        double ours = timed(() -> takeIn(store));
         try (PlainTable table = new PlainTable(plain)) {
             double plains = timed(() -> table.insert(1, inPlain, number -> air.reading(1, number)));
             told("import", all / ours, "rows/s", inPlain / plains);
@@ -98,9 +114,6 @@ public final class RecordBenchmark {
                 "B/reading",
                 inUseBytes(folder.resolve("plain.mv.db")) / (double) inPlain);
         raw();
-        open(store);
-        windows(store, plain, inPlain);
-        log(seconds);
     }
 
     private void takeIn(Path file) {
@@ -239,11 +252,13 @@ public final class RecordBenchmark {
         lengths.put("a minute", Duration.ofMinutes(1));
         lengths.put("an hour", Duration.ofHours(1));
         lengths.put("a day", Duration.ofDays(1));
+        lengths.put("5 days", Duration.ofDays(5));
         lengths.put("a week", Duration.ofDays(7));
         lengths.put("16 days", Duration.ofDays(16));
         lengths.put("a month", Duration.ofDays(30));
         lengths.put("66 days", Duration.ofDays(66));
         lengths.put("a year", Duration.ofDays(365));
+        lengths.put("17 months", Duration.ofDays(530));
         lengths.put("4 years", Duration.ofDays(1590));
         lengths.put("all", Duration.ofDays(days - 1));
         lengths.values().removeIf(length -> length.toDays() >= days);

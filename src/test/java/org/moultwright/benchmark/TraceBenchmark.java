@@ -12,6 +12,7 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.layout.StackPane;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUps;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.ToolkitThread;
 import org.moultwright.ui.chart.ReadingPyramid;
@@ -44,7 +45,7 @@ public final class TraceBenchmark {
         List<ReadingPyramid> built = new ArrayList<>();
         for (int i = 0; i < 5; i++) {
             built.clear();
-            building.time(() -> built.add(ReadingPyramid.of(readings, BRIDGED, end)));
+            building.time(() -> built.add(ReadingPyramid.of(RollUps.each(readings), BRIDGED, end)));
         }
         System.out.printf("%,d readings%n", readings.size());
         report("grouping all of them, once a fetch", building);
@@ -108,7 +109,8 @@ public final class TraceBenchmark {
                 Optional.of(new Trace.Band(26, 28)),
                 BRIDGED,
                 List.of(),
-                List.of(new Trace.Stretch(window.from(), window.to(), "A1, A2 lived here")));
+                List.of(new Trace.Stretch(window.from(), window.to(), "A1, A2 lived here")),
+                List.of());
     }
 
     private static ReadingSeries readings(int days) {

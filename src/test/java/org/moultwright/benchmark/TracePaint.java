@@ -8,7 +8,6 @@ import java.util.concurrent.CompletableFuture;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
-import org.moultwright.domain.RollUps;
 import org.moultwright.ui.chart.ReadingPyramid;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceChart;
@@ -53,11 +52,12 @@ final class TracePaint {
                         window,
                         new Trace.Line(
                                 "P-1",
-                                ReadingPyramid.of(RollUps.outline(read.rollUps()), bridged(read), window.to()),
+                                ReadingPyramid.of(read.rollUps(), bridged(read), window.to()),
                                 read.level().isPresent()),
                         List.of(),
                         Optional.of(new Trace.Band(26, 28)),
                         bridged(read),
+                        List.of(),
                         List.of(),
                         List.of())));
         scene.snapshot(pixels);

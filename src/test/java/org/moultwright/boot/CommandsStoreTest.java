@@ -60,6 +60,36 @@ class CommandsStoreTest {
     }
 
     @Test
+    void aFileOfReadingsIsTakenInOnceAndOneThatIsNoneNotAtAll() throws IOException {
+        String store = folder.resolve("room.store").toString();
+        Path file = Files.writeString(folder.resolve("logger.csv"), """
+                Zeit;Temperatur;Feuchte
+                03.05.2026 18:00;26,5;71
+                03.05.2026 18:10;26,7;72
+                03.05.2026 18:20;Err;72
+                """);
+        String[] takeIn = {
+            "take-in", file.toString(), "--store", store, "--probe", "P-7", "--in", "box 1", "--zone", "Europe/Lisbon"
+        };
+        Said said = run(takeIn);
+        assertThat(said.code()).as(said.err()).isZero();
+        assertThat(said.out()).contains("P-7 in box 1: 2 readings, 2 of them new; 1 rows are none");
+        assertThat(said.err()).contains("line 4: ");
+        assertThat(run(takeIn).out()).contains("2 readings, 0 of them new");
+        assertThat(run("readings", "--store", store, "--probe", "P-7").out())
+                .contains("2026-05-03T17:00:00Z,26.5,71", "2026-05-03T17:10:00Z,26.7,72");
+
+        Path other = Files.writeString(folder.resolve("letter.csv"), "Dear keeper,\nhello\n");
+        Said none = run("take-in", other.toString(), "--store", store, "--probe", "P-8", "--in", "box 1");
+        assertThat(none.code()).isEqualTo(1);
+        assertThat(run("readings", "--store", store, "--probe", "P-8").code()).isEqualTo(1);
+        Said noZone = run(
+                "take-in", file.toString(), "--store", store, "--probe", "P-8", "--in", "box 1", "--zone", "Nowhere");
+        assertThat(noZone.code()).isEqualTo(1);
+        assertThat(noZone.err()).contains("'Nowhere' is no zone");
+    }
+
+    @Test
     void aFolderTakenInTwiceChangesNothingAndComesOutAsItWas() {
         String store = folder.resolve("room.store").toString();
         assertThat(run("import", DEMO, "--store", store).out())

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.label.Paper;
 
@@ -41,7 +42,7 @@ class SettingsFileTest {
                 .withPlans(new PlanSettings(9, 0, "+00 12 = 34", Paper.LETTER))
                 .withLabels(Map.of(Stage.INSTAR2, "Spiderling = free, größer"))
                 .withAlarms(Settings.DEFAULT.alarms().noticed(false))
-                .withWalls(Map.of("box 1", WallSetting.below(1.5, 1), "box 2", WallSetting.measuredBy("P-3")));
+                .withWalls(Map.of("box 1", ColdestWall.below(1.5, 1), "box 2", ColdestWall.measuredBy("P-3")));
         file().save(chosen);
         assertThat(file().load()).isEqualTo(new SettingsFile.Loaded(chosen, Optional.empty()));
     }

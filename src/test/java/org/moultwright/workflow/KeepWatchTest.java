@@ -1,6 +1,7 @@
 package org.moultwright.workflow;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.moultwright.domain.AlarmKind.CONDENSATION;
 import static org.moultwright.domain.AlarmKind.DRIFT;
 import static org.moultwright.domain.AlarmKind.HIGH;
 import static org.moultwright.domain.AlarmKind.SILENT;
@@ -22,7 +23,12 @@ import org.moultwright.domain.AlarmEntry;
 import org.moultwright.domain.AlarmKind;
 import org.moultwright.domain.AlarmLimits;
 import org.moultwright.domain.AlarmTurn;
+import org.moultwright.domain.Calibration;
+import org.moultwright.domain.CalibrationMethod;
+import org.moultwright.domain.CalibrationPoint;
+import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.Correction;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
@@ -202,6 +208,52 @@ class KeepWatchTest {
     }
 
     @Test
+    void waterOnAWallRingsWhereTheKeeperSaidHowColdTheWallIsAndOnlyThere() {
+        readMoist(27.5, 97, Duration.ofMinutes(40));
+        assertThat(turns(CONDENSATION)).isEmpty();
+        watch.follow(wall(ColdestWall.below(3, 1)), AlarmLimits.USUAL);
+        readMoist(27.5, 97, Duration.ofMinutes(40));
+        assertThat(view.alarms()).extracting(WatchView.Alarm::kind).containsExactly(CONDENSATION);
+        assertThat(view.alarms().get(0).raisedAt()).isBetween(-3.0, -2.0);
+
+        watch.follow(places, AlarmLimits.USUAL);
+        readMoist(27.5, 97, PERIOD);
+        assertThat(turns(CONDENSATION)).containsExactly(RAISED, OUT_OF_SERVICE);
+    }
+
+    @Test
+    void aProbeOnTheWallTellsOfItUntilItIsSilent() {
+        places = wall(ColdestWall.measuredBy("P-2"));
+        watch = restarted();
+        watch.begin("P-2");
+        readWithWall(97, 24, Duration.ofMinutes(25));
+        readMoist(27.5, 97, Duration.ofMinutes(40));
+        assertThat(turns(CONDENSATION)).isEmpty();
+        readWithWall(97, 24, Duration.ofMinutes(20));
+        assertThat(turns(CONDENSATION)).containsExactly(RAISED);
+        readWithWall(60, 24, Duration.ofMinutes(12));
+        assertThat(turns(CONDENSATION)).containsExactly(RAISED, CLEARED);
+    }
+
+    @Test
+    void aCalibratedHumidityIsJudgedNotWhatTheProbeSays() {
+        Calibration readsLow = new Calibration(
+                UUID.randomUUID(),
+                "P-1",
+                CalibrationMethod.SATURATED_SALTS,
+                Instant.EPOCH,
+                Instant.EPOCH,
+                Instant.parse("2027-01-01T00:00:00Z"),
+                List.of(new CalibrationPoint(75, 0.5, 60, 0.5, "sodium chloride")),
+                Correction.constant(15, 1),
+                "");
+        places = places.withWalls(Map.of("box", ColdestWall.below(2, 0.5)), List.of(readsLow));
+        watch = restarted();
+        readMoist(27.5, 82, Duration.ofMinutes(40));
+        assertThat(turns(CONDENSATION)).containsExactly(RAISED);
+    }
+
+    @Test
     void aStoreThatCannotBeReadDelaysTheWatchOnly() {
         log.broken = true;
         watch = restarted();
@@ -251,6 +303,24 @@ class KeepWatchTest {
             pass(PERIOD);
             watch.heard("P-1", new Reading(now, celsius, Double.NaN, Quality.GOOD));
         }
+    }
+
+    private void readMoist(double celsius, double percent, Duration lasting) {
+        for (long i = 0; i < lasting.toSeconds() / PERIOD.toSeconds(); i++) {
+            pass(PERIOD);
+            watch.heard("P-1", new Reading(now, celsius + i % 3 * 0.01, percent, Quality.GOOD));
+        }
+    }
+
+    private void readWithWall(double percent, double wallCelsius, Duration lasting) {
+        for (long i = 0; i < lasting.toSeconds() / PERIOD.toSeconds(); i++) {
+            readMoist(27.5, percent, PERIOD);
+            watch.heard("P-2", new Reading(now, wallCelsius, Double.NaN, Quality.GOOD));
+        }
+    }
+
+    private WatchPlaces wall(ColdestWall wall) {
+        return places.withWalls(Map.of("box", wall), List.of());
     }
 
     private void passTicking(Duration lasting) {

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUp;
+import org.moultwright.domain.RollUpLevel;
 
 /** A reading log that writes down from when on which probe was read. */
 final class ReadsOfLog implements ReadingLog {
@@ -30,6 +32,11 @@ final class ReadsOfLog implements ReadingLog {
     public ReadingSeries series(String probe, Instant from, Instant to) {
         reads.add(probe + " from " + from);
         return log.series(probe, from, to);
+    }
+
+    @Override
+    public List<RollUp> rollUps(String probe, RollUpLevel level, Instant from, Instant to) {
+        return log.rollUps(probe, level, from, to);
     }
 
     @Override

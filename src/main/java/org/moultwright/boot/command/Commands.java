@@ -30,6 +30,7 @@ public final class Commands {
         CommandLine line = new CommandLine(root)
                 .addSubcommand(new ForecastCommand())
                 .addSubcommand(new ImportCommand())
+                .addSubcommand(new TakeInCommand())
                 .addSubcommand(new ExportCommand())
                 .addSubcommand(new LogCommand())
                 .addSubcommand(new ReadingsCommand())

@@ -11,7 +11,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import org.moultwright.boot.machine.AlarmCommand;
 import org.moultwright.boot.machine.SerialLines;
-import org.moultwright.settings.AlarmSettings;
+import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
 import org.moultwright.store.LoggingStore;
@@ -90,8 +90,8 @@ final class LogCommand implements Runnable {
     @Override
     public void run() {
         CountDownLatch allOnDisk = new CountDownLatch(1);
-        AlarmSettings alarms = SettingsFile.atHome().load().settings().alarms();
-        LogWatch watch = new LogWatch(probe, open -> watch(open, alarms), this::tell);
+        Settings settings = SettingsFile.atHome().load().settings();
+        LogWatch watch = new LogWatch(probe, open -> watch(open, settings), this::tell);
         try (LoggingStore shared = new LoggingStore(store, InstantSource.system(), watch)) {
             LogReadings log = new LogReadings(
                     shared, probe, new WatchedLine(watch::heard, probe, new Acknowledgement(this, shared)));
@@ -124,16 +124,17 @@ final class LogCommand implements Runnable {
     }
 
     /** Nobody else can write into the store while it is open here, so that what is written of places is read once. */
-    private KeepWatch watch(H2Store open, AlarmSettings alarms) {
-        String command = onAlarm.orElse(alarms.command());
+    private KeepWatch watch(H2Store open, Settings settings) {
+        String command = onAlarm.orElse(settings.alarms().command());
         return new KeepWatch(
                 open.alarms(),
                 open.readings(),
                 InstantSource.system(),
                 steadyNanos,
                 UUID::randomUUID,
-                WatchPlaces.of(new CalibratedBook(open.book(), open.climate())),
-                alarms.limits(),
+                WatchPlaces.of(new CalibratedBook(open.book(), open.climate()))
+                        .withWalls(settings.watchedWalls(), open.climate().calibrations()),
+                settings.alarms().limits(),
                 new AlarmLines(
                         answer.err(),
                         Optional.of(command).filter(words -> !words.isBlank()).map(AlarmCommand::new)));

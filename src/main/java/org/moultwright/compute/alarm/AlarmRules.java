@@ -13,7 +13,8 @@ import org.moultwright.domain.Require;
  * <p>Limits of temperature are common practice of the trade and have no source; delays and the rest are ours,
  * with their reasons and what they were tried on in docs/methods/alarms.md. What a limit means: of
  * temperatures °C; of rate the K moved in {@link #RATE_MINUTES}; of silence and stuck the seconds; of drift the
- * cumulative sum in K quarter-hours; of condensation nothing, the wall's state decides.
+ * cumulative sum in K quarter-hours; of condensation nothing: its value is the wall less the dew point in K, and
+ * {@link org.moultwright.compute.psychro.WallState} decides, which allows for the uncertainty of both.
  */
 public final class AlarmRules {
     public static final int RATE_MINUTES = 20;
@@ -48,8 +49,7 @@ public final class AlarmRules {
     public static WatchSettings within(AlarmLimits limits, Duration period, double probeSdCelsius) {
         Require.that(!period.isNegative() && !period.isZero(), "period is " + period + " but must be above 0");
         double deadband = Math.max(LEAST_DEADBAND_CELSIUS, DEADBAND_SDS * probeSdCelsius);
-        Duration periods = period.multipliedBy(SILENT_PERIODS);
-        Duration gap = periods.compareTo(LEAST_SILENCE) > 0 ? periods : LEAST_SILENCE;
+        Duration gap = longestGap(period);
         Map<AlarmKind, AlarmRule> rules = new EnumMap<>(AlarmKind.class);
         for (AlarmKind kind : AlarmKind.values()) {
             rules.put(
@@ -64,6 +64,12 @@ public final class AlarmRules {
                             escalateAfter(kind)));
         }
         return new WatchSettings(rules, gap, SETTLING, RATE_MINUTES, DriftSettings.USUAL);
+    }
+
+    /** How long a probe that reports so often may say nothing before it counts as silent. */
+    public static Duration longestGap(Duration period) {
+        Duration periods = period.multipliedBy(SILENT_PERIODS);
+        return periods.compareTo(LEAST_SILENCE) > 0 ? periods : LEAST_SILENCE;
     }
 
     private static double limit(AlarmKind kind, AlarmLimits limits, Duration silence) {

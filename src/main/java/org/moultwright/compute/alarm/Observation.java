@@ -2,7 +2,7 @@ package org.moultwright.compute.alarm;
 
 import java.time.Instant;
 import java.util.Optional;
-import org.moultwright.compute.psychro.WallState;
+import org.moultwright.compute.psychro.CondensationRisk;
 import org.moultwright.domain.Require;
 
 /**
@@ -29,12 +29,12 @@ public record Observation(Instant at, long elapsedMillis, Optional<Sample> sampl
      * @param celsius the air's temperature, corrected
      * @param indicatedHumidityPercent as the probe said it, NaN where not measured
      * @param setPointCelsius what the container is set to, NaN where nobody knows
-     * @param wall the state of the wall, empty where nothing tells it
+     * @param wall whether water settles on the coldest wall, empty where nothing tells it
      */
     public record Sample(
             double indicatedCelsius,
             double celsius,
             double indicatedHumidityPercent,
             double setPointCelsius,
-            Optional<WallState> wall) {}
+            Optional<CondensationRisk> wall) {}
 }

@@ -1,7 +1,7 @@
 package org.moultwright.compute.alarm;
 
 import java.util.List;
-import java.util.Optional;
+import org.moultwright.compute.psychro.CondensationRisk;
 import org.moultwright.compute.psychro.WallState;
 import org.moultwright.domain.AlarmKind;
 
@@ -51,7 +51,13 @@ public record Senses(
             case RATE -> steadyMillis < settledMillis ? Double.NaN : rate.movedCelsius(settings.rateMinutes());
             case STUCK -> stuck.unchangedMillis() / MILLIS_PER_SECOND;
             case DRIFT -> drift.sum(settings.drift());
-            case SILENT, CONDENSATION -> Double.NaN;
+            case CONDENSATION ->
+                observed.sample()
+                        .get()
+                        .wall()
+                        .map(CondensationRisk::aboveDewPointCelsius)
+                        .orElse(Double.NaN);
+            case SILENT -> Double.NaN;
         };
     }
 
@@ -59,8 +65,11 @@ public record Senses(
         if (rule.kind() != AlarmKind.CONDENSATION) {
             return rule.sign(value);
         }
-        Optional<WallState> wall = observed.sample().flatMap(Observation.Sample::wall);
-        return wall.map(Senses::signOf).orElse(Sign.UNKNOWN);
+        return observed.sample()
+                .flatMap(Observation.Sample::wall)
+                .map(CondensationRisk::state)
+                .map(Senses::signOf)
+                .orElse(Sign.UNKNOWN);
     }
 
     /**

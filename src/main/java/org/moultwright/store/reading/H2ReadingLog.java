@@ -11,6 +11,7 @@ import org.moultwright.domain.RollUp;
 import org.moultwright.domain.RollUpLevel;
 import org.moultwright.store.sql.Transactions;
 import org.moultwright.workflow.BulkReadings;
+import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ReadingLog;
 import org.moultwright.workflow.ReadingSource;
 
@@ -40,6 +41,11 @@ public final class H2ReadingLog implements ReadingLog, BulkReadings {
     }
 
     @Override
+    public void identified(String probe, ProbeIdentity sensor, Instant from) {
+        transactions.write(handle -> ProbeSensors.write(handle, probe, sensor, from));
+    }
+
+    @Override
     public long takeIn(ReadingSource readings) {
         try (Arrivals.Batch batch = arrivals.begin()) {
             return transactions.write(handle -> ReadingIntake.takeIn(handle, batch.noting(readings)));
@@ -62,6 +68,16 @@ public final class H2ReadingLog implements ReadingLog, BulkReadings {
         Instant end = within(to);
         return transactions.read(handle -> ProbeTable.find(handle, probe)
                 .map(probeNo -> ReadingTables.series(handle, probeNo, start.toEpochMilli(), end.toEpochMilli()))
+                .map(series -> series.between(start, end))
+                .orElse(ReadingSeries.EMPTY));
+    }
+
+    @Override
+    public ReadingSeries temperatures(String probe, Instant from, Instant to) {
+        Instant start = within(from);
+        Instant end = within(to);
+        return transactions.read(handle -> ProbeTable.find(handle, probe)
+                .map(probeNo -> ReadingTables.temperatures(handle, probeNo, start.toEpochMilli(), end.toEpochMilli()))
                 .map(series -> series.between(start, end))
                 .orElse(ReadingSeries.EMPTY));
     }

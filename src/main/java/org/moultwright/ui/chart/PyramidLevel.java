@@ -5,8 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.moultwright.domain.Quality;
-import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUp;
 
 /** Good readings in groups, in order of time, in columns. Never changed once it is built. */
 final class PyramidLevel {
@@ -24,59 +23,25 @@ final class PyramidLevel {
     private int size;
 
     private PyramidLevel(int most) {
-        this(
-                new long[most],
-                new long[most],
-                new double[most],
-                new double[most],
-                new double[most],
-                new double[most],
-                new double[most],
-                new int[most],
-                new boolean[most]);
+        startMillis = new long[most];
+        endMillis = new long[most];
+        lows = new double[most];
+        highs = new double[most];
+        firsts = new double[most];
+        lasts = new double[most];
+        sums = new double[most];
+        counts = new int[most];
+        afterGaps = new boolean[most];
     }
 
-    private PyramidLevel(
-            long[] startMillis,
-            long[] endMillis,
-            double[] lows,
-            double[] highs,
-            double[] firsts,
-            double[] lasts,
-            double[] sums,
-            int[] counts,
-            boolean[] afterGaps) {
-        this.startMillis = startMillis;
-        this.endMillis = endMillis;
-        this.lows = lows;
-        this.highs = highs;
-        this.firsts = firsts;
-        this.lasts = lasts;
-        this.sums = sums;
-        this.counts = counts;
-        this.afterGaps = afterGaps;
-    }
-
-    /** Every good reading as a group of its own: one instant and one value each, kept once. */
-    static PyramidLevel ofGood(ReadingSeries readings, Duration longestBridged) {
-        int most = readings.size();
-        long[] millis = new long[most];
-        double[] celsius = new double[most];
-        int[] ones = new int[most];
-        boolean[] afterGaps = new boolean[most];
-        Arrays.fill(ones, 1);
-        int size = 0;
-        for (int i = 0; i < most; i++) {
-            if (readings.quality(i) == Quality.GOOD) {
-                millis[size] = readings.epochMillis(i);
-                celsius[size] = readings.temperatureCelsius(i);
-                afterGaps[size] = size > 0 && millis[size] - millis[size - 1] > longestBridged.toMillis();
-                size++;
+    /** Every roll-up that holds a good reading as a group of its own. */
+    static PyramidLevel of(List<RollUp> rollUps, Duration longestBridged) {
+        PyramidLevel level = new PyramidLevel(rollUps.size());
+        for (RollUp rollUp : rollUps) {
+            if (rollUp.good() > 0) {
+                level.add(rollUp, longestBridged);
             }
         }
-        PyramidLevel level =
-                new PyramidLevel(millis, millis, celsius, celsius, celsius, celsius, celsius, ones, afterGaps);
-        level.size = size;
         return level;
     }
 
@@ -103,6 +68,16 @@ final class PyramidLevel {
         return size;
     }
 
+    /** How many readings the groups that reach into a stretch hold. */
+    int readingsWithin(long fromMillis, long toMillis) {
+        int end = indexAtOrAfter(toMillis + 1);
+        int readings = 0;
+        for (int i = firstOverlapping(fromMillis); i < end; i++) {
+            readings += counts[i];
+        }
+        return readings;
+    }
+
     /** How many groups begin within a stretch. */
     int countWithin(long fromMillis, long toMillis) {
         return indexAtOrAfter(toMillis + 1) - indexAtOrAfter(fromMillis);
@@ -111,11 +86,21 @@ final class PyramidLevel {
     /** Lowest and highest of the groups that lie wholly within a stretch, and how far these reach. */
     Extremes extremes(long fromMillis, long toMillis) {
         int end = indexAtOrAfter(toMillis + 1);
+        while (end > 0 && endMillis[end - 1] > toMillis) {
+            end--;
+        }
+        return extremes(indexAtOrAfter(fromMillis), end);
+    }
+
+    /** The same of the groups that reach into a stretch. */
+    Extremes touching(long fromMillis, long toMillis) {
+        return extremes(firstOverlapping(fromMillis), indexAtOrAfter(toMillis + 1));
+    }
+
+    private Extremes extremes(int begin, int end) {
         Extremes found = Extremes.NOTHING;
-        for (int i = indexAtOrAfter(fromMillis); i < end; i++) {
-            if (endMillis[i] <= toMillis) {
-                found = found.and(new Extremes(lows[i], highs[i], startMillis[i], endMillis[i]));
-            }
+        for (int i = begin; i < end; i++) {
+            found = found.and(new Extremes(lows[i], highs[i], startMillis[i], endMillis[i]));
         }
         return found;
     }
@@ -135,7 +120,10 @@ final class PyramidLevel {
         return gaps;
     }
 
-    /** The groups of an axis's stretch, joined to one column a pixel; a pixel with a gap in it has two. */
+    /**
+     * The groups of an axis's stretch, joined to one column a pixel; a pixel with a gap in it has two. A group wider
+     * than a pixel is in each it reaches into.
+     */
     List<Envelope.Column> columns(CalendarAxis axis) {
         long fromMillis = axis.from().toEpochMilli();
         long toMillis = axis.to().toEpochMilli();
@@ -143,6 +131,8 @@ final class PyramidLevel {
         PyramidLevel inPixel = new PyramidLevel(1);
         List<Envelope.Column> columns = new ArrayList<>();
         int pixel = Integer.MIN_VALUE;
+        int lastPixel = (int) Math.ceil(axis.right() - axis.left());
+        double widestMillis = 1 / pixelsPerMilli;
         int end = indexAtOrAfter(toMillis + 1);
         int first = firstOverlapping(fromMillis);
         for (int i = first; i < end; i++) {
@@ -154,6 +144,17 @@ final class PyramidLevel {
                 pixel = at;
             }
             inPixel.join(this, i);
+            if (endMillis[i] - startMillis[i] > widestMillis) {
+                int reaches = Math.min(lastPixel, (int) Math.floor((endMillis[i] - fromMillis) * pixelsPerMilli));
+                while (pixel < reaches) {
+                    inPixel.flush(pixel, columns);
+                    inPixel.size = 0;
+                    inPixel.begin(this, i);
+                    inPixel.afterGaps[0] = false;
+                    inPixel.join(this, i);
+                    pixel++;
+                }
+            }
         }
         inPixel.flush(pixel, columns);
         return columns;
@@ -168,6 +169,19 @@ final class PyramidLevel {
     private int indexAtOrAfter(long millis) {
         int found = Arrays.binarySearch(startMillis, 0, size, millis);
         return found >= 0 ? found : -found - 1;
+    }
+
+    private void add(RollUp rollUp, Duration longestBridged) {
+        startMillis[size] = rollUp.firstMillis();
+        endMillis[size] = rollUp.lastMillis();
+        lows[size] = rollUp.lowCelsius();
+        highs[size] = rollUp.highCelsius();
+        firsts[size] = rollUp.firstCelsius();
+        lasts[size] = rollUp.lastCelsius();
+        sums[size] = rollUp.good() * rollUp.meanCelsius();
+        counts[size] = rollUp.good();
+        afterGaps[size] = size > 0 && startMillis[size] - endMillis[size - 1] > longestBridged.toMillis();
+        size++;
     }
 
     private void begin(PyramidLevel from, int index) {

@@ -7,16 +7,18 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUp;
+import org.moultwright.domain.RollUps;
 
 /**
- * Good readings grouped by eights, these groups by eights again, and so on: any stretch of them is thinned to the
+ * Good readings, or roll-ups of them, grouped by eights, these groups by eights again, and so on: any stretch of them is thinned to the
  * pixels it is drawn in with work that grows with the pixels and not with the readings.
  *
- * <p>Each group keeps the lowest and highest, first and last value in it; no group reaches over a gap. A group is
- * drawn where it begins, at most a fraction of a pixel off. Immutable.
+ * <p>Each group keeps the lowest and highest, first and last value in it; no group reaches over a gap. A group
+ * narrower than a pixel is drawn where it begins, at most a fraction of a pixel off. Immutable.
  */
 public final class ReadingPyramid {
-    public static final ReadingPyramid EMPTY = of(ReadingSeries.EMPTY, Duration.ofDays(1), Instant.EPOCH);
+    public static final ReadingPyramid EMPTY = of(List.of(), Duration.ofDays(1), Instant.EPOCH);
 
     /** Groups of the level used are at least so many to a pixel, unless single readings are fewer. */
     private static final int GROUPS_PER_PIXEL = 2;
@@ -37,13 +39,13 @@ public final class ReadingPyramid {
     }
 
     /**
-     * Groups readings.
+     * Groups roll-ups, which may be of one reading each.
      *
      * @param longestBridged a longer time without a good reading is a gap
      * @param until how far readings were looked for: a silence up to there is a gap as well
      */
-    public static ReadingPyramid of(ReadingSeries readings, Duration longestBridged, Instant until) {
-        PyramidLevel level = PyramidLevel.ofGood(readings, longestBridged);
+    public static ReadingPyramid of(List<RollUp> rollUps, Duration longestBridged, Instant until) {
+        PyramidLevel level = PyramidLevel.of(rollUps, longestBridged);
         List<Envelope.Gap> gaps = level.gaps(longestBridged, until);
         List<PyramidLevel> levels = new ArrayList<>(List.of(level));
         while (level.size() > ARITY) {
@@ -55,10 +57,10 @@ public final class ReadingPyramid {
             level = next;
             levels.add(level);
         }
-        return new ReadingPyramid(readings, levels, gaps);
+        return new ReadingPyramid(RollUps.outline(rollUps), levels, gaps);
     }
 
-    /** All readings, the bad ones included. */
+    /** The good readings; of roll-ups those that look as they do. */
     public ReadingSeries readings() {
         return readings;
     }
@@ -81,22 +83,25 @@ public final class ReadingPyramid {
         return new Envelope(used.columns(axis), within);
     }
 
-    /** Lowest and highest good value of a stretch, and how many there are; empty if there is none. */
+    /**
+     * Lowest and highest good value of a stretch, and how many there are; empty if there is none. Of roll-ups those that
+     * reach into it count whole.
+     */
     public Optional<Range> range(Instant from, Instant to) {
         long fromMillis = from.toEpochMilli();
         long toMillis = to.toEpochMilli();
         PyramidLevel fine = levels.get(0);
-        int good = fine.countWithin(fromMillis, toMillis);
+        int good = fine.readingsWithin(fromMillis, toMillis);
         if (good == 0) {
             return Optional.empty();
         }
         PyramidLevel coarse = levels.get(Math.min(COARSE, levels.size() - 1));
         PyramidLevel.Extremes found = coarse.extremes(fromMillis, toMillis);
         if (found.isNothing()) {
-            found = fine.extremes(fromMillis, toMillis);
+            found = fine.touching(fromMillis, toMillis);
         } else {
-            found = found.and(fine.extremes(fromMillis, found.fromMillis() - 1))
-                    .and(fine.extremes(found.toMillis() + 1, toMillis));
+            found = found.and(fine.touching(fromMillis, found.fromMillis() - 1))
+                    .and(fine.touching(found.toMillis() + 1, toMillis));
         }
         return Optional.of(new Range(found.low(), found.high(), good));
     }

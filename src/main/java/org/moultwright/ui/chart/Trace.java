@@ -18,6 +18,7 @@ import org.moultwright.domain.ReadingSeries;
  * @param longestBridged a longer time without a good reading is a gap
  * @param alarms spans in which something was wrong
  * @param residents who lived there
+ * @param remembered the lowest and highest of thermometers there that remember both
  */
 public record Trace(
         ZoneId zone,
@@ -27,7 +28,8 @@ public record Trace(
         Optional<Band> target,
         Duration longestBridged,
         List<Stretch> alarms,
-        List<Stretch> residents) {
+        List<Stretch> residents,
+        List<Remembered> remembered) {
     /** More lines could not be told apart. */
     public static final int MOST_OTHERS = 3;
 
@@ -35,6 +37,7 @@ public record Trace(
         others = List.copyOf(others);
         alarms = List.copyOf(alarms);
         residents = List.copyOf(residents);
+        remembered = List.copyOf(remembered);
     }
 
     public Instant from() {
@@ -52,12 +55,19 @@ public record Trace(
     /**
      * One probe's readings.
      *
-     * @param isOutline whether these only look as the readings do, so that counting them tells nothing
+     * @param isRolledUp whether these are roll-ups, so that a count may be off at the ends by those of one
      */
-    public record Line(String name, ReadingPyramid readings, boolean isOutline) {}
+    public record Line(String name, ReadingPyramid readings, boolean isRolledUp) {}
 
     /** Temperatures aimed at, in °C. */
     public record Band(double lowCelsius, double highCelsius) {}
+
+    /** A lowest and a highest, in °C, of which nobody knows when in a stretch of time they were. */
+    public record Remembered(Instant from, Instant to, double lowCelsius, double highCelsius) {
+        public boolean holds(Instant at) {
+            return !at.isBefore(from) && at.isBefore(to);
+        }
+    }
 
     /** A stretch of time with words upon it. */
     public record Stretch(Instant from, Instant to, String words) {}

@@ -18,6 +18,8 @@ final class TracePainter {
     private static final double NARROWEST_GAP_PIXELS = 3;
     private static final double LEAST_SPAN_CELSIUS = 4;
     private static final double LONE_DOT_PIXELS = 3;
+    private static final double FRAME_PIXELS = 1.2;
+    private static final double NARROWEST_FRAME_PIXELS = 5;
 
     /** Where there are more gaps, as between readings taken by hand, their words would hide each other. */
     private static final int MOST_GAPS_TOLD = 8;
@@ -67,6 +69,7 @@ final class TracePainter {
             line(others.get(i), stroke);
         }
         line(envelope, new Stroke(Token.ACCENT, 0, 0));
+        trace.remembered().forEach(this::remembered);
         legend();
         trace.alarms().forEach(this::alarm);
         trace.residents().forEach(this::resident);
@@ -95,6 +98,10 @@ final class TracePainter {
                 low = Math.min(low, column.low());
                 high = Math.max(high, column.high());
             }
+        }
+        for (Trace.Remembered known : trace.remembered()) {
+            low = Math.min(low, known.lowCelsius());
+            high = Math.max(high, known.highCelsius());
         }
         if (low > high) {
             return new ValueAxis(20, 30, top, bottom);
@@ -192,6 +199,19 @@ final class TracePainter {
                     Arrays.copyOf(ys, count));
         } else {
             pen.polyline(pen.colour(stroke.colour()), LINE_PIXELS, xs, ys, count);
+        }
+    }
+
+    /** A frame over its whole time, since nobody knows when in it the two were; a line where that is too narrow. */
+    private void remembered(Trace.Remembered known) {
+        double left = Math.max(time.left(), time.x(known.from()) + 1);
+        double right = Math.min(time.right(), time.x(known.to()) - 1);
+        double top = celsius.y(known.highCelsius());
+        double bottom = celsius.y(known.lowCelsius());
+        if (right - left >= NARROWEST_FRAME_PIXELS) {
+            pen.frame(pen.colour(Token.INK), FRAME_PIXELS, left, top, right - left, bottom - top, 2);
+        } else if (right >= time.left() && left <= time.right()) {
+            pen.vertical(pen.colour(Token.INK), FRAME_PIXELS, (left + right) / 2, top, bottom);
         }
     }
 

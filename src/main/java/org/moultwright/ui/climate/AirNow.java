@@ -3,9 +3,10 @@ package org.moultwright.ui.climate;
 import java.util.Locale;
 import java.util.Optional;
 import org.moultwright.compute.psychro.CondensationRisk;
+import org.moultwright.compute.psychro.MeasuredAir;
 import org.moultwright.compute.psychro.MoistAir;
 import org.moultwright.compute.psychro.WallState;
-import org.moultwright.settings.WallSetting;
+import org.moultwright.domain.ColdestWall;
 import org.moultwright.ui.control.Tone;
 
 /**
@@ -19,25 +20,8 @@ import org.moultwright.ui.control.Tone;
 record AirNow(String air, String wall, String assumes, Tone tone) {
     static final AirNow NOTHING = new AirNow("", "", "", Tone.MUTED);
 
-    /** Of a humidity probe nobody calibrated: an assumption of ours, near what sheets of cheap probes say. */
-    static final double UNTRIED_HUMIDITY_SD_PERCENT = 3;
-
-    /**
-     * What is known of the air.
-     *
-     * @param humidityPercent corrected, above 0 and at most 100
-     */
-    record Sample(double celsius, double sdCelsius, double humidityPercent, double humiditySdPercent) {
-        MoistAir air() {
-            return MoistAir.of(celsius, humidityPercent);
-        }
-    }
-
-    /** A wall's temperature by a probe that lies on it. */
-    record OnWall(double celsius, double sdCelsius) {}
-
     /** @param measured the wall as its probe says, where one lies there and was heard lately */
-    static AirNow of(Sample sample, Optional<WallSetting> said, Optional<OnWall> measured) {
+    static AirNow of(MeasuredAir sample, Optional<ColdestWall> said, Optional<MeasuredAir.Wall> measured) {
         MoistAir air = sample.air();
         String words = String.format(
                 Locale.ROOT,
@@ -50,14 +34,17 @@ record AirNow(String air, String wall, String assumes, Tone tone) {
         if (said.isEmpty()) {
             return new AirNow(words, "Nothing tells how cold the wall is.", "", Tone.MUTED);
         }
-        WallSetting wall = said.get();
-        if (wall.probe().isPresent() && measured.isEmpty()) {
-            return new AirNow(words, "The probe on the wall, " + wall.probe().get() + ", is silent.", "", Tone.WARN);
-        }
-        double celsius = measured.map(OnWall::celsius).orElse(sample.celsius() - wall.belowAirCelsius());
-        double sd = measured.map(OnWall::sdCelsius).orElse(wall.sdCelsius());
-        CondensationRisk risk = CondensationRisk.of(air, sample.sdCelsius(), sample.humiditySdPercent(), celsius, sd);
-        return new AirNow(words, wall(celsius, risk), assumes(wall), tone(risk.state()));
+        return sample.wall(said.get(), measured)
+                .map(wall -> judged(words, sample.risk(wall), wall, said.get()))
+                .orElseGet(() -> new AirNow(
+                        words,
+                        "The probe on the wall, " + said.get().probe().orElse("") + ", is silent.",
+                        "",
+                        Tone.WARN));
+    }
+
+    private static AirNow judged(String words, CondensationRisk risk, MeasuredAir.Wall wall, ColdestWall said) {
+        return new AirNow(words, wall(wall.celsius(), risk), assumes(said), tone(risk.state()));
     }
 
     private static String wall(double celsius, CondensationRisk risk) {
@@ -82,7 +69,7 @@ record AirNow(String air, String wall, String assumes, Tone tone) {
                 risk.sdCelsius());
     }
 
-    private static String assumes(WallSetting wall) {
+    private static String assumes(ColdestWall wall) {
         return wall.probe()
                 .map(probe -> "By probe " + probe + " on the wall.")
                 .orElseGet(() -> String.format(

@@ -16,9 +16,9 @@ import javafx.beans.value.ObservableStringValue;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.ObservableList;
 import org.moultwright.domain.Calibration;
+import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quantity;
-import org.moultwright.settings.WallSetting;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceWindow;
 import org.moultwright.ui.finder.FinderViewModel;
@@ -195,12 +195,12 @@ final class ClimateViewModel {
         return places.stay(chosenProperty().get(), desk.clock().instant()).map(ProbeStay::container);
     }
 
-    Optional<WallSetting> wall() {
+    Optional<ColdestWall> wall() {
         return container().flatMap(desk.walls()::of);
     }
 
     /** Keeps what the keeper says of the wall where the chosen probe stands. */
-    void say(Optional<WallSetting> wall) {
+    void say(Optional<ColdestWall> wall) {
         container().ifPresent(container -> desk.walls().note().accept(container, wall));
     }
 

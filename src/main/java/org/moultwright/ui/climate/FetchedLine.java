@@ -7,6 +7,7 @@ import org.moultwright.domain.RollUpLevel;
 import org.moultwright.ui.chart.ReadingPyramid;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceWindow;
+import org.moultwright.workflow.TraceReadings;
 
 /**
  * What was read of one probe.
@@ -32,8 +33,7 @@ record FetchedLine(
     /** Whether a stretch lies within this one, and can be shown as fine as it is seen. */
     boolean shows(TraceWindow shown) {
         return window.holds(shown)
-                && level.map(coarse ->
-                                coarse.millis() * PIXELS <= shown.length().toMillis())
+                && level.map(coarse -> TraceReadings.isFineEnough(coarse, shown.length(), PIXELS))
                         .orElse(true);
     }
 

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.moultwright.compute.calibration.CalibrationHistory;
+import org.moultwright.compute.psychro.MeasuredAir;
 import org.moultwright.domain.Calibration;
 import org.moultwright.domain.Correction;
 import org.moultwright.domain.ProbeStay;
@@ -58,7 +59,7 @@ final class InstrumentsModel {
         Correction humidity = CalibrationHistory.of(known, probe, Quantity.HUMIDITY)
                 .inForce(now)
                 .map(Calibration::correction)
-                .orElse(Correction.constant(0, AirNow.UNTRIED_HUMIDITY_SD_PERCENT));
+                .orElse(Correction.constant(0, MeasuredAir.UNTRIED_HUMIDITY_SD_PERCENT));
         return new Found(
                 known,
                 ProbeFacts.of(

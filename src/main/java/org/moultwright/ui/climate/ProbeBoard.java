@@ -14,20 +14,17 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.moultwright.compute.psychro.MeasuredAir;
 import org.moultwright.domain.Calibration;
-import org.moultwright.domain.Correction;
+import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.HandReading;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Quantity;
 import org.moultwright.domain.Reading;
-import org.moultwright.settings.WallSetting;
 
 /** All probes with their last reading, and the chosen one's in large. */
 final class ProbeBoard {
-    /** Of a probe nobody calibrated or placed: an assumption of ours. */
-    private static final double UNTRIED_SD_CELSIUS = 0.5;
-
     private final ClimateDesk desk;
     private final ProbeWires wires;
     private final InstrumentsModel instruments;
@@ -93,40 +90,34 @@ final class ProbeBoard {
                 .orElse(""));
     }
 
-    private Optional<AirNow.Sample> sample(ProbePlaces places, String probe, Reading reading) {
-        Optional<Correction> found =
-                instruments.inForce(probe, Quantity.HUMIDITY, reading.takenAt()).map(Calibration::correction);
-        double indicated = reading.humidityPercent();
-        if (reading.quality() == Quality.FAULT || Double.isNaN(indicated)) {
-            return Optional.empty();
-        }
-        double percent = found.map(correction -> correction.correct(indicated)).orElse(indicated);
-        return percent <= 0
+    private Optional<MeasuredAir> sample(ProbePlaces places, String probe, Reading reading) {
+        return reading.quality() == Quality.FAULT
                 ? Optional.empty()
-                : Optional.of(new AirNow.Sample(
+                : MeasuredAir.of(
                         places.correctedCelsius(probe, reading),
                         sd(places, probe, reading.takenAt()),
-                        Math.min(percent, 100),
-                        found.map(correction -> correction.sdAt(indicated))
-                                .orElse(AirNow.UNTRIED_HUMIDITY_SD_PERCENT)));
+                        reading.humidityPercent(),
+                        instruments
+                                .inForce(probe, Quantity.HUMIDITY, reading.takenAt())
+                                .map(Calibration::correction));
     }
 
-    private Optional<WallSetting> said(ProbePlaces places, String probe, Instant at) {
+    private Optional<ColdestWall> said(ProbePlaces places, String probe, Instant at) {
         return places.stay(probe, at).flatMap(stay -> desk.walls().of(stay.container()));
     }
 
-    private Optional<AirNow.OnWall> onWall(ProbePlaces places, String probe, Map<String, Reading> last, Instant at) {
+    private Optional<MeasuredAir.Wall> onWall(ProbePlaces places, String probe, Map<String, Reading> last, Instant at) {
         return said(places, probe, at)
-                .flatMap(WallSetting::probe)
+                .flatMap(ColdestWall::probe)
                 .flatMap(onWall -> Optional.ofNullable(last.get(onWall))
                         .filter(reading -> reading.quality() == Quality.GOOD
                                 && !ProbeRow.isSilent(Duration.between(reading.takenAt(), at)))
-                        .map(reading ->
-                                new AirNow.OnWall(places.correctedCelsius(onWall, reading), sd(places, onWall, at))));
+                        .map(reading -> new MeasuredAir.Wall(
+                                places.correctedCelsius(onWall, reading), sd(places, onWall, at))));
     }
 
     private static double sd(ProbePlaces places, String probe, Instant at) {
-        return places.stay(probe, at).map(ProbeStay::sdCelsius).orElse(UNTRIED_SD_CELSIUS);
+        return places.stay(probe, at).map(ProbeStay::sdCelsius).orElse(MeasuredAir.UNTRIED_SD_CELSIUS);
     }
 
     private Map<String, Reading> last() {

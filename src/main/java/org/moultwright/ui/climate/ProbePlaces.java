@@ -94,6 +94,19 @@ final class ProbePlaces {
                 .toList();
     }
 
+    /** What thermometers that remember told of a container in a stretch of time. */
+    List<Trace.Remembered> remembered(String container, Instant from, Instant to) {
+        return room.broods().stream()
+                .flatMap(brood -> brood.record().extremes().stream())
+                .filter(known -> known.container().equals(container)
+                        && known.from().isBefore(to)
+                        && known.to().isAfter(from))
+                .distinct()
+                .map(known ->
+                        new Trace.Remembered(known.from(), known.to(), known.lowestCelsius(), known.highestCelsius()))
+                .toList();
+    }
+
     /** The trays that stood inside a container, in stretches of the same company. */
     List<Trace.Stretch> residents(String container, Instant from, Instant to) {
         TreeSet<Instant> turns = new TreeSet<>(List.of(from, to));

@@ -167,6 +167,20 @@ final class ProbeWires {
         public void identified(ProbeIdentity identity) {
             line = new ProbeLine(line.port(), line.profile(), identity);
             remember();
+            writeDown(identity);
+        }
+
+        /** What cannot be written down now is told anew the next time the probe is connected. */
+        private void writeDown(ProbeIdentity identity) {
+            try {
+                desk.log().identified(probe, identity, desk.clock().instant());
+            } catch (AdvisedException fault) {
+                desk.screen()
+                        .execute(() -> set(
+                                probe,
+                                "live; which sensor it is could not be written down: " + fault.sentence() + " ("
+                                        + fault.code() + ")"));
+            }
         }
 
         /** A line that cannot be remembered is listened to all the same. */
@@ -190,6 +204,9 @@ final class ProbeWires {
         public void changed(LinkState state) {
             if (state instanceof LinkState.Live) {
                 remember();
+                if (line.identity().isKnown()) {
+                    writeDown(line.identity());
+                }
             }
             desk.screen().execute(() -> set(probe, words(state)));
         }

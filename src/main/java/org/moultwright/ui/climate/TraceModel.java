@@ -219,6 +219,9 @@ final class TraceModel {
                         .toList(),
                 container
                         .map(place -> standing.residents(place, shown.from(), shown.to()))
+                        .orElse(List.of()),
+                container
+                        .map(place -> standing.remembered(place, shown.from(), shown.to()))
                         .orElse(List.of()))));
         String place = container.map(code -> code + ", ").orElse("");
         subtitle.set("%sprobe %s · %s".formatted(place, first.probe(), TraceWords.stretch(shown, desk.days())));

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.moultwright.domain.RollUp;
-import org.moultwright.domain.RollUps;
 import org.moultwright.ui.chart.ReadingPyramid;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceWindow;
@@ -64,7 +63,7 @@ final class TraceSource {
                 .flatMap(stay -> standing.referenceCelsius(stay.container(), window.to()))
                 .map(celsius -> Excursions.of(rollUps, band(celsius, ALARM_CELSIUS), ALARM_AFTER, bridged))
                 .orElse(List.of());
-        ReadingPyramid readings = ReadingPyramid.of(RollUps.outline(rollUps), bridged, window.to());
+        ReadingPyramid readings = ReadingPyramid.of(rollUps, bridged, window.to());
         return new FetchedLine(probe, window, read.level(), readings, excursions);
     }
 

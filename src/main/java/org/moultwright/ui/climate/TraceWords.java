@@ -24,21 +24,22 @@ final class TraceWords {
                 : Stream.concat(Stream.of(trace.line()), trace.others().stream())
                         .map(line -> line.name() + " " + value(line, trace, instant))
                         .collect(Collectors.joining(", "));
-        return days.longDay(instant) + ", " + days.clock(instant) + ": " + value;
+        return days.longDay(instant) + ", " + days.clock(instant) + ": " + value + remembered(trace, instant);
     }
 
     static String whole(Trace trace) {
         return trace.line()
-                .readings()
-                .range(trace.from(), trace.to())
-                .map(range -> String.format(
-                        Locale.ROOT,
-                        "lowest %.1f, highest %.1f °C%s%s · shade = lowest to highest, hatched = silent",
-                        range.low(),
-                        range.high(),
-                        trace.line().isOutline() ? "" : String.format(Locale.ROOT, ", %,d good readings", range.good()),
-                        band(trace)))
-                .orElse("No good reading in this time.");
+                        .readings()
+                        .range(trace.from(), trace.to())
+                        .map(range -> String.format(
+                                Locale.ROOT,
+                                "lowest %.1f, highest %.1f °C%s%s · shade = lowest to highest, hatched = silent",
+                                range.low(),
+                                range.high(),
+                                readings(trace.line(), range.good()),
+                                band(trace)))
+                        .orElse("No good reading in this time.")
+                + (trace.remembered().isEmpty() ? "" : " · frame = thermometer");
     }
 
     /** "24 April to 4 May"; by the clock where it is short, with years where it is long. */
@@ -54,6 +55,19 @@ final class TraceWords {
                                 days.date(window.from()).getYear(),
                                 days.day(window.to()),
                                 days.date(window.to()).getYear());
+    }
+
+    private static String remembered(Trace trace, Instant instant) {
+        return trace.remembered().stream()
+                .filter(known -> known.holds(instant))
+                .map(known -> String.format(
+                        Locale.ROOT, "; a thermometer %.1f to %.1f °C", known.lowCelsius(), known.highCelsius()))
+                .collect(Collectors.joining());
+    }
+
+    private static String readings(Trace.Line line, int good) {
+        return String.format(
+                Locale.ROOT, line.isRolledUp() ? ", about %,d good readings" : ", %,d good readings", good);
     }
 
     private static String band(Trace trace) {

@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import javafx.beans.value.ObservableValue;
-import org.moultwright.settings.WallSetting;
+import org.moultwright.domain.ColdestWall;
 
 /**
  * What the keeper said of the coldest walls.
@@ -13,8 +13,8 @@ import org.moultwright.settings.WallSetting;
  * @param note keeps what is said of a container's wall; empty takes it back
  */
 public record WallBook(
-        ObservableValue<Map<String, WallSetting>> walls, BiConsumer<String, Optional<WallSetting>> note) {
-    Optional<WallSetting> of(String container) {
+        ObservableValue<Map<String, ColdestWall>> walls, BiConsumer<String, Optional<ColdestWall>> note) {
+    Optional<ColdestWall> of(String container) {
         return Optional.ofNullable(walls.getValue().get(container));
     }
 }

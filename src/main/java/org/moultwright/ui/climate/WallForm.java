@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import org.moultwright.settings.WallSetting;
+import org.moultwright.domain.ColdestWall;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Words;
@@ -30,11 +30,11 @@ final class WallForm extends VBox {
                 .map(ProbeRow::probe)
                 .filter(code -> !code.equals(model.chosenProperty().get()))
                 .forEach(probe.getItems()::add);
-        Optional<WallSetting> said = model.wall();
-        probe.setValue(said.flatMap(WallSetting::probe).orElse(NO_PROBE));
+        Optional<ColdestWall> said = model.wall();
+        probe.setValue(said.flatMap(ColdestWall::probe).orElse(NO_PROBE));
         below.textProperty()
-                .set(Double.toString(said.map(WallSetting::belowAirCelsius).orElse(1.5)));
-        sd.textProperty().set(Double.toString(said.map(WallSetting::sdCelsius).orElse(1.0)));
+                .set(Double.toString(said.map(ColdestWall::belowAirCelsius).orElse(1.5)));
+        sd.textProperty().set(Double.toString(said.map(ColdestWall::sdCelsius).orElse(1.0)));
         below.disableProperty().bind(probe.valueProperty().isNotEqualTo(NO_PROBE));
         sd.disableProperty().bind(below.disableProperty());
         HBox numbers = new HBox(below, Words.muted("±"), sd, Words.muted("°C"));
@@ -60,7 +60,7 @@ final class WallForm extends VBox {
 
     private void keep() {
         if (!probe.getValue().equals(NO_PROBE)) {
-            end(Optional.of(WallSetting.measuredBy(probe.getValue())));
+            end(Optional.of(ColdestWall.measuredBy(probe.getValue())));
             return;
         }
         Optional<Double> kelvin = number(below);
@@ -69,11 +69,11 @@ final class WallForm extends VBox {
         sd.problemProperty().set(giveOrTake.filter(value -> value <= 10).isPresent() ? "" : "Write 0 to 10.");
         if (below.problemProperty().get().isEmpty()
                 && sd.problemProperty().get().isEmpty()) {
-            end(Optional.of(WallSetting.below(kelvin.orElseThrow(), giveOrTake.orElseThrow())));
+            end(Optional.of(ColdestWall.below(kelvin.orElseThrow(), giveOrTake.orElseThrow())));
         }
     }
 
-    private void end(Optional<WallSetting> wall) {
+    private void end(Optional<ColdestWall> wall) {
         model.say(wall);
         close.run();
     }

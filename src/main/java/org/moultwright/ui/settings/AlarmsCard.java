@@ -1,5 +1,6 @@
 package org.moultwright.ui.settings;
 
+import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
@@ -28,6 +29,12 @@ final class AlarmsCard extends VBox {
         grid.addRow(1, Words.plain("Too warm above"), high, Words.caption("°C, after five minutes"));
         grid.addRow(2, Words.plain("Too cool below"), low, Words.caption("°C, after five minutes"));
         grid.addRow(3, Words.plain("Far too cold below"), veryLow, Words.caption("°C, after a minute"));
+        ChoiceRow<Boolean> walls = new ChoiceRow<>(
+                List.of(true, false),
+                watched -> watched ? "Warn" : "Do not warn",
+                model.settingsProperty().map(settings -> settings.alarms().isWallWatched()),
+                watched -> model.choose(alarms().wallWatched(watched)));
+        grid.addRow(4, Words.plain("Water on a wall"), walls, Words.caption("after half an hour"));
         problem.managedProperty().bind(problem.textProperty().isNotEmpty());
         getChildren()
                 .add(Card.titled(
@@ -35,6 +42,8 @@ final class AlarmsCard extends VBox {
                         Words.wrapped(Words.muted("In a container with a set-point these move along with it: "
                                 + "they are meant for 27 °C. None rises above far too warm.")),
                         grid,
+                        Words.wrapped(Words.caption(
+                                "Water is looked for where you said on the climate screen how cold the wall is.")),
                         problem));
         show();
     }

@@ -16,13 +16,13 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableObjectValue;
+import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.Stage;
 import org.moultwright.settings.AlarmSettings;
 import org.moultwright.settings.PlanSettings;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
 import org.moultwright.settings.Theme;
-import org.moultwright.settings.WallSetting;
 import org.moultwright.task.Outcome;
 import org.moultwright.task.Runner;
 import org.moultwright.text.Vocabulary;
@@ -89,8 +89,8 @@ public final class SettingsViewModel {
     }
 
     /** Notes how cold the coldest wall of a container is; empty takes back what was said. */
-    public void wall(String container, Optional<WallSetting> wall) {
-        Map<String, WallSetting> walls = new TreeMap<>(settings.get().walls());
+    public void wall(String container, Optional<ColdestWall> wall) {
+        Map<String, ColdestWall> walls = new TreeMap<>(settings.get().walls());
         walls.remove(container);
         wall.ifPresent(said -> walls.put(container, said));
         change(settings.get().withWalls(walls));

@@ -31,7 +31,8 @@ class SimulatedAlarmsTest {
         "PROBE_FALLEN, 20",
         "BATTERY_FLAT, 1",
         "PROBE_STUCK, 181",
-        "THERMOSTAT_DRIFTS, 1680"
+        "THERMOSTAT_DRIFTS, 1680",
+        "VENTS_SHUT, 300"
     })
     void eachFaultIsFoundWithinItsBound(Fault fault, long minutes) {
         LongStream.range(0, SEEDS).forEach(seed -> {
@@ -52,6 +53,7 @@ class SimulatedAlarmsTest {
             assertThat(AlarmStudy.afterFault(Fault.BATTERY_FLAT, seed)).containsKey(AlarmKind.SILENT);
             assertThat(AlarmStudy.afterFault(Fault.PROBE_STUCK, seed)).containsKey(AlarmKind.STUCK);
             assertThat(AlarmStudy.afterFault(Fault.THERMOSTAT_DRIFTS, seed)).containsKey(AlarmKind.DRIFT);
+            assertThat(AlarmStudy.afterFault(Fault.VENTS_SHUT, seed)).containsKey(AlarmKind.CONDENSATION);
         });
     }
 }

@@ -39,7 +39,9 @@ public final class SimulatedIncubator {
         /** The probe goes on saying its last value. */
         PROBE_STUCK,
         /** The thermostat comes to hold the inside 0.8 K warmer, over a day. */
-        THERMOSTAT_DRIFTS
+        THERMOSTAT_DRIFTS,
+        /** The vents are shut over a soaked liner: the air grows moist until its water settles on the wall. */
+        VENTS_SHUT
     }
 
     private final SplittableRandom random;
@@ -60,11 +62,14 @@ public final class SimulatedIncubator {
     private final List<int[]> doorSteps = new ArrayList<>();
     private final Set<Integer> lostSteps = new HashSet<>();
 
+    private final SimulatedMoisture moisture;
+
     private double insideCelsius;
     private double airCelsius;
     private double probeCelsius;
     private double slowNoiseCelsius;
     private double saidCelsius = Double.NaN;
+    private double saidPercent = Double.NaN;
     private boolean isHeating;
     private int step;
 
@@ -90,6 +95,7 @@ public final class SimulatedIncubator {
         this.insideCelsius = SET_POINT_CELSIUS + thermostatOffCelsius;
         this.airCelsius = insideCelsius;
         this.probeCelsius = insideCelsius;
+        this.moisture = new SimulatedMoisture(seed);
         openDoors(days);
         loseReadings(days);
     }
@@ -100,17 +106,24 @@ public final class SimulatedIncubator {
         heat(room);
         breathe(room);
         slowNoiseCelsius += -slowNoiseCelsius * STEP_MINUTES / 60 + 0.008 * random.nextGaussian();
-        double around = fault == Fault.PROBE_FALLEN && step >= faultStep ? room : airCelsius;
+        double around = isFallen() ? room : airCelsius;
+        moisture.pass(
+                STEP_MINUTES, airCelsius, room, isOpen() ? 10 : 1, fault == Fault.VENTS_SHUT && step >= faultStep);
         probeCelsius += (around - probeCelsius) * Math.min(1, STEP_MINUTES / probeLagMinutes);
         if (!(fault == Fault.PROBE_STUCK && step >= faultStep)) {
             double indicated = probeCelsius + probeOffCelsius + slowNoiseCelsius + noiseCelsius * random.nextGaussian();
             saidCelsius = Math.round(indicated / LAST_DIGIT) * LAST_DIGIT;
+            saidPercent = isFallen() ? SimulatedMoisture.ROOM_PERCENT : moisture.saidPercent(airCelsius);
         }
         boolean isLost = lostSteps.contains(step) || isBatteryGone();
         step++;
         Instant at = START.plusSeconds((long) step * STEP_SECONDS);
         Observation.Sample sample = new Observation.Sample(
-                saidCelsius, saidCelsius - probeOffCelsius, Double.NaN, SET_POINT_CELSIUS, Optional.empty());
+                saidCelsius,
+                saidCelsius - probeOffCelsius,
+                saidPercent,
+                SET_POINT_CELSIUS,
+                Optional.of(moisture.risk(saidCelsius - probeOffCelsius, saidPercent, airCelsius, room)));
         return new Observation(at, STEP_SECONDS * 1000L, isLost ? Optional.empty() : Optional.of(sample));
     }
 
@@ -134,13 +147,21 @@ public final class SimulatedIncubator {
     }
 
     private void breathe(double room) {
-        boolean isOpen = isDoorOpen() || (fault == Fault.DOOR_LEFT_OPEN && step >= faultStep);
+        boolean isOpen = isOpen();
         double target = isOpen ? 0.85 * room + 0.15 * insideCelsius : insideCelsius;
         double minutes = isOpen ? 3 : 4;
         airCelsius += (target - airCelsius) * STEP_MINUTES / minutes;
         if (isOpen) {
             insideCelsius += (room - insideCelsius) * STEP_MINUTES / 90;
         }
+    }
+
+    private boolean isFallen() {
+        return fault == Fault.PROBE_FALLEN && step >= faultStep;
+    }
+
+    private boolean isOpen() {
+        return isDoorOpen() || (fault == Fault.DOOR_LEFT_OPEN && step >= faultStep);
     }
 
     private double swingNow() {

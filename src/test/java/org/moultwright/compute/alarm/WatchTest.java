@@ -20,7 +20,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.moultwright.compute.psychro.WallState;
 import org.moultwright.domain.AlarmKind;
 
 class WatchTest {
@@ -126,19 +125,42 @@ class WatchTest {
     @Test
     void aWallThatStaysWetIsCondensationAndOneWettedInPassingIsNot() {
         for (int i = 0; i < 170; i++) {
-            watching.readWall(WallState.WILL_WET, 10);
+            watching.readWall(-0.5, 10);
         }
-        watching.readWall(WallState.DRY, 10);
+        watching.readWall(1.5, 10);
         assertThat(watching.turns(CONDENSATION)).isEmpty();
 
         for (int i = 0; i < 182; i++) {
-            watching.readWall(WallState.WILL_WET, 10);
+            watching.readWall(-0.5, 10);
         }
         assertThat(watching.turns(CONDENSATION)).containsExactly(RAISED);
         for (int i = 0; i < 100; i++) {
-            watching.readWall(WallState.MAY_WET, 10);
+            watching.readWall(0.4, 10);
         }
         assertThat(watching.alarm(CONDENSATION).isActive()).isTrue();
+        for (int i = 0; i < 61; i++) {
+            watching.readWall(1.5, 10);
+        }
+        assertThat(watching.turns(CONDENSATION)).containsExactly(RAISED, CLEARED);
+    }
+
+    @Test
+    void aWallBelowTheDewPointByLessThanItsUncertaintyIsNoCondensation() {
+        for (int i = 0; i < 400; i++) {
+            watching.readWall(-0.2, 10);
+        }
+        assertThat(watching.turns(CONDENSATION)).isEmpty();
+    }
+
+    @Test
+    void condensationTellsHowFarTheWallIsFromTheDewPoint() {
+        for (int i = 0; i < 182; i++) {
+            watching.readWall(-0.5, 10);
+        }
+        assertThat(watching.events())
+                .filteredOn(event -> event.kind() == CONDENSATION)
+                .singleElement()
+                .satisfies(event -> assertThat(event.value()).isCloseTo(-0.5, within(1e-6)));
     }
 
     @Test

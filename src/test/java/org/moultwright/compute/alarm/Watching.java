@@ -5,7 +5,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.moultwright.compute.psychro.WallState;
+import org.moultwright.compute.psychro.CondensationRisk;
+import org.moultwright.compute.psychro.MeasuredAir;
 import org.moultwright.domain.AlarmKind;
 import org.moultwright.domain.AlarmTurn;
 
@@ -34,8 +35,11 @@ final class Watching {
         return sample(afterSeconds, new Observation.Sample(celsius, celsius, Double.NaN, Double.NaN, Optional.empty()));
     }
 
-    Watching readWall(WallState state, long afterSeconds) {
-        return sample(afterSeconds, new Observation.Sample(27, 27, 80, Double.NaN, Optional.of(state)));
+    /** Air at 27 °C and 80 %, and a wall so far above or below its dew point, known to within 0.3 K. */
+    Watching readWall(double aboveDewCelsius, long afterSeconds) {
+        MeasuredAir air = new MeasuredAir(27, 0, 80, 0);
+        CondensationRisk risk = air.risk(new MeasuredAir.Wall(air.air().dewPointCelsius() + aboveDewCelsius, 0.3));
+        return sample(afterSeconds, new Observation.Sample(27, 27, 80, Double.NaN, Optional.of(risk)));
     }
 
     Watching readSet(double celsius, double setPoint, long afterSeconds) {

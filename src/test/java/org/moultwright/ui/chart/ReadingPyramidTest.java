@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.RollUps;
 
 class ReadingPyramidTest {
     private static final Instant FROM = Instant.parse("2026-04-01T00:00:00Z");
@@ -24,7 +25,7 @@ class ReadingPyramidTest {
     void theRangeOfAnyStretchIsThatOfItsReadings(long seed) {
         Random random = new Random(seed);
         ReadingSeries readings = walk(random, 20_000);
-        ReadingPyramid pyramid = ReadingPyramid.of(readings, BRIDGED, FROM);
+        ReadingPyramid pyramid = ReadingPyramid.of(RollUps.each(readings), BRIDGED, FROM);
         for (int i = 0; i < 200; i++) {
             Instant from = FROM.plusSeconds(random.nextInt(20_000 * 60));
             Instant to = from.plusSeconds(1 + random.nextInt(15_000 * 60));
@@ -54,7 +55,8 @@ class ReadingPyramidTest {
             builder.add(FROM.toEpochMilli() + 60_000L * i, i == spike ? 40 : 27, Double.NaN, Quality.GOOD);
         }
         CalendarAxis axis = new CalendarAxis(ZoneOffset.UTC, FROM, FROM.plus(Duration.ofMinutes(200_000)), 0, 300);
-        Envelope envelope = ReadingPyramid.of(builder.build(), BRIDGED, FROM).envelope(axis);
+        Envelope envelope =
+                ReadingPyramid.of(RollUps.each(builder.build()), BRIDGED, FROM).envelope(axis);
         List<Envelope.Column> high = envelope.columns().stream()
                 .filter(column -> column.high() == 40)
                 .toList();
@@ -70,7 +72,8 @@ class ReadingPyramidTest {
             builder.add(FROM.toEpochMilli() + 60_000L * i + night, i < 25_003 ? 26 : 28, Double.NaN, Quality.GOOD);
         }
         CalendarAxis axis = new CalendarAxis(ZoneOffset.UTC, FROM, FROM.plus(Duration.ofDays(37)), 0, 500);
-        Envelope envelope = ReadingPyramid.of(builder.build(), BRIDGED, FROM).envelope(axis);
+        Envelope envelope =
+                ReadingPyramid.of(RollUps.each(builder.build()), BRIDGED, FROM).envelope(axis);
         assertThat(envelope.gaps()).hasSize(1);
         assertThat(envelope.columns()).allMatch(column -> column.low() == column.high());
         assertThat(envelope.columns()).filteredOn(Envelope.Column::afterGap).hasSize(1);
@@ -82,7 +85,7 @@ class ReadingPyramidTest {
         builder.add(FROM.toEpochMilli(), 27, Double.NaN, Quality.GOOD);
         CalendarAxis axis = new CalendarAxis(ZoneOffset.UTC, FROM, FROM.plus(Duration.ofHours(2)), 0, 500);
         Instant now = FROM.plus(Duration.ofHours(1));
-        assertThat(ReadingPyramid.of(builder.build(), BRIDGED, now)
+        assertThat(ReadingPyramid.of(RollUps.each(builder.build()), BRIDGED, now)
                         .envelope(axis)
                         .gaps())
                 .containsExactly(new Envelope.Gap(FROM.toEpochMilli(), now.toEpochMilli()));

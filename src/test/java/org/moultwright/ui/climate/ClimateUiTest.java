@@ -31,10 +31,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.device.DeviceException;
 import org.moultwright.device.profile.LineProfiles;
 import org.moultwright.device.serial.KnownLinesFile;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.ColdestWall;
+import org.moultwright.domain.Extremes;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
-import org.moultwright.settings.WallSetting;
 import org.moultwright.store.H2Store;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
@@ -49,9 +51,11 @@ import org.moultwright.ui.finder.FinderDesk;
 import org.moultwright.ui.finder.SpokenWire;
 import org.moultwright.ui.instrument.InstrumentDesk;
 import org.moultwright.ui.theme.Appearance;
+import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.LeftBeside;
 import org.moultwright.workflow.LinkState;
 import org.moultwright.workflow.NoteDisplay;
+import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ProbeLine;
 import org.moultwright.workflow.ProbeLinks;
 import org.moultwright.workflow.ProbeListener;
@@ -66,6 +70,8 @@ import org.testfx.framework.junit5.Start;
 
 @ExtendWith(ApplicationExtension.class)
 class ClimateUiTest {
+    private static final ProbeIdentity SENSOR = ProbeIdentity.ofSensor("28-1A2B");
+
     private final ObjectProperty<RoomView> room = new SimpleObjectProperty<>(RoomFixture.room());
     private final InventedWatch invented = new InventedWatch().tooWarm(true);
 
@@ -75,7 +81,7 @@ class ClimateUiTest {
     private final KnownLinesFile known = new KnownLinesFile(folder.resolve("probes.txt"));
     private final MemoryLog log = new MemoryLog();
     private final SpokenWire wire = new SpokenWire();
-    private final ObjectProperty<Map<String, WallSetting>> walls = new SimpleObjectProperty<>(Map.of());
+    private final ObjectProperty<Map<String, ColdestWall>> walls = new SimpleObjectProperty<>(Map.of());
     private H2Store store;
     private TraceChart chart;
     private final ObjectProperty<LeftBeside> beside = new SimpleObjectProperty<>(LeftBeside.NOTHING);
@@ -160,16 +166,16 @@ class ClimateUiTest {
     void theWallIsJudgedByWhatTheKeeperSaysAndWhatThatAssumesIsSaid(FxRobot robot) {
         robot.interact(() -> model.chosenProperty().set("P-1"));
         assertThat(model.airProperty().get().wall()).isEqualTo("Nothing tells how cold the wall is.");
-        robot.interact(() -> model.say(Optional.of(WallSetting.below(1.5, 1))));
+        robot.interact(() -> model.say(Optional.of(ColdestWall.below(1.5, 1))));
         // 27.0 °C, corrected, and 74 %: dew point 22.0 °C by Sonntag 1990.
         assertThat(model.airProperty().get().air()).contains("dew point 22.0 ±");
         assertThat(model.airProperty().get().wall()).startsWith("Wall 25.5 °C: stays dry, chance of water");
         assertThat(model.airProperty().get().assumes()).contains("as you said; nothing measures it");
-        robot.interact(() -> model.say(Optional.of(WallSetting.below(4.5, 1))));
+        robot.interact(() -> model.say(Optional.of(ColdestWall.below(4.5, 1))));
         assertThat(model.airProperty().get().wall()).contains("may get wet");
-        robot.interact(() -> model.say(Optional.of(WallSetting.below(8, 1))));
+        robot.interact(() -> model.say(Optional.of(ColdestWall.below(8, 1))));
         assertThat(model.airProperty().get().wall()).contains("most likely gets wet, air the box");
-        robot.interact(() -> model.say(Optional.of(WallSetting.measuredBy("P-2"))));
+        robot.interact(() -> model.say(Optional.of(ColdestWall.measuredBy("P-2"))));
         assertThat(model.airProperty().get().wall()).isEqualTo("The probe on the wall, P-2, is silent.");
     }
 
@@ -227,6 +233,25 @@ class ClimateUiTest {
         assertThat(log.series("P-9", Instant.EPOCH, RoomFixture.NOW.plusSeconds(1))
                         .size())
                 .isEqualTo(1);
+        assertThat(log.sensors).containsExactly(Map.entry("P-9", SENSOR));
+    }
+
+    @Test
+    void aThermometersLowestAndHighestAreFramedAndTold(FxRobot robot) {
+        Instant from = RoomFixture.NOW.minus(Duration.ofHours(20));
+        Extremes day = new Extremes("box 1", from, RoomFixture.NOW, 22.5, 29.4);
+        robot.interact(() -> room.set(with(day)));
+        Trace trace = model.traceProperty().get().orElseThrow();
+        assertThat(trace.remembered()).containsExactly(new Trace.Remembered(from, RoomFixture.NOW, 22.5, 29.4));
+        assertThat(model.readingWordsProperty().get()).endsWith("· frame = thermometer");
+        robot.interact(() -> chart.readingProperty().set(Optional.of(RoomFixture.NOW.minus(Duration.ofHours(2)))));
+        assertThat(model.readingWordsProperty().get()).endsWith("; a thermometer 22.5 to 29.4 °C");
+    }
+
+    private static RoomView with(Extremes day) {
+        BroodView brood = RoomFixture.broodA();
+        BroodRecord known = brood.record().withExtremes(List.of(day));
+        return RoomFixture.room(List.of(new BroodView(known, brood.trays(), brood.forecast())));
     }
 
     @Test
@@ -271,6 +296,9 @@ class ClimateUiTest {
     void everyStateIsPictured(FxRobot robot) {
         ScreenShots.of("climate", 1188, 752, this::pictured);
         ScreenShots.of("climate-large", 1828, 1032, this::pictured);
+        robot.interact(() -> room.set(
+                with(new Extremes("box 1", RoomFixture.NOW.minus(Duration.ofHours(20)), RoomFixture.NOW, 22.5, 29.4))));
+        ScreenShots.of("climate-frame", 1188, 752, this::pictured);
         robot.interact(() -> room.set(RoomView.EMPTY));
         ScreenShots.of("climate-empty", 1188, 752, this::pictured);
     }
@@ -285,7 +313,7 @@ class ClimateUiTest {
         return model.traceProperty().get().orElseThrow().window();
     }
 
-    private void note(String container, Optional<WallSetting> wall) {
+    private void note(String container, Optional<ColdestWall> wall) {
         walls.set(wall.map(said -> Map.of(container, said)).orElse(Map.of()));
     }
 
@@ -381,6 +409,7 @@ class ClimateUiTest {
         @Override
         public Link open(ProbeLine line, ProbeListener listener) {
             listener.changed(new LinkState.Live());
+            listener.identified(SENSOR);
             listener.heard(new ReadingLog.Logged(new Reading(RoomFixture.NOW, 26.4, Double.NaN, Quality.GOOD), "26.4"));
             model.disconnect("P-9");
             return () -> {};
@@ -390,7 +419,13 @@ class ClimateUiTest {
     private static final class MemoryLog implements ReadingLog {
         private final Map<String, ReadingSeries.Builder> appended = new TreeMap<>();
         private final ReadingSeries recorded = RoomFixture.readings();
+        private final Map<String, ProbeIdentity> sensors = new TreeMap<>();
         private boolean broken;
+
+        @Override
+        public void identified(String probe, ProbeIdentity sensor, Instant from) {
+            sensors.put(probe, sensor);
+        }
 
         @Override
         public List<Logged> append(String probe, List<Logged> readings) {
