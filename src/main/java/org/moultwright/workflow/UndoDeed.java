@@ -97,6 +97,12 @@ public final class UndoDeed {
                 deed.summary().brood(),
                 clock.instant(),
                 "Undone: " + deed.summary().words());
-        return new Deed(summary, Optional.of(deed.summary().id()), Deed.Content.ofEntries(reversals));
+        List<PotChanges> pots = deed.content().potChanges().stream()
+                .map(changes -> changes.reversal(ids))
+                .toList();
+        return new Deed(
+                summary,
+                Optional.of(deed.summary().id()),
+                Deed.Content.ofEntries(reversals).withPotChanges(pots));
     }
 }
