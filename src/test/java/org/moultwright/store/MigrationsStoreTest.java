@@ -87,7 +87,10 @@ class MigrationsStoreTest {
 
     @Test
     void aStoreThatKnewPotsLivedInHoldsWhatHappenedAndWhatWasTakenBack() throws IOException, URISyntaxException {
-        new PastStore(WITH_POTS_LIVED_IN, resource("/org/moultwright/store/past/version-6.store.gz").getParent())
+        new PastStore(
+                        WITH_POTS_LIVED_IN,
+                        resource("/org/moultwright/store/past/version-6.store.gz")
+                                .getParent())
                 .unpack(file);
         try (H2Store store = H2Store.open(file)) {
             BroodRecord record = store.book().find(PastStore.POTTED).orElseThrow();

@@ -13,6 +13,7 @@ import javafx.util.StringConverter;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.NumberField;
 import org.moultwright.ui.control.Words;
 

@@ -9,6 +9,7 @@ import javafx.scene.layout.VBox;
 import org.moultwright.domain.label.Paper;
 import org.moultwright.ui.control.ChoiceGroup;
 import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
 

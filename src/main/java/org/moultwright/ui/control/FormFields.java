@@ -1,25 +1,24 @@
-package org.moultwright.ui.potting;
+package org.moultwright.ui.control;
 
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.moultwright.ui.control.EntryField;
-import org.moultwright.ui.control.Words;
 
-/** Fields of the bench's forms: a small word over each, several in a row. */
-final class FormFields {
+/** Fields of forms: a small word over each, several in a row. */
+public final class FormFields {
     private FormFields() {}
 
     /** The field in the size of body text. */
-    static <F extends EntryField> F quiet(F field, String width) {
+    public static <F extends EntryField> F quiet(F field, String width) {
         field.getStyleClass().remove("big-entry");
         field.getStyleClass().add(width);
         return field;
     }
 
-    static VBox field(String caption, Node field) {
+    /** A field under its word. */
+    public static VBox field(String caption, Node field) {
         Label word = Words.caption(caption);
         word.setMinWidth(Region.USE_PREF_SIZE);
         VBox named = new VBox(word, field);
@@ -27,7 +26,8 @@ final class FormFields {
         return named;
     }
 
-    static HBox row(Node... fields) {
+    /** Fields side by side. */
+    public static HBox row(Node... fields) {
         HBox row = new HBox(fields);
         row.getStyleClass().add("form-row");
         return row;
