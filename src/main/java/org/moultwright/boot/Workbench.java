@@ -53,10 +53,11 @@ import org.moultwright.ui.intake.Intake;
 import org.moultwright.ui.intake.IntakeDesk;
 import org.moultwright.ui.intake.ReadingFileDialog;
 import org.moultwright.ui.plan.PlanChoices;
-import org.moultwright.ui.potting.PdfFileDialog;
+import org.moultwright.ui.label.LabelDesk;
+import org.moultwright.ui.label.PdfFileDialog;
 import org.moultwright.ui.potting.PottingDesk;
 import org.moultwright.ui.potting.PottingScreen;
-import org.moultwright.ui.potting.SystemPrinter;
+import org.moultwright.ui.label.SystemPrinter;
 import org.moultwright.ui.register.RegisterDesk;
 import org.moultwright.ui.register.RegisterScreen;
 import org.moultwright.ui.round.BegunDesk;
@@ -400,6 +401,11 @@ final class Workbench implements AutoCloseable {
                 undo,
                 new PdfHandOverSlips(),
                 new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the hand-over slip", "PDF", ".pdf")),
+                new LabelDesk(
+                        new PdfLabelPrinter(),
+                        new PdfFileDialog(this::window, HOME),
+                        new SystemPrinter(this::window),
+                        keeper),
                 keeper,
                 shell,
                 clock,

@@ -95,6 +95,8 @@ class EveryViewTest {
                         alone("register, some selected", RegisterPictures::selected),
                         alone("register, a code misread", RegisterPictures::misread),
                         alone("register, a hand-over slip", RegisterPictures::slip),
+                        alone("register, labels again", RegisterPictures::labels),
+                        alone("register, labels refused", RegisterPictures::labelsRefused),
                         alone("climate, a reading typed", IntakePictures::reading),
                         alone("climate, a lowest and highest", IntakePictures::extremes),
                         alone("climate, a file of readings", IntakePictures::file),

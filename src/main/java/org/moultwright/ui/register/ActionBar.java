@@ -20,7 +20,7 @@ final class ActionBar extends VBox {
     private final Label concerns = Words.strong("");
     private final HBox actions = new HBox();
 
-    ActionBar(RegisterViewModel model, Runnable openSlip) {
+    ActionBar(RegisterViewModel model, Runnable openSlip, Runnable openLabels) {
         this.model = model;
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
@@ -34,7 +34,8 @@ final class ActionBar extends VBox {
                         button("Moulted", "Ctrl + M", What.MOULTED),
                         button("Dead", "Ctrl + D", What.DIED),
                         button("Handed over", "Ctrl + H", What.HANDED_OVER),
-                        page("Slip", "hand-over slip", openSlip));
+                        page("Slip", "hand-over slip", openSlip),
+                page("Labels", "labels again", openLabels));
         actions.getStyleClass().add("pot-actions");
         getStyleClass().add("pot-bar");
         getChildren().addAll(whom, actions);

@@ -6,6 +6,7 @@ import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.control.SaveChooser;
+import org.moultwright.ui.label.LabelDesk;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.HandOverSlips;
 import org.moultwright.workflow.RoomView;
@@ -21,6 +22,7 @@ import org.moultwright.workflow.UndoDeed;
  * @param undo takes the last deed back
  * @param slips puts hand-over slips on paper
  * @param chooseSlip asks where a slip goes
+ * @param labels what labels are made with
  * @param runner runs all of this aside
  * @param saveLine is told what was saved
  * @param clock says when it is
@@ -34,6 +36,7 @@ public record RegisterDesk(
         UndoDeed undo,
         HandOverSlips slips,
         SaveChooser chooseSlip,
+        LabelDesk labels,
         Runner runner,
         SaveLine saveLine,
         InstantSource clock,

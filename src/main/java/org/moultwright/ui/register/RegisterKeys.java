@@ -24,6 +24,7 @@ final class RegisterKeys {
             new KeyHint("Ctrl + D", "dead: those selected; with Shift, all shown"),
             new KeyHint("Ctrl + H", "handed over: those selected; with Shift, all shown"),
             new KeyHint("Ctrl + S", "a hand-over slip for those selected"),
+            new KeyHint("Ctrl + P", "the labels of those selected, again"),
             new KeyHint("Esc", "show all again, then select none"));
 
     private RegisterKeys() {}

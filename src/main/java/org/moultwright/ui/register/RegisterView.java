@@ -33,12 +33,15 @@ final class RegisterView extends VBox {
     private final PageHeader header = new PageHeader("Register");
     private final Label disagreement = Words.wrapped(Words.styled("", "warn"));
 
-    /** @param openSlip opens a hand-over slip for the pots concerned */
-    RegisterView(RegisterViewModel model, Runnable openSlip) {
+    /**
+     * @param openSlip opens a hand-over slip for the pots concerned
+     * @param openLabels opens their labels
+     */
+    RegisterView(RegisterViewModel model, Runnable openSlip, Runnable openLabels) {
         this.model = model;
         this.scan = new ScanBar(model);
         this.table = new PotTable(model);
-        HBox columns = new HBox(pots(openSlip), new PotCard(model));
+        HBox columns = new HBox(pots(openSlip, openLabels), new PotCard(model));
         columns.getStyleClass().add("bench-columns");
         setVgrow(columns, Priority.ALWAYS);
         Card empty = new Card(new EmptyState(MaterialDesignF.FORMAT_LIST_BULLETED_SQUARE, RegisterWords.EMPTY));
@@ -71,7 +74,7 @@ final class RegisterView extends VBox {
         scan.takeFocus();
     }
 
-    private Node pots(Runnable openSlip) {
+    private Node pots(Runnable openSlip, Runnable openLabels) {
         filter.input().setPromptText("filter: code, brood, size, state");
         filter.textProperty().bindBidirectional(model.filterTextProperty());
         HBox kinds = new HBox();
@@ -94,7 +97,7 @@ final class RegisterView extends VBox {
         disagreement.managedProperty().bind(disagreement.textProperty().isNotEmpty());
         Region hairline = new Region();
         hairline.getStyleClass().add("hairline");
-        Card card = new Card(head, table, hairline, disagreement, new ActionBar(model, openSlip));
+        Card card = new Card(head, table, hairline, disagreement, new ActionBar(model, openSlip, openLabels));
         card.getStyleClass().add("pots-card");
         VBox.setVgrow(table, Priority.ALWAYS);
         HBox.setHgrow(card, Priority.ALWAYS);

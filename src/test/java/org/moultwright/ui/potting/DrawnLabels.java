@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import org.moultwright.workflow.DocumentException;
+import org.moultwright.workflow.CalibrationPage;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.LabelPrinter;
 import org.moultwright.workflow.PagePicture;
@@ -29,6 +30,20 @@ final class DrawnLabels implements LabelPrinter {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    @Override
+    public void save(CalibrationPage page, Path pdf) {
+        try {
+            Files.writeString(pdf, "calibration of " + page.sheet().title());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public PagePicture picture(CalibrationPage page, int widthPixels) {
+        return new PagePicture(widthPixels, 1, new int[widthPixels]);
     }
 
     @Override

@@ -6,14 +6,20 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.UUID;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.Parent;
+import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.label.LabelDesk;
+import org.moultwright.ui.label.SheetDimension;
+import org.moultwright.ui.label.SheetPrinter;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.HandOverSlip;
 import org.moultwright.workflow.InventedPots;
@@ -44,6 +50,7 @@ public final class RegisterPictures {
                 new UndoDeed(book, () -> NOW, UUID::randomUUID),
                 (slip, pdf) -> lastSlip = Optional.of(slip),
                 name -> Optional.of(Path.of(name)),
+                new LabelDesk(new PdfLabelPrinter(), name -> Optional.empty(), new NoPrinter(), new InlineRunner()),
                 new InlineRunner(),
                 (at, undo) -> {},
                 () -> NOW,
@@ -56,14 +63,14 @@ public final class RegisterPictures {
     public static Parent selected() {
         RegisterPictures register = new RegisterPictures();
         Stream.of(2, 3, 4, 5, 10).forEach(number -> register.model.scan(InventedPots.codeOf("26A", number)));
-        return new RegisterView(register.model, () -> {});
+        return new RegisterView(register.model, () -> {}, () -> {});
     }
 
     /** A code misread, the filter finding nothing. */
     public static Parent misread() {
         RegisterPictures register = new RegisterPictures();
         register.model.filterTextProperty().set("300 ml");
-        RegisterView view = new RegisterView(register.model, () -> {});
+        RegisterView view = new RegisterView(register.model, () -> {}, () -> {});
         register.model.scan("26A-001-Z");
         return view;
     }
@@ -77,6 +84,41 @@ public final class RegisterPictures {
         slip.begin(register.model.concerned());
         slip.fromProperty().set("An invented keeper\nInvented Lane 1");
         return new SlipView(slip, () -> {});
+    }
+
+    /** Labels again, on a sheet for round lids that was begun. */
+    public static Parent labels() {
+        RegisterPictures register = new RegisterPictures();
+        Stream.of(1, 2, 3, 4, 5, 6, 7).forEach(number -> register.model.scan(InventedPots.codeOf("26A", number)));
+        LabelsViewModel labels = new LabelsViewModel(register.desk);
+        labels.form().sheetProperty().set(LabelSheets.find("a4-4x6-round40").orElseThrow());
+        labels.form().firstCellProperty().set(OptionalInt.of(3));
+        labels.begin(register.model.concerned());
+        return new LabelsView(labels, () -> {});
+    }
+
+    /** Labels again, on a sheet of the keeper's own that is larger than its page; and no printer. */
+    public static Parent labelsRefused() {
+        RegisterPictures register = new RegisterPictures();
+        register.model.scan(InventedPots.codeOf("26A", 1));
+        LabelsViewModel labels = new LabelsViewModel(register.desk);
+        labels.begin(register.model.concerned());
+        labels.print();
+        labels.form().own().usedProperty().set(true);
+        labels.form().own().textProperty(SheetDimension.PAGE_WIDTH).set("150");
+        return new LabelsView(labels, () -> {});
+    }
+
+    private static final class NoPrinter implements SheetPrinter {
+        @Override
+        public boolean isThere() {
+            return false;
+        }
+
+        @Override
+        public Optional<Printing> choose(String title) {
+            return Optional.empty();
+        }
     }
 
     private void readAgain() {

@@ -141,6 +141,8 @@ class RegisterUiTest {
     void looksAsItShould() {
         ScreenShots.of("register-selected", 1188, 752, look -> RegisterPictures.selected());
         ScreenShots.of("register-misread", 1188, 752, look -> RegisterPictures.misread());
+        ScreenShots.of("register-labels", 1188, 752, look -> RegisterPictures.labels());
+        ScreenShots.of("register-labels-refused", 1188, 752, look -> RegisterPictures.labelsRefused());
         ScreenShots.of("register-slip", 1188, 752, look -> RegisterPictures.slip());
         assertThat(Path.of("target", "screenshots", "register-selected-dark.png"))
                 .isNotEmptyFile();

@@ -1,4 +1,4 @@
-package org.moultwright.ui.potting;
+package org.moultwright.ui.label;
 
 import javafx.scene.image.Image;
 import javafx.scene.image.PixelFormat;

@@ -1,7 +1,7 @@
-package org.moultwright.ui.potting;
+package org.moultwright.ui.label;
 
 import java.util.Optional;
-import org.moultwright.domain.label.Paper;
+import org.moultwright.domain.label.PageSize;
 import org.moultwright.workflow.PagePicture;
 
 /** The printers of this machine. Used on the thread of the screen. */
@@ -14,8 +14,8 @@ public interface SheetPrinter {
 
     /** Sheets on their way to a printer. */
     interface Printing {
-        /** Puts one sheet out at its full size; false if the printer would not take it. */
-        boolean print(PagePicture page, Paper paper);
+        /** Puts one sheet out at its full size; false if the printer would not take it or knows no such paper. */
+        boolean print(PagePicture page, PageSize paper);
 
         /** Says that the last sheet was put out, or that no more comes; false if the printer would not take them. */
         boolean end();

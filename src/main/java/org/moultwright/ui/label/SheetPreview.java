@@ -1,4 +1,4 @@
-package org.moultwright.ui.potting;
+package org.moultwright.ui.label;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +10,7 @@ import javafx.scene.control.Label;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.Region;
 import org.moultwright.domain.label.Box;
+import org.moultwright.domain.label.LabelShape;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.workflow.PagePicture;
 
@@ -18,21 +19,23 @@ import org.moultwright.workflow.PagePicture;
  * greyed. A click on a label of the first sheet makes it the first free one.
  */
 final class SheetPreview extends Region {
-    private final PottingViewModel model;
+    private final SheetForm form;
+    private final PreviewModel preview;
     private final Region paper = new Region();
     private final ImageView print = new ImageView();
     private final List<Label> cells = new ArrayList<>();
 
-    SheetPreview(PottingViewModel model) {
-        this.model = model;
+    SheetPreview(SheetForm form, PreviewModel preview) {
+        this.form = form;
+        this.preview = preview;
         paper.getStyleClass().add("paper");
         print.setMouseTransparent(true);
         getStyleClass().add("sheet-preview");
-        model.form().whenChanged(this::showCells);
-        model.preview().pageProperty().addListener((observed, before, now) -> showCells());
-        model.preview().pictureProperty().addListener((observed, before, now) -> showPicture(now));
+        form.whenChanged(this::showCells);
+        preview.pageProperty().addListener((observed, before, now) -> showCells());
+        preview.pictureProperty().addListener((observed, before, now) -> showPicture(now));
         showCells();
-        showPicture(model.preview().pictureProperty().get());
+        showPicture(preview.pictureProperty().get());
     }
 
     @Override
@@ -60,13 +63,13 @@ final class SheetPreview extends Region {
     }
 
     private LabelSheet sheet() {
-        return model.form().laidSheet();
+        return form.laidSheet();
     }
 
     private void showCells() {
         cells.clear();
-        int used = model.preview().pageProperty().get() == 0
-                ? model.form().firstCell().orElse(1) - 1
+        int used = preview.pageProperty().get() == 0
+                ? form.firstCell().orElse(1) - 1
                 : 0;
         for (int cell = 1; cell <= sheet().cells(); cell++) {
             cells.add(cell(cell, cell <= used));
@@ -81,12 +84,15 @@ final class SheetPreview extends Region {
         Label cell = new Label(isUsed ? "used" : "");
         cell.setAlignment(Pos.CENTER);
         cell.getStyleClass().setAll("label-cell");
+        if (sheet().shape() == LabelShape.ROUND) {
+            cell.getStyleClass().add("round");
+        }
         if (isUsed) {
             cell.getStyleClass().add("used");
         }
         cell.setOnMouseClicked(event -> {
-            if (model.preview().pageProperty().get() == 0) {
-                model.form().firstCellProperty().set(OptionalInt.of(number));
+            if (preview.pageProperty().get() == 0) {
+                form.firstCellProperty().set(OptionalInt.of(number));
             }
         });
         return cell;

@@ -1,20 +1,24 @@
-package org.moultwright.ui.potting;
+package org.moultwright.ui.label;
 
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.print.PageLayout;
 import javafx.print.PageOrientation;
+import javafx.print.Paper;
 import javafx.print.Printer;
 import javafx.print.PrinterJob;
 import javafx.scene.Group;
 import javafx.scene.image.ImageView;
 import javafx.stage.Window;
-import org.moultwright.domain.label.Paper;
+import org.moultwright.domain.label.PageSize;
 import org.moultwright.workflow.PagePicture;
 
 /** The machine's own printers and its own dialogue to choose one. */
 public final class SystemPrinter implements SheetPrinter {
     private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
+
+    /** Printers round their papers' sizes. */
+    private static final double CUT_MILLIMETRES = 1;
 
     private final Supplier<Window> owner;
 
@@ -41,9 +45,13 @@ public final class SystemPrinter implements SheetPrinter {
 
     private record Sheets(PrinterJob job) implements Printing {
         @Override
-        public boolean print(PagePicture page, Paper paper) {
+        public boolean print(PagePicture page, PageSize paper) {
+            Optional<Paper> known = known(paper);
+            if (known.isEmpty()) {
+                return false;
+            }
             PageLayout layout = job.getPrinter()
-                    .createPageLayout(size(paper), PageOrientation.PORTRAIT, Printer.MarginType.HARDWARE_MINIMUM);
+                    .createPageLayout(known.get(), PageOrientation.PORTRAIT, Printer.MarginType.HARDWARE_MINIMUM);
             ImageView sheet = new ImageView(Pictures.image(page));
             sheet.setFitWidth(paper.widthMillimetres() * POINTS_PER_MILLIMETRE);
             sheet.setFitHeight(paper.heightMillimetres() * POINTS_PER_MILLIMETRE);
@@ -58,8 +66,16 @@ public final class SystemPrinter implements SheetPrinter {
             return job.endJob();
         }
 
-        private static javafx.print.Paper size(Paper paper) {
-            return paper == Paper.A4 ? javafx.print.Paper.A4 : javafx.print.Paper.NA_LETTER;
+        /** The printer's own paper of that size; the toolkit cannot make one the printer does not have. */
+        private Optional<Paper> known(PageSize page) {
+            return job.getPrinter().getPrinterAttributes().getSupportedPapers().stream()
+                    .filter(paper -> isAbout(paper.getWidth(), page.widthMillimetres())
+                            && isAbout(paper.getHeight(), page.heightMillimetres()))
+                    .findFirst();
+        }
+
+        private static boolean isAbout(double points, double millimetres) {
+            return Math.abs(points / POINTS_PER_MILLIMETRE - millimetres) <= CUT_MILLIMETRES;
         }
     }
 }

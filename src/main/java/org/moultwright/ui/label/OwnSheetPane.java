@@ -1,13 +1,14 @@
-package org.moultwright.ui.potting;
+package org.moultwright.ui.label;
 
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.label.Paper;
-import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.ToggleChip;
@@ -30,7 +31,7 @@ final class OwnSheetPane extends VBox {
         Label problem = Words.wrapped(Words.styled("", "problem"));
         problem.textProperty().bind(own.problemProperty());
         problem.managedProperty().bind(own.problemProperty().isNotEmpty());
-        VBox dimensions = new VBox(row(0), row(IN_A_ROW), problem);
+        VBox dimensions = new VBox(row(0), row(IN_A_ROW), row(2 * IN_A_ROW), problem);
         dimensions.getStyleClass().addAll("entry", "own-sheet");
         dimensions.visibleProperty().bind(own.usedProperty());
         dimensions.managedProperty().bind(own.usedProperty());
@@ -41,13 +42,15 @@ final class OwnSheetPane extends VBox {
     private Node papers() {
         HBox papers = new HBox();
         papers.getStyleClass().add("span-chips");
-        ChoiceGroup<Paper> group = new ChoiceGroup<>(own.paperProperty(), own.paperProperty()::set);
         for (Paper paper : Paper.values()) {
-            ToggleChip chip = new ToggleChip(paper.title());
-            chip.getStyleClass().add("small-chip");
-            group.add(chip, paper);
-            papers.getChildren().add(chip);
+            Button button = Buttons.secondary(paper.title(), () -> own.choosePaper(paper));
+            button.getStyleClass().add("small-button");
+            papers.getChildren().add(button);
         }
+        ToggleChip round = new ToggleChip("Round labels");
+        round.getStyleClass().add("small-chip");
+        round.selectedProperty().bindBidirectional(own.roundProperty());
+        papers.getChildren().add(round);
         papers.visibleProperty().bind(own.usedProperty());
         papers.managedProperty().bind(own.usedProperty());
         return papers;
@@ -62,8 +65,7 @@ final class OwnSheetPane extends VBox {
     }
 
     private Node field(SheetDimension dimension) {
-        boolean isLength = dimension.ordinal() >= SheetDimension.WIDTH.ordinal();
-        String caption = isLength ? dimension.word() + ", mm" : dimension.word();
+        String caption = dimension.isCount() ? dimension.word() : dimension.word() + ", mm";
         EntryField field = FormFields.quiet(new EntryField(caption, NUMBER), "short-field");
         field.textProperty().bindBidirectional(own.textProperty(dimension));
         return FormFields.field(caption, field);

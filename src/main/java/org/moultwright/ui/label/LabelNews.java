@@ -1,36 +1,36 @@
-package org.moultwright.ui.potting;
+package org.moultwright.ui.label;
 
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 
-/** What the bench last said: something done, or something gone wrong, each in a sentence. */
-final class BenchNews {
+/** What was last said of labels: something done, or something gone wrong, each in a sentence. */
+public final class LabelNews {
     private final ReadOnlyStringWrapper done = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
 
-    ReadOnlyStringProperty doneProperty() {
+    public ReadOnlyStringProperty doneProperty() {
         return done.getReadOnlyProperty();
     }
 
-    ReadOnlyStringProperty problemProperty() {
+    public ReadOnlyStringProperty problemProperty() {
         return problem.getReadOnlyProperty();
     }
 
-    void done(String sentence) {
+    public void done(String sentence) {
         problem.set("");
         done.set(sentence);
     }
 
-    void failed(String sentence) {
+    public void failed(String sentence) {
         problem.set(sentence);
     }
 
-    void failed(RuntimeException fault, String what) {
-        failed(PottingWords.fault(fault, what));
+    public void failed(RuntimeException fault, String what) {
+        failed(LabelWords.fault(fault, what));
     }
 
     /** Something is being written: what was said of the time before is over. */
-    void pass() {
+    public void pass() {
         done.set("");
     }
 }

@@ -1,26 +1,25 @@
-package org.moultwright.ui.potting;
+package org.moultwright.ui.label;
 
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
-import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import org.moultwright.domain.label.LabelShape;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.domain.label.Paper;
 
 /** A sheet of labels by dimensions the keeper fills in, beginning with those of the sheet chosen last. */
-final class OwnSheet {
+public final class OwnSheet {
     private static final String UNREADABLE = "Every dimension is a number above 0, margins 0 or more, all in mm.";
 
     private final BooleanProperty used = new SimpleBooleanProperty(false);
-    private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
+    private final BooleanProperty round = new SimpleBooleanProperty(false);
     private final Map<SheetDimension, StringProperty> texts = new EnumMap<>(SheetDimension.class);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private LabelSheet lastSound = LabelSheets.A4_3X8;
@@ -33,15 +32,22 @@ final class OwnSheet {
         whenChanged(this::check);
     }
 
-    BooleanProperty usedProperty() {
+    public BooleanProperty usedProperty() {
         return used;
     }
 
-    ObjectProperty<Paper> paperProperty() {
-        return paper;
+    /** Whether each label is a circle. */
+    BooleanProperty roundProperty() {
+        return round;
     }
 
-    StringProperty textProperty(SheetDimension dimension) {
+    /** Takes over a known paper's size. */
+    void choosePaper(Paper paper) {
+        textProperty(SheetDimension.PAGE_WIDTH).set(SheetDimension.written(paper.widthMillimetres()));
+        textProperty(SheetDimension.PAGE_HEIGHT).set(SheetDimension.written(paper.heightMillimetres()));
+    }
+
+    public StringProperty textProperty(SheetDimension dimension) {
         return texts.computeIfAbsent(dimension, missing -> new SimpleStringProperty(""));
     }
 
@@ -70,14 +76,14 @@ final class OwnSheet {
             }
         };
         used.addListener((observed, before, now) -> unlessShowing.run());
-        paper.addListener((observed, before, now) -> unlessShowing.run());
+        round.addListener((observed, before, now) -> unlessShowing.run());
         texts.values().forEach(text -> text.addListener((observed, before, now) -> unlessShowing.run()));
     }
 
     /** Takes over the dimensions of a known sheet, to be changed from there. */
     void show(LabelSheet sheet) {
         showing = true;
-        paper.set(sheet.paper());
+        round.set(sheet.shape() == LabelShape.ROUND);
         texts.forEach((dimension, text) -> text.set(dimension.written(sheet)));
         showing = false;
         check();
@@ -85,7 +91,7 @@ final class OwnSheet {
 
     private void check() {
         try {
-            Optional<LabelSheet> sheet = SheetDimension.sheet(paper.get(), texts);
+            Optional<LabelSheet> sheet = SheetDimension.sheet(texts, round.get() ? LabelShape.ROUND : LabelShape.RECTANGLE);
             sheet.ifPresent(sound -> lastSound = sound);
             problem.set(sheet.isPresent() ? "" : UNREADABLE);
         } catch (IllegalArgumentException broken) {

@@ -1,4 +1,4 @@
-package org.moultwright.ui.potting;
+package org.moultwright.ui.label;
 
 import java.nio.file.Path;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package org.moultwright.ui.potting;
+package org.moultwright.ui.label;
 
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyIntegerProperty;
@@ -13,7 +13,7 @@ import org.moultwright.workflow.LabelPrinter;
 import org.moultwright.workflow.PagePicture;
 
 /** The sheet as it will be printed: which one is shown, and its picture, drawn aside. */
-final class PreviewModel {
+public final class PreviewModel {
     /** Twice the width it is shown at, so that codes stay crisp on dense screens. */
     private static final int PICTURE_PIXELS = 806;
 
@@ -27,18 +27,18 @@ final class PreviewModel {
     private Optional<Job> drawing = Optional.empty();
     private int latest;
 
-    PreviewModel(LabelPrinter printer, Runner runner) {
+    public PreviewModel(LabelPrinter printer, Runner runner) {
         this.printer = printer;
         this.runner = runner;
     }
 
     /** The job shown; none while the form does not make one. */
-    ReadOnlyObjectProperty<Optional<LabelJob>> jobProperty() {
+    public ReadOnlyObjectProperty<Optional<LabelJob>> jobProperty() {
         return job.getReadOnlyProperty();
     }
 
     /** The sheet shown, from 0. */
-    ReadOnlyIntegerProperty pageProperty() {
+    public ReadOnlyIntegerProperty pageProperty() {
         return page.getReadOnlyProperty();
     }
 
@@ -47,11 +47,11 @@ final class PreviewModel {
     }
 
     /** Why there is no picture, if it could not be drawn. */
-    ReadOnlyObjectProperty<Optional<RuntimeException>> faultProperty() {
+    public ReadOnlyObjectProperty<Optional<RuntimeException>> faultProperty() {
         return fault.getReadOnlyProperty();
     }
 
-    void show(Optional<LabelJob> next) {
+    public void show(Optional<LabelJob> next) {
         if (!next.equals(job.get())) {
             job.set(next);
             page.set(Math.min(page.get(), lastPage()));
@@ -60,7 +60,7 @@ final class PreviewModel {
     }
 
     /** Turns to a later sheet, or back. */
-    void turn(int by) {
+    public void turn(int by) {
         int turned = Math.max(0, Math.min(page.get() + by, lastPage()));
         if (turned != page.get()) {
             page.set(turned);
