@@ -20,7 +20,7 @@ import org.moultwright.ui.ToolkitThread;
 /**
  * What screens of the whole desk cost in a room of 60 broods, 400 trays, 20 000 animals and 5 000 pots, read with its
  * forecasts: opening each from another one until it is styled, laid out and drawn, a letter typed into the register's
- * filter, a step in the register, and the next tray of the round. Needs a display or a headless toolkit.
+ * filter, a step in the register, and the next tray of the round. What an unchanged window costs to be drawn stands beside. Needs a display or a headless toolkit.
  * Argument: times (15).
  */
 public final class ScreenBenchmark {
@@ -71,9 +71,18 @@ public final class ScreenBenchmark {
         }
         first.forEach((screen, once) -> report(screen + ", the first time", once));
         opening.forEach(ScreenBenchmark::report);
+        report("nothing changed, drawn again (baseline)", again());
         report("register: a letter typed into the filter", typing());
         report("register: a step from pot to pot", keys("register", KeyCode.DOWN));
         report("round: from tray to tray", keys("round", KeyCode.PAGE_DOWN));
+    }
+
+    private Stopwatch again() {
+        Stopwatch watch = new Stopwatch();
+        for (int time = 0; time < 3 * times; time++) {
+            watch.add(timed(() -> {}).median());
+        }
+        return watch;
     }
 
     private Stopwatch typing() {

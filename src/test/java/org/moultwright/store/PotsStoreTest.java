@@ -18,7 +18,10 @@ import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.PotEvent.What;
 import org.moultwright.domain.PotLife;
 import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.InventedPots;
+import org.moultwright.workflow.PotLabel;
+import org.moultwright.workflow.PotSlings;
 import org.moultwright.workflow.ReadingSource;
 import org.moultwright.workflow.TendPots;
 import org.moultwright.workflow.TendPots.Chosen;
@@ -102,6 +105,25 @@ class PotsStoreTest {
                 .withMessageStartingWith(a(1).pot() + " was still fed");
         assertThat(record(SECOND).potEvents()).isEmpty();
         assertThat(store.check().problems()).isEmpty();
+    }
+
+    /** Otherwise another pot given the same code later would have fed before it was filled. */
+    @Test
+    void aPottingStaysWhileWhatHappenedToItsPotsStands() {
+        String code = InventedPots.codeOf("26A", 5);
+        Deed.Summary potted = new PotSlings(store.book(), () -> NOW, UUID::randomUUID)
+                .save(new PotSlings.Potting(
+                        FIRST,
+                        NOW,
+                        List.of(new PotSlings.Outcome(
+                                "A1 26A", "30 ml", List.of(new PotLabel(code, "Invented species", "")), 0))));
+        Deed.Summary fed = tend(What.FED, new Chosen(FIRST, code)).summary();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> undo().undo(potted.id()))
+                .withMessage("'" + code + " fed' was written later and rests on it. Take that back first.");
+        undo().undo(fed.id());
+        assertThat(undo().undo(potted.id())).isEqualTo(potted);
+        assertThat(record(FIRST).pots()).hasSize(4);
     }
 
     @Test
