@@ -115,7 +115,8 @@ final class CalibrationDocument {
         SheetText words = SheetText.of(words(), fonts.plain(), SIZE, width);
         float margin = PrinterDots.points(2);
         stream.setNonStrokingColor(1f, 1f, 1f);
-        stream.addRect(x(left) - margin, y(top) - words.height() - margin, width + 2 * margin, words.height() + 3 * margin);
+        stream.addRect(
+                x(left) - margin, y(top) - words.height() - margin, width + 2 * margin, words.height() + 3 * margin);
         stream.fill();
         stream.setNonStrokingColor(0f, 0f, 0f);
         line(stream, left, top, left + LINE_MILLIMETRES, top);

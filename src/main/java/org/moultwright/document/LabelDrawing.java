@@ -23,8 +23,8 @@ record LabelDrawing(PDPageContentStream stream, double pageHeightMillimetres, La
     private static final float ASCENT = 0.8f;
 
     void draw(PotLabel label, Box box, LabelShape shape) throws IOException {
-        CodeSquare square = CodeSquare.within(
-                label.code(), LabelLayout.roomDots(box, shape), LabelLayout.SMALLEST_MODULE_DOTS);
+        CodeSquare square =
+                CodeSquare.within(label.code(), LabelLayout.roomDots(box, shape), LabelLayout.SMALLEST_MODULE_DOTS);
         LabelLayout layout = LabelLayout.of(box, shape, square.sizeWithQuietZone());
         drawSquare(square, layout);
         drawText(label, layout.text(), layout.isCentred());

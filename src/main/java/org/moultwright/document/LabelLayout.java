@@ -80,8 +80,8 @@ record LabelLayout(Box square, int moduleDots, Box text, boolean isCentred) {
                 side);
         double end = radius * ROUND_TEXT_END;
         double half = Math.sqrt(inside * inside - end * end);
-        Box text = new Box(
-                middle - half, square.bottomMillimetres(), 2 * half, centre + end - square.bottomMillimetres());
+        Box text =
+                new Box(middle - half, square.bottomMillimetres(), 2 * half, centre + end - square.bottomMillimetres());
         return new LabelLayout(square, moduleDots, text, true);
     }
 

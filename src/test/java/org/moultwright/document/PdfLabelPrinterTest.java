@@ -152,8 +152,8 @@ class PdfLabelPrinterTest {
     @ParameterizedTest
     @CsvSource({"40, true", "25, true", "18, true", "14, false", "11, false"})
     void onARoundLabelEverythingStaysInsideTheCircle(double across, boolean isQr) {
-        LabelSheet sheet = new LabelSheet(
-                Paper.A4.page(), 1, 1, across, across, 20, 20, across, across, LabelShape.ROUND);
+        LabelSheet sheet =
+                new LabelSheet(Paper.A4.page(), 1, 1, across, across, 20, 20, across, across, LabelShape.ROUND);
         LabelJob job = job(sheet, 1, 1, PrintShift.NONE);
         assertReads(job, isQr);
         PrintedSheets printed = PrintedSheets.of(saved(job), 300);
@@ -180,13 +180,17 @@ class PdfLabelPrinterTest {
         if (sheet.paper().widthMillimetres() > 120) {
             Box last = sheet.cell(sheet.cells()).moved(shift);
             Box around = new Box(
-                    last.leftMillimetres() - 0.4, last.topMillimetres() - 0.4, last.widthMillimetres() / 2 + 0.8, last.heightMillimetres() + 0.8);
+                    last.leftMillimetres() - 0.4,
+                    last.topMillimetres() - 0.4,
+                    last.widthMillimetres() / 2 + 0.8,
+                    last.heightMillimetres() + 0.8);
             Box ink = printed.ink(0, around).orElseThrow();
             assertThat(ink.leftMillimetres()).isCloseTo(last.leftMillimetres(), within(0.45));
             assertThat(printed.text().replaceAll("\\s+", " "))
                     .contains("This line is 100 mm long", "right 1.5, down -0.5");
         }
-        assertThat(printer.picture(new CalibrationPage(sheet, shift, MADE_AT), 420).widthPixels())
+        assertThat(printer.picture(new CalibrationPage(sheet, shift, MADE_AT), 420)
+                        .widthPixels())
                 .isBetween(419, 421);
     }
 

@@ -24,11 +24,13 @@ public final class LabelSheets {
 
     /** For the lids of round pots. */
     private static final List<LabelSheet> ROUND = List.of(
-            round(4, 6, 40, 13.5, 14.5, 47, 46), round(6, 9, 25, 13.5, 12.5, 32, 30.625), round(9, 13, 18, 13.5, 8, 22, 21));
+            round(4, 6, 40, 13.5, 14.5, 47, 46),
+            round(6, 9, 25, 13.5, 12.5, 32, 30.625),
+            round(9, 13, 18, 13.5, 8, 22, 21));
 
     /** One label after another through the system's printer. */
-    private static final List<LabelSheet> ROLLS =
-            List.of(LabelSheet.ofRoll(57, 32), LabelSheet.ofRoll(50, 25), LabelSheet.ofRoll(40, 30), LabelSheet.ofRoll(30, 20));
+    private static final List<LabelSheet> ROLLS = List.of(
+            LabelSheet.ofRoll(57, 32), LabelSheet.ofRoll(50, 25), LabelSheet.ofRoll(40, 30), LabelSheet.ofRoll(30, 20));
 
     private LabelSheets() {}
 

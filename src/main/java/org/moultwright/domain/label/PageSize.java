@@ -31,7 +31,6 @@ public record PageSize(String title, String key, double widthMillimetres, double
         }
         String width = LabelSheet.plain(widthMillimetres);
         String height = LabelSheet.plain(heightMillimetres);
-        return new PageSize(
-                width + " × " + height + " mm", width + "x" + height, widthMillimetres, heightMillimetres);
+        return new PageSize(width + " × " + height + " mm", width + "x" + height, widthMillimetres, heightMillimetres);
     }
 }

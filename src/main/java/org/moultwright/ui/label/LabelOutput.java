@@ -61,19 +61,24 @@ public final class LabelOutput {
             news.failed(LabelWords.NO_PRINTER);
             return;
         }
-        desk.sheetPrinter().choose("Calibration page").ifPresent(printing -> desk.runner()
-                .<PagePicture>run(progress -> desk.printer().picture(page, widthPixels(page.sheet())), outcome -> {
-                    boolean isTaken = outcome instanceof Outcome.Done<PagePicture> drawn
-                            && printing.print(drawn.value(), page.sheet().paper());
-                    boolean isOut = printing.end() && isTaken;
-                    if (outcome instanceof Outcome.Failed<PagePicture> failed) {
-                        news.failed(failed.fault(), "Not printed");
-                    } else if (isOut) {
-                        news.done(LabelWords.CALIBRATION_PRINTED);
-                    } else {
-                        news.failed(LabelWords.notPrinted(1, page.sheet().paper()));
-                    }
-                }));
+        desk.sheetPrinter()
+                .choose("Calibration page")
+                .ifPresent(printing -> desk.runner()
+                        .<PagePicture>run(
+                                progress -> desk.printer().picture(page, widthPixels(page.sheet())), outcome -> {
+                                    boolean isTaken = outcome instanceof Outcome.Done<PagePicture> drawn
+                                            && printing.print(
+                                                    drawn.value(), page.sheet().paper());
+                                    boolean isOut = printing.end() && isTaken;
+                                    if (outcome instanceof Outcome.Failed<PagePicture> failed) {
+                                        news.failed(failed.fault(), "Not printed");
+                                    } else if (isOut) {
+                                        news.done(LabelWords.CALIBRATION_PRINTED);
+                                    } else {
+                                        news.failed(LabelWords.notPrinted(
+                                                1, page.sheet().paper()));
+                                    }
+                                }));
     }
 
     private static int widthPixels(LabelSheet sheet) {

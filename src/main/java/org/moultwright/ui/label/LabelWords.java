@@ -34,7 +34,8 @@ public final class LabelWords {
     }
 
     public static String notPrinted(int sheet, PageSize page) {
-        boolean isPaper = Stream.of(Paper.values()).anyMatch(paper -> paper.page().equals(page));
+        boolean isPaper =
+                Stream.of(Paper.values()).anyMatch(paper -> paper.page().equals(page));
         return "Sheet %d was not printed: the printer did not take it. See to the printer, then print again."
                         .formatted(sheet)
                 + (isPaper

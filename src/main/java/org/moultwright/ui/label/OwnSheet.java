@@ -91,7 +91,8 @@ public final class OwnSheet {
 
     private void check() {
         try {
-            Optional<LabelSheet> sheet = SheetDimension.sheet(texts, round.get() ? LabelShape.ROUND : LabelShape.RECTANGLE);
+            Optional<LabelSheet> sheet =
+                    SheetDimension.sheet(texts, round.get() ? LabelShape.ROUND : LabelShape.RECTANGLE);
             sheet.ifPresent(sound -> lastSound = sound);
             problem.set(sheet.isPresent() ? "" : UNREADABLE);
         } catch (IllegalArgumentException broken) {

@@ -38,7 +38,8 @@ public final class SheetCard extends VBox {
         Button button = Buttons.plain(word, () -> preview.turn(by));
         button.setAccessibleText(name);
         button.visibleProperty()
-                .bind(preview.jobProperty().map(job -> job.isPresent() && job.get().sheets() > 1));
+                .bind(preview.jobProperty()
+                        .map(job -> job.isPresent() && job.get().sheets() > 1));
         button.managedProperty().bind(button.visibleProperty());
         return button;
     }

@@ -68,9 +68,7 @@ final class SheetPreview extends Region {
 
     private void showCells() {
         cells.clear();
-        int used = preview.pageProperty().get() == 0
-                ? form.firstCell().orElse(1) - 1
-                : 0;
+        int used = preview.pageProperty().get() == 0 ? form.firstCell().orElse(1) - 1 : 0;
         for (int cell = 1; cell <= sheet().cells(); cell++) {
             cells.add(cell(cell, cell <= used));
         }

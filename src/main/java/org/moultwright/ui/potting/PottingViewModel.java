@@ -124,7 +124,10 @@ final class PottingViewModel {
             bench.get().ifPresent(open -> {
                 Bench.Labels labels = labels(open, form.prefix().orElseThrow());
                 deeds.keep(
-                        open.potting(labels, form.potSizeProperty().get(), desk.clock().instant()),
+                        open.potting(
+                                labels,
+                                form.potSizeProperty().get(),
+                                desk.clock().instant()),
                         preview.jobProperty().get().orElseThrow(),
                         job -> form.sheet().firstCellProperty().set(OptionalInt.of(LabelWords.nextFreeCell(job))));
             });
@@ -163,8 +166,7 @@ final class PottingViewModel {
         laid.takings()
                 .forEach(taking -> Stream.of(taking.takenProperty(), taking.pottedProperty(), taking.lostProperty())
                         .forEach(number -> number.addListener((observed, before, now) -> edited())));
-        laid.takings()
-                .forEach(taking -> taking.potSizeProperty().addListener((observed, before, now) -> edited()));
+        laid.takings().forEach(taking -> taking.potSizeProperty().addListener((observed, before, now) -> edited()));
         form.prefixProperty()
                 .set(PotPrefix.of(brood.record().brood(), room().now()).text());
         bench.set(Optional.of(laid));

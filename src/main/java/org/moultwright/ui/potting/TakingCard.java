@@ -96,9 +96,7 @@ final class TakingCard extends VBox {
         fields.add(taken);
         EntryField size = FormFields.quiet(new EntryField("pot size for " + tray, LabelCard.POT_SIZE), "number-field");
         size.textProperty().bindBidirectional(taking.potSizeProperty());
-        size.input()
-                .promptTextProperty()
-                .bind(model.potSizeProperty().map(ofAll -> ofAll.isBlank() ? "size" : ofAll));
+        size.input().promptTextProperty().bind(model.potSizeProperty().map(ofAll -> ofAll.isBlank() ? "size" : ofAll));
         Node ready = taking.ready() > 0
                 ? Words.whole(Words.plain(PottingWords.ready(taking, names, bench.stage())))
                 : Words.whole(Words.muted(PottingWords.ready(taking, names, bench.stage())));

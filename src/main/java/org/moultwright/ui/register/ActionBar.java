@@ -35,7 +35,7 @@ final class ActionBar extends VBox {
                         button("Dead", "Ctrl + D", What.DIED),
                         button("Handed over", "Ctrl + H", What.HANDED_OVER),
                         page("Slip", "hand-over slip", openSlip),
-                page("Labels", "labels again", openLabels));
+                        page("Labels", "labels again", openLabels));
         actions.getStyleClass().add("pot-actions");
         getStyleClass().add("pot-bar");
         getChildren().addAll(whom, actions);

@@ -24,14 +24,13 @@ final class LabelsView extends VBox {
     LabelsView(LabelsViewModel model, Runnable close) {
         PageHeader header = new PageHeader("Labels again", Buttons.secondary("Back", close));
         header.subtitleProperty().set("for the pots selected, with what stood on them the first time");
-        this.fields = new SheetFields(
-                model.form(), model.preview(), model::saveCalibration, model::printCalibration);
+        this.fields = new SheetFields(model.form(), model.preview(), model::saveCalibration, model::printCalibration);
         Label codes = Words.wrapped(Words.plain(""));
         codes.textProperty()
                 .bind(model.preview()
                         .jobProperty()
-                        .map(job -> job.map(made -> RegisterWords.labels(made.labels().size()) + ": "
-                                        + LabelWords.codes(made))
+                        .map(job -> job.map(made ->
+                                        RegisterWords.labels(made.labels().size()) + ": " + LabelWords.codes(made))
                                 .orElse("No labels until the sheet is sound.")));
         Button save = Buttons.primary("Save labels as PDF", model::save);
         Button print = Buttons.secondary("Print", model::print);

@@ -72,6 +72,9 @@ final class LabelsViewModel {
     }
 
     private void lay() {
-        preview.show(labels.isEmpty() ? Optional.empty() : form.job(labels, desk.clock().instant()));
+        preview.show(
+                labels.isEmpty()
+                        ? Optional.empty()
+                        : form.job(labels, desk.clock().instant()));
     }
 }

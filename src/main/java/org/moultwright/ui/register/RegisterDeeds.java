@@ -74,14 +74,15 @@ final class RegisterDeeds {
     }
 
     private void takeBack(Tended tended, Consumer<Tended> whenTakenBack) {
-        desk.runner().<Deed.Summary>run(progress -> desk.undo().undo(tended.summary().id()), outcome -> {
-            if (outcome instanceof Outcome.Failed<Deed.Summary> failed) {
-                refuse("Not undone: " + failed.fault().getMessage());
-            } else if (outcome instanceof Outcome.Done<Deed.Summary> undone) {
-                say("Taken back: " + undone.value().words() + ".");
-                whenTakenBack.accept(tended);
-                desk.readAgain().run();
-            }
-        });
+        desk.runner()
+                .<Deed.Summary>run(progress -> desk.undo().undo(tended.summary().id()), outcome -> {
+                    if (outcome instanceof Outcome.Failed<Deed.Summary> failed) {
+                        refuse("Not undone: " + failed.fault().getMessage());
+                    } else if (outcome instanceof Outcome.Done<Deed.Summary> undone) {
+                        say("Taken back: " + undone.value().words() + ".");
+                        whenTakenBack.accept(tended);
+                        desk.readAgain().run();
+                    }
+                });
     }
 }

@@ -67,8 +67,7 @@ class LabelSheetTest {
                 .isThrownBy(() -> new LabelSheet(Paper.A4.page(), 1, 1, 250, 37, 0, 0, 250, 37))
                 .withMessage("Labels 250 mm wide do not fit: they are at least 5 mm, and the page is 210 mm wide.");
         assertThatIllegalArgumentException()
-                .isThrownBy(() ->
-                        new LabelSheet(Paper.A4.page(), 1, 1, 30, 20, 0, 0, 30, 20, LabelShape.ROUND))
+                .isThrownBy(() -> new LabelSheet(Paper.A4.page(), 1, 1, 30, 20, 0, 0, 30, 20, LabelShape.ROUND))
                 .withMessage("Labels that are round are as high as wide: 20 is not 30 mm.");
     }
 

@@ -143,8 +143,7 @@ class PottingUiTest {
         assertThat(trays.record().pots())
                 .filteredOn(pot -> pot.tray().equals("A2"))
                 .hasSize(11)
-                .allMatch(pot ->
-                        pot.size().equals("60 ml") && pot.label().equals("sling 5 May 26, 60 ml"));
+                .allMatch(pot -> pot.size().equals("60 ml") && pot.label().equals("sling 5 May 26, 60 ml"));
         assertThat(trays.record().pots())
                 .filteredOn(pot -> pot.tray().equals("A1"))
                 .hasSize(22)
@@ -173,9 +172,7 @@ class PottingUiTest {
         robot.interact(() -> robot.lookup("Letter").<Button>query().fire());
         assertThat(field(robot, "page width, mm").getText()).isEqualTo("215.9");
         write(robot, "page height, mm", "0");
-        assertThat(says(
-                        robot,
-                        "A page is 10 to 1000 mm wide and high; there is at least one column and one row."))
+        assertThat(says(robot, "A page is 10 to 1000 mm wide and high; there is at least one column and one row."))
                 .isTrue();
     }
 
