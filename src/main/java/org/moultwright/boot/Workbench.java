@@ -21,6 +21,7 @@ import org.moultwright.boot.machine.TallyNotes;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.device.serial.KnownLinesFile;
 import org.moultwright.document.IcsCalendarFiles;
+import org.moultwright.document.PdfHandOverSlips;
 import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.document.PdfSitterSheets;
 import org.moultwright.domain.Brood;
@@ -51,11 +52,14 @@ import org.moultwright.ui.forecast.ForecastScreen;
 import org.moultwright.ui.intake.Intake;
 import org.moultwright.ui.intake.IntakeDesk;
 import org.moultwright.ui.intake.ReadingFileDialog;
+import org.moultwright.ui.label.LabelDesk;
+import org.moultwright.ui.label.PdfFileDialog;
+import org.moultwright.ui.label.SystemPrinter;
 import org.moultwright.ui.plan.PlanChoices;
-import org.moultwright.ui.potting.PdfFileDialog;
 import org.moultwright.ui.potting.PottingDesk;
 import org.moultwright.ui.potting.PottingScreen;
-import org.moultwright.ui.potting.SystemPrinter;
+import org.moultwright.ui.register.RegisterDesk;
+import org.moultwright.ui.register.RegisterScreen;
 import org.moultwright.ui.round.BegunDesk;
 import org.moultwright.ui.round.RoundDesk;
 import org.moultwright.ui.round.RoundScreen;
@@ -90,6 +94,7 @@ import org.moultwright.workflow.ShareTrays;
 import org.moultwright.workflow.StateBelief;
 import org.moultwright.workflow.TakeInFolders;
 import org.moultwright.workflow.TakeInReadings;
+import org.moultwright.workflow.TendPots;
 import org.moultwright.workflow.UndoDeed;
 import org.moultwright.workflow.WriteClimate;
 
@@ -384,7 +389,28 @@ final class Workbench implements AutoCloseable {
                                 shell,
                                 clock,
                                 days,
-                                words))));
+                                words))),
+                new LaterScreen(RegisterScreen.NAME, () -> register(book, undo)));
+    }
+
+    private Screen register(BroodBook book, UndoDeed undo) {
+        return RegisterScreen.of(new RegisterDesk(
+                roomView,
+                this::readAgain,
+                new TendPots(book, clock, UUID::randomUUID),
+                undo,
+                new PdfHandOverSlips(),
+                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the hand-over slip", "PDF", ".pdf")),
+                new LabelDesk(
+                        new PdfLabelPrinter(),
+                        new PdfFileDialog(this::window, HOME),
+                        new SystemPrinter(this::window),
+                        keeper),
+                keeper,
+                shell,
+                clock,
+                days,
+                settings.vocabularyProperty()));
     }
 
     private Screen forecast(PlanChoices plans, ScoreForecasts scores, ObservableObjectValue<Palette> palette) {

@@ -9,7 +9,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.moultwright.domain.label.LabelSheet;
-import org.moultwright.domain.label.Paper;
+import org.moultwright.domain.label.PageSize;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PotLabel;
 
@@ -45,7 +45,7 @@ final class LabelDocument {
 
     private void addPage(PDDocument document, int number, LabelFonts fonts) throws IOException {
         LabelSheet sheet = job.sheet();
-        Paper paper = sheet.paper();
+        PageSize paper = sheet.paper();
         PDPage page = new PDPage(new PDRectangle(
                 PrinterDots.points(paper.widthMillimetres()), PrinterDots.points(paper.heightMillimetres())));
         document.addPage(page);
@@ -54,7 +54,7 @@ final class LabelDocument {
             for (int cell = 1; cell <= sheet.cells(); cell++) {
                 int index = number * sheet.cells() + cell - job.firstCell();
                 if (index >= 0 && index < job.labels().size()) {
-                    drawing.draw(job.labels().get(index), sheet.cell(cell).moved(job.shift()));
+                    drawing.draw(job.labels().get(index), sheet.cell(cell).moved(job.shift()), sheet.shape());
                 }
             }
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.moultwright.domain.label.Box;
+import org.moultwright.domain.label.LabelShape;
 import org.moultwright.text.TaxonWords;
 import org.moultwright.workflow.PotLabel;
 
@@ -21,18 +22,19 @@ record LabelDrawing(PDPageContentStream stream, double pageHeightMillimetres, La
     /** The share of a line's height that lies above its baseline. */
     private static final float ASCENT = 0.8f;
 
-    void draw(PotLabel label, Box box) throws IOException {
-        CodeSquare square = CodeSquare.of(label.code());
-        LabelLayout layout = LabelLayout.of(box, square.sizeWithQuietZone());
+    void draw(PotLabel label, Box box, LabelShape shape) throws IOException {
+        CodeSquare square =
+                CodeSquare.within(label.code(), LabelLayout.roomDots(box, shape), LabelLayout.SMALLEST_MODULE_DOTS);
+        LabelLayout layout = LabelLayout.of(box, shape, square.sizeWithQuietZone());
         drawSquare(square, layout);
-        drawText(label, layout.text());
+        drawText(label, layout.text(), layout.isCentred());
     }
 
     /** All modules are one path, so that no renderer can leave a seam between two of them. */
     private void drawSquare(CodeSquare square, LabelLayout layout) throws IOException {
         double module = layout.moduleMillimetres();
-        double left = layout.square().leftMillimetres() + CodeSquare.QUIET_MODULES * module;
-        double top = layout.square().topMillimetres() + CodeSquare.QUIET_MODULES * module;
+        double left = layout.square().leftMillimetres() + square.quietModules() * module;
+        double top = layout.square().topMillimetres() + square.quietModules() * module;
         for (int row = 0; row < square.size(); row++) {
             for (int column = 0; column < square.size(); column++) {
                 if (square.isDark(column, row)) {
@@ -52,7 +54,7 @@ record LabelDrawing(PDPageContentStream stream, double pageHeightMillimetres, La
     }
 
     /** Every line as large as its width allows, then all together as the height allows, centred. */
-    private void drawText(PotLabel label, Box box) throws IOException {
+    private void drawText(PotLabel label, Box box, boolean isCentred) throws IOException {
         float width = PrinterDots.points(box.widthMillimetres());
         List<SizedLine> lines = Stream.of(
                         SizedLine.of(new TextLine(fonts.strong(), label.code()), width, LARGEST_CODE_POINTS),
@@ -70,7 +72,9 @@ record LabelDrawing(PDPageContentStream stream, double pageHeightMillimetres, La
         float top = middle + wanted * scale / 2;
         for (SizedLine line : lines) {
             float baseline = top - line.height() * scale * ASCENT;
-            show(line.text(), line.size() * scale, left, baseline);
+            float size = line.size() * scale;
+            float spare = isCentred ? (width - line.text().widthAt(size)) / 2 : 0;
+            show(line.text(), size, left + spare, baseline);
             top -= line.height() * scale;
         }
     }

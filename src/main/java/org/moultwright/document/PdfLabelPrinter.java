@@ -8,6 +8,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import org.moultwright.workflow.CalibrationPage;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.LabelPrinter;
 import org.moultwright.workflow.PagePicture;
@@ -22,7 +23,21 @@ public final class PdfLabelPrinter implements LabelPrinter {
 
     @Override
     public PagePicture picture(LabelJob job, int page, int widthPixels) {
-        try (PDDocument document = Loader.loadPDF(new LabelDocument(job).bytes())) {
+        return picture(new LabelDocument(job).bytes(), page, widthPixels);
+    }
+
+    @Override
+    public void save(CalibrationPage page, Path pdf) {
+        WholeFile.write(pdf, new CalibrationDocument(page).bytes());
+    }
+
+    @Override
+    public PagePicture picture(CalibrationPage page, int widthPixels) {
+        return picture(new CalibrationDocument(page).bytes(), 0, widthPixels);
+    }
+
+    private static PagePicture picture(byte[] pdf, int page, int widthPixels) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
             float scale = widthPixels / document.getPage(page).getMediaBox().getWidth();
             BufferedImage image = new PDFRenderer(document).renderImage(page, scale, ImageType.RGB);
             int width = image.getWidth();

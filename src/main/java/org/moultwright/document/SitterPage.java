@@ -1,8 +1,5 @@
 package org.moultwright.document;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.moultwright.workflow.SitterSheet;
@@ -23,14 +20,11 @@ final class SitterPage {
     /** In sizes: room for "Wed 13" and its box. */
     private static final float TICK_WIDTH = 5.2f;
 
-    private static final float HAIRLINE = 0.5f;
-
     private final LabelFonts fonts;
     private final float size;
     private final float width;
     private final float height;
-    private final List<Piece> pieces = new ArrayList<>();
-    private final List<Box> boxes = new ArrayList<>();
+    private final PageSketch sketch = new PageSketch();
     private float top = MARGIN;
 
     SitterPage(SitterSheet sheet, List<Tray> rows, LabelFonts fonts, float size) {
@@ -51,16 +45,7 @@ final class SitterPage {
     }
 
     void draw(PDPageContentStream stream) {
-        try {
-            stream.setLineWidth(HAIRLINE);
-            for (Box box : boxes) {
-                stream.addRect(box.left(), height - box.top() - box.height(), box.width(), box.height());
-                stream.stroke();
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException("a document cannot be made in memory", e);
-        }
-        pieces.forEach(piece -> piece.text().draw(stream, piece.left(), height - piece.top()));
+        sketch.draw(stream, height);
     }
 
     private void head(SitterSheet sheet) {
@@ -68,7 +53,7 @@ final class SitterPage {
         top += add(sheet.dates(), true, size * 1.3f, MARGIN, top, width);
         top += GAP / 2;
         float high = size * 2.4f;
-        boxes.add(new Box(MARGIN, top, width, high));
+        sketch.frame(MARGIN, top, width, high);
         add("Call: " + sheet.phone(), true, size * 1.3f, MARGIN + GAP / 2, top + high / 6, width - GAP);
         top += high + GAP;
     }
@@ -104,7 +89,7 @@ final class SitterPage {
                 left = MARGIN;
                 top += size * 1.6f;
             }
-            boxes.add(new Box(left, top + size * 0.2f, box, box));
+            sketch.frame(left, top + size * 0.2f, box, box);
             add(day, false, size - 1, left + box * 1.3f, top + size * 0.1f, step);
             left += step;
         }
@@ -130,16 +115,10 @@ final class SitterPage {
     }
 
     private void rule() {
-        boxes.add(new Box(MARGIN, top, width, 0));
+        sketch.rule(MARGIN, top, width);
     }
 
     private float add(String words, boolean isStrong, float points, float left, float from, float column) {
-        SheetText text = SheetText.of(words, isStrong ? fonts.strong() : fonts.plain(), points, column);
-        pieces.add(new Piece(text, left, from));
-        return text.height();
+        return sketch.add(isStrong ? fonts.strong() : fonts.plain(), words, points, left, from, column);
     }
-
-    private record Piece(SheetText text, float left, float top) {}
-
-    private record Box(float left, float top, float width, float height) {}
 }

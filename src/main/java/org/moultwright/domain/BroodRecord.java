@@ -21,6 +21,7 @@ import java.util.function.Function;
  * @param pots pots its animals went into
  * @param runUp what led to the sac
  * @param extremes what thermometers that remember their lowest and highest told of containers
+ * @param potEvents what happened to the animals in pots
  */
 public record BroodRecord(
         Brood brood,
@@ -34,7 +35,8 @@ public record BroodRecord(
         List<CareNote> care,
         List<Pot> pots,
         List<RunUpEvent> runUp,
-        List<Extremes> extremes) {
+        List<Extremes> extremes,
+        List<PotEvent> potEvents) {
 
     public BroodRecord {
         checks = List.copyOf(checks);
@@ -47,9 +49,10 @@ public record BroodRecord(
         pots = List.copyOf(pots);
         runUp = List.copyOf(runUp);
         extremes = List.copyOf(extremes);
+        potEvents = List.copyOf(potEvents);
     }
 
-    /** A brood around which no lowest and highest were written down. */
+    /** A brood around which no lowest and highest were written down, nor anything of its pots since they were filled. */
     public BroodRecord(
             Brood brood,
             Ledger ledger,
@@ -62,7 +65,20 @@ public record BroodRecord(
             List<CareNote> care,
             List<Pot> pots,
             List<RunUpEvent> runUp) {
-        this(brood, ledger, checks, stays, probeStays, setPoints, readings, mould, care, pots, runUp, List.of());
+        this(
+                brood,
+                ledger,
+                checks,
+                stays,
+                probeStays,
+                setPoints,
+                readings,
+                mould,
+                care,
+                pots,
+                runUp,
+                List.of(),
+                List.of());
     }
 
     /** A brood of which nothing is written yet. */
@@ -83,18 +99,56 @@ public record BroodRecord(
 
     /** This record with other facts of the brood itself. */
     public BroodRecord withBrood(Brood other) {
-        return new BroodRecord(other, ledger, checks, stays, probeStays, setPoints, readings, mould, care, pots, runUp);
+        return new BroodRecord(
+                other,
+                ledger,
+                checks,
+                stays,
+                probeStays,
+                setPoints,
+                readings,
+                mould,
+                care,
+                pots,
+                runUp,
+                extremes,
+                potEvents);
     }
 
     /** This record with another ledger. */
     public BroodRecord with(Ledger other) {
-        return new BroodRecord(brood, other, checks, stays, probeStays, setPoints, readings, mould, care, pots, runUp);
+        return new BroodRecord(
+                brood,
+                other,
+                checks,
+                stays,
+                probeStays,
+                setPoints,
+                readings,
+                mould,
+                care,
+                pots,
+                runUp,
+                extremes,
+                potEvents);
     }
 
     /** This record with other readings. */
     public BroodRecord withReadings(Map<String, ReadingSeries> others) {
         return new BroodRecord(
-                brood, ledger, checks, stays, probeStays, setPoints, others, mould, care, pots, runUp, extremes);
+                brood,
+                ledger,
+                checks,
+                stays,
+                probeStays,
+                setPoints,
+                others,
+                mould,
+                care,
+                pots,
+                runUp,
+                extremes,
+                potEvents);
     }
 
     /** This record with other places: where containers and probes were, and what containers were set to. */
@@ -111,23 +165,55 @@ public record BroodRecord(
                 care,
                 pots,
                 runUp,
-                extremes);
+                extremes,
+                potEvents);
     }
 
     /** This record with other probe stays. */
     public BroodRecord withProbeStays(List<ProbeStay> others) {
         return new BroodRecord(
-                brood, ledger, checks, stays, others, setPoints, readings, mould, care, pots, runUp, extremes);
+                brood, ledger, checks, stays, others, setPoints, readings, mould, care, pots, runUp, extremes,
+                potEvents);
     }
 
     /** This record with other lowest and highest values. */
     public BroodRecord withExtremes(List<Extremes> others) {
         return new BroodRecord(
-                brood, ledger, checks, stays, probeStays, setPoints, readings, mould, care, pots, runUp, others);
+                brood,
+                ledger,
+                checks,
+                stays,
+                probeStays,
+                setPoints,
+                readings,
+                mould,
+                care,
+                pots,
+                runUp,
+                others,
+                potEvents);
+    }
+
+    /** This record with other events of its pots. */
+    public BroodRecord withPotEvents(List<PotEvent> others) {
+        return new BroodRecord(
+                brood,
+                ledger,
+                checks,
+                stays,
+                probeStays,
+                setPoints,
+                readings,
+                mould,
+                care,
+                pots,
+                runUp,
+                extremes,
+                others);
     }
 
     /**
-     * What was written of this brood up to and including an instant: later entries, looks, notes, pots,
+     * What was written of this brood up to and including an instant: later entries, looks, notes, pots, events of pots,
      * readings, stays and lowest and highest values are left out, and a span that ended later counts as still open.
      */
     public BroodRecord until(Instant instant) {
@@ -162,7 +248,8 @@ public record BroodRecord(
                 upTo(instant, care, CareNote::at),
                 upTo(instant, pots, Pot::potted),
                 upTo(instant, runUp, RunUpEvent::at),
-                upTo(instant, extremes, Extremes::to));
+                upTo(instant, extremes, Extremes::to),
+                upTo(instant, potEvents, PotEvent::at));
     }
 
     private static <T> List<T> upTo(Instant instant, List<T> rows, Function<T, Instant> time) {

@@ -17,6 +17,8 @@ public record Cause(String words) {
     public static final Cause EARLIER_MISCOUNT = new Cause("earlier miscount");
     public static final Cause POTTED = new Cause("potted");
     public static final Cause LOST_IN_POTTING = new Cause("lost in potting");
+    public static final Cause DIED_IN_POT = new Cause("died in its pot");
+    public static final Cause HANDED_OVER = new Cause("handed over");
     public static final Cause MOVED = new Cause("moved");
     public static final Cause ISOLATED = new Cause("isolated");
 

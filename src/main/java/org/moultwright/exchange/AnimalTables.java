@@ -10,10 +10,9 @@ import org.moultwright.domain.Cause;
 import org.moultwright.domain.Check;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Look;
-import org.moultwright.domain.Pot;
 import org.moultwright.domain.Stage;
 
-/** The tables of animals: what was seen, where they went, and the pots. */
+/** The tables of animals in trays: what was seen, and where they went. */
 final class AnimalTables {
     static final String STAGES = "egg, postembryo, instar1, darkened or instar2";
 
@@ -31,15 +30,6 @@ final class AnimalTables {
             row -> new LookRow(
                     row.instant("time"), tray(row, "tray"), row.oneOf("stage", STAGES, Stage::fromKey), look(row)),
             AnimalTables::cells);
-
-    static final Table<Pot> POTS = new Table<>(
-            "pots.csv",
-            List.of("pot", "tray", "potted", "label"),
-            List.of("pot", "tray", "potted"),
-            Pot::potted,
-            row -> new Pot(row.required("pot"), tray(row, "tray"), row.instant("potted"), row.text("label")),
-            pot -> List.of(
-                    Cell.text(pot.code()), Cell.text(pot.tray()), Cell.instant(pot.potted()), Cell.text(pot.label())));
 
     private AnimalTables() {}
 
@@ -102,7 +92,7 @@ final class AnimalTables {
         return LedgerEntry.of(id, at, from, to, stage, count, cause);
     }
 
-    private static String tray(Row row, String column) throws Row.Unusable {
+    static String tray(Row row, String column) throws Row.Unusable {
         String code = row.required(column);
         if (!Account.fromCode(code).isTray()) {
             throw row.refuse(column, "a tray, not an account's name");

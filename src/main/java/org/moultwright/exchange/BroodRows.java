@@ -10,6 +10,7 @@ import org.moultwright.domain.Extremes;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.Pot;
+import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Reconciliation;
 import org.moultwright.domain.RunUpEvent;
@@ -27,7 +28,8 @@ record BroodRows(
         List<CareNote> care,
         List<Pot> pots,
         List<RunUpEvent> runUp,
-        List<Extremes> extremes) {
+        List<Extremes> extremes,
+        List<PotEvent> potEvents) {
 
     BroodRecord of(Brood brood, Reconciliation reconciliation) {
         return new BroodRecord(
@@ -42,6 +44,7 @@ record BroodRows(
                 care,
                 pots,
                 runUp,
-                extremes);
+                extremes,
+                potEvents);
     }
 }

@@ -39,6 +39,7 @@ final class FolderReader {
             "mould.csv",
             "care.csv",
             "pots.csv",
+            PotTables.EVENTS_FILE,
             "runup.csv",
             "extremes.csv");
 
@@ -59,6 +60,7 @@ final class FolderReader {
         RowIds ids = new RowIds(brood.map(Brood::code).orElse(""));
         PlaceChecks places = new PlaceChecks(problems);
         AccountChecks accounts = new AccountChecks(problems);
+        PotChecks pots = new PotChecks(problems);
         BroodRows rows = new BroodRows(
                 checks(ids, brood),
                 values(AnimalTables.moves(ids), accounts::moves),
@@ -67,9 +69,10 @@ final class FolderReader {
                 values(PlaceTables.SET_POINTS, places::setPoints),
                 values(NoteTables.mould(ids), notes -> {}),
                 values(NoteTables.care(ids), notes -> {}),
-                values(AnimalTables.POTS, places::pots),
+                values(PotTables.POTS, pots::codes),
                 values(NoteTables.runUp(ids), events -> {}),
-                values(PlaceTables.EXTREMES, places::extremes));
+                values(PlaceTables.EXTREMES, places::extremes),
+                values(PotTables.events(ids), pots::events));
         accounts.refuseUnknown(rows);
         places.noticeUnknown(rows);
         checkReadings(rows.probeStays());

@@ -17,6 +17,7 @@ import org.apache.commons.csv.CSVPrinter;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Check;
 import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.Pot;
 import org.moultwright.domain.ReadingSeries;
 
 /**
@@ -58,7 +59,8 @@ final class FolderWriter {
         moves(AnimalTables.moves(unused), record.ledger().standing());
         table(NoteTables.mould(unused), record.mould());
         table(NoteTables.care(unused), record.care());
-        table(AnimalTables.POTS, record.pots());
+        pots(record.pots());
+        table(PotTables.events(unused), record.potEvents());
         table(NoteTables.runUp(unused), record.runUp());
         table(PlaceTables.extremesOf(record.extremes()), record.extremes());
         readings(new TreeMap<>(record.readings()));
@@ -68,6 +70,11 @@ final class FolderWriter {
     private void moves(Table<LedgerEntry> table, List<LedgerEntry> moves) throws IOException {
         boolean noted = moves.stream().anyMatch(move -> !move.note().isEmpty());
         table(noted ? table : table.without(AnimalTables.NOTE), moves);
+    }
+
+    private void pots(List<Pot> pots) throws IOException {
+        boolean sized = pots.stream().anyMatch(pot -> !pot.size().isEmpty());
+        table(sized ? PotTables.POTS : PotTables.POTS.without(PotTables.SIZE), pots);
     }
 
     private <T> void table(Table<T> table, List<T> values) throws IOException {

@@ -11,14 +11,13 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.Extremes;
-import org.moultwright.domain.Pot;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.SetPoint;
 import org.moultwright.domain.Span;
 import org.moultwright.domain.Stay;
 import org.moultwright.exchange.TableReader.Placed;
 
-/** What must hold between rows: nothing in two places at once, no pot's code twice. */
+/** What must hold between rows of places: nothing in two places at once. */
 final class PlaceChecks {
     private final Problems problems;
 
@@ -54,16 +53,6 @@ final class PlaceChecks {
                         "another span than that of '%s' in line %d".formatted(extremes.container(), before.line()));
             }
         }
-    }
-
-    void pots(List<Placed<Pot>> pots) {
-        Set<String> codes = new HashSet<>();
-        pots.forEach(pot -> {
-            if (!codes.add(pot.value().code())) {
-                problems.add(
-                        AnimalTables.POTS.file(), pot.line(), "pot", pot.value().code(), "each pot's code once");
-            }
-        });
     }
 
     /** A place the keeper never wrote down is no mistake; the climate there is just not known. */

@@ -40,6 +40,9 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
         if (event instanceof StoryEvent.Potted potted) {
             return "%d potted from %s".formatted(potted.count(), potted.tray());
         }
+        if (event instanceof StoryEvent.LeftPots left) {
+            return leftPots(left);
+        }
         if (event instanceof StoryEvent.Recounted recounted) {
             return recounted(recounted);
         }
@@ -93,6 +96,13 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
                 ? "dead, cause unknown"
                 : lost.cause().words();
         return "%d %s, %s".formatted(lost.count(), words, lost.tray());
+    }
+
+    private static String leftPots(StoryEvent.LeftPots left) {
+        if (left.cause().equals(Cause.DIED_IN_POT)) {
+            return left.count() == 1 ? "1 died in its pot" : left.count() + " died in their pots";
+        }
+        return "%d potted: %s".formatted(left.count(), left.cause().words());
     }
 
     private static String recounted(StoryEvent.Recounted recounted) {

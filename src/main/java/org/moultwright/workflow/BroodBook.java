@@ -39,7 +39,7 @@ public interface BroodBook {
     TakenIn takeIn(BroodRecord record, ReadingSource readings);
 
     /**
-     * Keeps a deed. One that undoes another also withdraws that one's looks, notes, pots, moves and
+     * Keeps a deed. One that undoes another also withdraws that one's looks, notes, pots, events of pots, moves and
      * what it wrote of the climate, readings among it.
      *
      * @throws IllegalArgumentException if the brood's ledger could not hold the deed's entries, or the

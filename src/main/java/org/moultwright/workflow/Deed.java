@@ -18,8 +18,8 @@ import org.moultwright.domain.Pot;
 import org.moultwright.domain.Require;
 
 /**
- * All that the keeper wrote down of one brood, or of the room's instruments and climate, at one go. It is kept whole or not
- * at all, and undone whole.
+ * All that the keeper wrote down of one brood, or of the room's instruments and climate, or of pots whatever their broods,
+ * at one go. It is kept whole or not at all, and undone whole.
  *
  * @param summary what was done, in a few words, for the list of what can be undone
  * @param undoes the deed this one takes back, if it is an undoing
@@ -35,7 +35,7 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
      * How a deed is named and listed.
      *
      * @param id names the deed for ever
-     * @param brood the code of the brood it is about, empty where it is about the room's instruments
+     * @param brood the code of the brood it is about, empty where it is about the room or its pots
      * @param doneAt when the keeper wrote it down, by the clock of this machine
      * @param words what was done, such as "A1 counted"
      */
@@ -62,7 +62,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             List<Calibration> calibrations,
             List<DisplayNote> displays,
             ClimateWriting climate,
-            List<ContainerMove> moves) {
+            List<ContainerMove> moves,
+            List<PotChanges> potChanges) {
         public static final Content NOTHING = new Content(List.of(), List.of(), List.of(), List.of(), List.of());
 
         public Content {
@@ -76,6 +77,7 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             calibrations = List.copyOf(calibrations);
             displays = List.copyOf(displays);
             moves = List.copyOf(moves);
+            potChanges = List.copyOf(potChanges);
         }
 
         /** The rows of a deed about a brood. */
@@ -96,6 +98,7 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     List.of(),
                     List.of(),
                     ClimateWriting.NOTHING,
+                    List.of(),
                     List.of());
         }
 
@@ -112,6 +115,7 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     List.of(),
                     List.of(),
                     ClimateWriting.NOTHING,
+                    List.of(),
                     List.of());
         }
 
@@ -139,6 +143,7 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     calibrations,
                     displays,
                     climate,
+                    List.of(),
                     List.of());
         }
 
@@ -150,11 +155,44 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
         /** These rows and moves of containers. */
         public Content withMoves(List<ContainerMove> others) {
             return new Content(
-                    entries, checks, mould, care, pots, beliefs, lessons, calibrations, displays, climate, others);
+                    entries,
+                    checks,
+                    mould,
+                    care,
+                    pots,
+                    beliefs,
+                    lessons,
+                    calibrations,
+                    displays,
+                    climate,
+                    others,
+                    potChanges);
+        }
+
+        /** What happened to pots of any broods, and nothing else. */
+        public static Content ofPots(List<PotChanges> changes) {
+            return NOTHING.withPotChanges(changes);
+        }
+
+        /** These rows and what happened to pots. */
+        public Content withPotChanges(List<PotChanges> others) {
+            return new Content(
+                    entries,
+                    checks,
+                    mould,
+                    care,
+                    pots,
+                    beliefs,
+                    lessons,
+                    calibrations,
+                    displays,
+                    climate,
+                    moves,
+                    others);
         }
 
         private boolean isOfBrood() {
-            return calibrations.isEmpty() && displays.isEmpty() && climate.isNothing();
+            return calibrations.isEmpty() && displays.isEmpty() && climate.isNothing() && potChanges.isEmpty();
         }
 
         private boolean isOfRoom() {

@@ -15,4 +15,10 @@ public interface LabelPrinter {
      * @param widthPixels how wide the picture shall be
      */
     PagePicture picture(LabelJob job, int page, int widthPixels);
+
+    /** Writes a calibration page as PDF, whole or not at all. */
+    void save(CalibrationPage page, Path pdf);
+
+    /** A calibration page as a picture, drawn from the very document that would be saved. */
+    PagePicture picture(CalibrationPage page, int widthPixels);
 }

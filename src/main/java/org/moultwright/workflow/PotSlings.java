@@ -53,13 +53,19 @@ public final class PotSlings {
     /**
      * What became of the animals taken from one tray.
      *
+     * @param potSize how large the pots are, in the keeper's words, possibly empty
      * @param pots the labels of the pots they went into, one pot an animal
      * @param lost how many died or were lost on the way, at least 0
      */
-    public record Outcome(String tray, List<PotLabel> pots, int lost) {
+    public record Outcome(String tray, String potSize, List<PotLabel> pots, int lost) {
         public Outcome {
             pots = List.copyOf(pots);
             Require.atLeast("lost", lost, 0);
+        }
+
+        /** Of pots whose size nobody says. */
+        public Outcome(String tray, List<PotLabel> pots, int lost) {
+            this(tray, "", pots, lost);
         }
 
         public int taken() {
@@ -85,7 +91,8 @@ public final class PotSlings {
             addEntry(entries, potting.at(), outcome.tray(), Account.POTTED, stage, potted, Cause.POTTED);
             addEntry(entries, potting.at(), outcome.tray(), Account.DEAD, stage, outcome.lost(), Cause.LOST_IN_POTTING);
             outcome.pots()
-                    .forEach(label -> pots.add(new Pot(label.code(), outcome.tray(), potting.at(), label.line())));
+                    .forEach(label -> pots.add(
+                            new Pot(label.code(), outcome.tray(), potting.at(), label.line(), outcome.potSize())));
         }
         Deed.Summary summary =
                 new Deed.Summary(ids.get(), potting.brood(), clock.instant(), potting.potted() + " potted");

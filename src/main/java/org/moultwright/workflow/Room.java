@@ -145,7 +145,7 @@ public final class Room {
             PastBroods past,
             Optional<BroodForecast> forecast) {
         boolean standsFor(BroodRecord other, BroodRecord whole, PastBroods teaching, Instant now) {
-            return written.equals(other)
+            return written.withPotEvents(List.of()).equals(other.withPotEvents(List.of()))
                     && past == teaching
                     && Duration.between(asOf, now).abs().compareTo(FORECAST_LIFE) < 0
                     && readings.entrySet().stream()

@@ -15,6 +15,7 @@ import org.moultwright.domain.Check;
 import org.moultwright.domain.Ledger;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.MouldNote;
+import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.RunUpEvent;
 
 /**
@@ -75,7 +76,8 @@ public final class TakeInFolders {
                 same(record.care(), known.care(), TakeInFolders::facts),
                 record.pots(),
                 same(record.runUp(), known.runUp(), TakeInFolders::facts),
-                record.extremes());
+                record.extremes(),
+                same(record.potEvents(), known.potEvents(), TakeInFolders::facts));
     }
 
     /** The rows, each replaced by one the book holds with the same facts, as often as it holds one. */
@@ -105,6 +107,10 @@ public final class TakeInFolders {
 
     private static List<Object> facts(CareNote note) {
         return List.of(note.at(), note.tray(), note.what(), note.note());
+    }
+
+    private static List<Object> facts(PotEvent event) {
+        return List.of(event.at(), event.pot(), event.what(), event.note());
     }
 
     private static List<Object> facts(RunUpEvent event) {

@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.moultwright.domain.ContainerMove;
 import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.Pot;
 
 /**
  * Takes back what the keeper last wrote down.
@@ -68,24 +69,39 @@ public final class UndoDeed {
         return deed.summary();
     }
 
-    /** Animals are held by the ledger, which the book checks; where a container stands, by what was moved last. */
+    /**
+     * Animals are held by the ledger, which the book checks; where a container stands, by what was moved last; a pot by what
+     * happened to it.
+     */
     private void requireNothingRestsOn(Deed deed) {
         Set<String> moved =
                 deed.content().moves().stream().map(ContainerMove::container).collect(Collectors.toSet());
-        List<Deed.Summary> standing = moved.isEmpty() ? List.of() : book.latestDeeds(Integer.MAX_VALUE);
+        Set<String> pots = deed.content().pots().stream().map(Pot::code).collect(Collectors.toSet());
+        List<Deed.Summary> standing =
+                moved.isEmpty() && pots.isEmpty() ? List.of() : book.latestDeeds(Integer.MAX_VALUE);
         for (Deed.Summary later : standing) {
             if (later.id().equals(deed.summary().id())) {
                 return;
             }
             book.deed(later.id())
-                    .filter(other -> other.content().moves().stream()
-                            .anyMatch(move -> moved.contains(move.container())
-                                    || move.inside().filter(moved::contains).isPresent()))
+                    .filter(other -> movesAny(other, moved) || tellsOfAny(other, pots))
                     .ifPresent(other -> {
                         throw new IllegalArgumentException(
                                 "'" + later.words() + "' was written later and rests on it. Take that back first.");
                     });
         }
+    }
+
+    private static boolean movesAny(Deed deed, Set<String> containers) {
+        return deed.content().moves().stream()
+                .anyMatch(move -> containers.contains(move.container())
+                        || move.inside().filter(containers::contains).isPresent());
+    }
+
+    private static boolean tellsOfAny(Deed deed, Set<String> pots) {
+        return deed.content().potChanges().stream()
+                .flatMap(changes -> changes.events().stream())
+                .anyMatch(event -> pots.contains(event.pot()));
     }
 
     private Deed undoing(Deed deed) {
@@ -97,6 +113,12 @@ public final class UndoDeed {
                 deed.summary().brood(),
                 clock.instant(),
                 "Undone: " + deed.summary().words());
-        return new Deed(summary, Optional.of(deed.summary().id()), Deed.Content.ofEntries(reversals));
+        List<PotChanges> pots = deed.content().potChanges().stream()
+                .map(changes -> changes.reversal(ids))
+                .toList();
+        return new Deed(
+                summary,
+                Optional.of(deed.summary().id()),
+                Deed.Content.ofEntries(reversals).withPotChanges(pots));
     }
 }

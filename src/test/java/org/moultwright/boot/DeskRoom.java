@@ -3,20 +3,27 @@ package org.moultwright.boot;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import javafx.application.Platform;
+import org.moultwright.domain.BroodRecord;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
 import org.moultwright.ui.ToolkitThread;
 import org.moultwright.ui.alarm.AlarmReach;
+import org.moultwright.workflow.InventedPots;
+import org.moultwright.workflow.ReadingSource;
 
-/** The rooms every screen is looked at in: nothing yet, the demo's three broods, 600 animals in one. */
+/** The rooms every screen is looked at in: nothing yet, the demo's three broods, 600 animals in one, 5 000 pots. */
 public enum DeskRoom {
     EMPTY,
     DEMO,
-    SIX_HUNDRED;
+    SIX_HUNDRED,
+    FIVE_THOUSAND_POTS;
+
+    private static final int POTS_IN_BROOD = 1_000;
 
     /** The whole desk over a store of this room made in {@code folder}, once it has read the room. */
     public OpenDesk open(Path folder) {
@@ -36,6 +43,11 @@ public enum DeskRoom {
         return new OpenDesk(workbench);
     }
 
+    /** When it is in every room. */
+    public static Instant evening() {
+        return DemoRoom.USUAL_EVENING;
+    }
+
     /** The room's name in file names. */
     public String key() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -46,6 +58,12 @@ public enum DeskRoom {
             case EMPTY -> {}
             case DEMO -> DemoRoom.fill(store, now);
             case SIX_HUNDRED -> LargeRoom.fill(store, now);
+            case FIVE_THOUSAND_POTS -> List.of("A", "B", "C", "D", "E").forEach(letter -> fillWithPots(store, letter));
         }
+    }
+
+    private static void fillWithPots(H2Store store, String letter) {
+        BroodRecord brood = InventedPots.lived("CC-26-" + letter, "26" + letter, POTS_IN_BROOD);
+        store.book().takeIn(brood, ReadingSource.of(brood));
     }
 }

@@ -56,7 +56,7 @@ class GuideUiTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"broods", "shelf", "climate", "forecast", "potting", "settings"})
+    @ValueSource(strings = {"broods", "shelf", "climate", "forecast", "potting", "register", "settings"})
     void wordsAndKeysAreThose(String screen) {
         OpenDesk desk = shown(screen);
         GuidePage page = page(screen);

@@ -21,6 +21,11 @@ public final class OpenDesk implements AutoCloseable {
         this.workbench = workbench;
     }
 
+    /** Opens a screen. On the toolkit's thread. */
+    public void open(String screenId) {
+        workbench.open(screenId);
+    }
+
     /** The frame with a screen open in it, at its first page. */
     public Parent show(String screenId) {
         Parent view = ToolkitThread.ask(() -> {

@@ -14,14 +14,17 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.moultwright.domain.code.PotCode;
 import org.moultwright.domain.code.PotPrefix;
 import org.moultwright.domain.label.Box;
+import org.moultwright.domain.label.LabelShape;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.domain.label.Paper;
 import org.moultwright.domain.label.PrintShift;
+import org.moultwright.workflow.CalibrationPage;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PagePicture;
@@ -111,11 +114,11 @@ class PdfLabelPrinterTest {
 
     @Test
     void modulesAreWholePrinterDotsAndAsLargeAsTheLabelAllows() {
-        int modules = CodeSquare.of("26A-001-D").sizeWithQuietZone();
+        int modules = CodeSquare.qr("26A-001-D").sizeWithQuietZone();
         assertThat(modules).isEqualTo(29);
         // The published least module for QR of GS1 is 0.396 mm; only the 10 mm label is too low for it.
         for (LabelSheet sheet : LabelSheets.all()) {
-            LabelLayout layout = LabelLayout.of(sheet.cell(1), modules);
+            LabelLayout layout = LabelLayout.of(sheet.cell(1), LabelShape.RECTANGLE, modules);
             double least = sheet.labelHeightMillimetres() == 10 ? 4 * ONE_PIXEL_MILLIMETRES : 0.396;
             assertThat(layout.moduleMillimetres()).as(sheet.title()).isGreaterThanOrEqualTo(least);
             double wider = (layout.moduleDots() + 1) * modules * PrinterDots.DOT_MILLIMETRES;
@@ -127,14 +130,86 @@ class PdfLabelPrinterTest {
 
     @Test
     void aLabelTooSmallForItsCodeIsRefusedWithARemedy() {
-        LabelSheet tiny = new LabelSheet(Paper.A4, 5, 20, 20, 7, 10, 10, 20, 7);
+        LabelSheet tiny = new LabelSheet(Paper.A4.page(), 5, 20, 8, 5, 10, 10, 20, 7);
         assertThatExceptionOfType(DocumentException.class)
                 .isThrownBy(() -> printer.save(job(tiny, 1, 1, PrintShift.NONE), folder.resolve("tiny.pdf")))
                 .withMessage(
-                        "A label of 20.0 × 7.0 mm is too small for this code. Choose a sheet with larger labels. [DO-7]")
+                        "A label of 8.0 × 5.0 mm is too small for this code. Choose a sheet with larger labels. [DO-7]")
                 .extracting(DocumentException::reason)
                 .isEqualTo(DocumentException.Reason.LABEL_TOO_SMALL);
         assertThat(folder).isEmptyDirectory();
+    }
+
+    /** Down to the smallest labels there can be, a code that is too dense for QR is a Data Matrix. */
+    @ParameterizedTest
+    @CsvSource({"20, 7, false", "12, 5, false", "30, 20, true", "57, 32, true"})
+    void theCodeIsChosenByTheRoomThereIs(double width, double height, boolean isQr) {
+        LabelSheet sheet = new LabelSheet(Paper.A4.page(), 1, 1, width, height, 20, 20, width, height);
+        LabelJob job = job(sheet, 1, 1, PrintShift.NONE);
+        assertReads(job, isQr);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"40, true", "25, true", "18, true", "14, false", "11, false"})
+    void onARoundLabelEverythingStaysInsideTheCircle(double across, boolean isQr) {
+        LabelSheet sheet =
+                new LabelSheet(Paper.A4.page(), 1, 1, across, across, 20, 20, across, across, LabelShape.ROUND);
+        LabelJob job = job(sheet, 1, 1, PrintShift.NONE);
+        assertReads(job, isQr);
+        PrintedSheets printed = PrintedSheets.of(saved(job), 300);
+        assertThat(printed.text()).contains(codes(job).get(0), "C. cyaneopubescens");
+        double radius = across / 2;
+        assertThat(printed.farthestInk(0, 20 + radius, 20 + radius)).isLessThan(radius);
+    }
+
+    @Test
+    void aRollIsAPageALabel() {
+        PrintedSheets printed = PrintedSheets.of(saved(job(LabelSheet.ofRoll(57, 32), 1, 3, PrintShift.NONE)), 300);
+        assertThat(printed.count()).isEqualTo(3);
+        assertThat(printed.decode(2, new Box(0, 0, 57, 32))).isPresent();
+    }
+
+    @ParameterizedTest
+    @MethodSource("everySheet")
+    void aCalibrationPageShowsTheLabelsWhereTheyWouldBePrinted(LabelSheet sheet) throws IOException {
+        PrintShift shift = new PrintShift(1.5, -0.5);
+        Path pdf = Files.createDirectories(Path.of("target", "sheets")).resolve("calibration-" + sheet.code() + ".pdf");
+        printer.save(new CalibrationPage(sheet, shift, MADE_AT), pdf);
+        PrintedSheets printed = PrintedSheets.of(pdf, 300);
+        assertThat(printed.count()).isEqualTo(1);
+        if (sheet.paper().widthMillimetres() > 120) {
+            Box last = sheet.cell(sheet.cells()).moved(shift);
+            Box around = new Box(
+                    last.leftMillimetres() - 0.4,
+                    last.topMillimetres() - 0.4,
+                    last.widthMillimetres() / 2 + 0.8,
+                    last.heightMillimetres() + 0.8);
+            Box ink = printed.ink(0, around).orElseThrow();
+            assertThat(ink.leftMillimetres()).isCloseTo(last.leftMillimetres(), within(0.45));
+            assertThat(printed.text().replaceAll("\\s+", " "))
+                    .contains("This line is 100 mm long", "right 1.5, down -0.5");
+        }
+        assertThat(printer.picture(new CalibrationPage(sheet, shift, MADE_AT), 420)
+                        .widthPixels())
+                .isBetween(419, 421);
+    }
+
+    static Stream<LabelSheet> everySheet() {
+        return LabelSheets.everything().stream();
+    }
+
+    private void assertReads(LabelJob job, boolean isQr) {
+        Box label = job.sheet().cell(1);
+        PrintedSheets printed = PrintedSheets.of(saved(job), 300);
+        String code = codes(job).get(0);
+        if (isQr) {
+            assertThat(printed.decode(0, label)).contains(code);
+        } else {
+            assertThat(printed.decode(0, label)).isEmpty();
+            int across = CodeSquare.dataMatrix(code).sizeWithQuietZone();
+            Box square = LabelLayout.of(label, job.sheet().shape(), across).square();
+            assertThat(printed.decodeDataMatrix(0, square)).contains(code);
+        }
     }
 
     @Test

@@ -8,6 +8,7 @@ import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.ReaderException;
 import com.google.zxing.Result;
 import com.google.zxing.common.HybridBinarizer;
+import com.google.zxing.datamatrix.DataMatrixReader;
 import com.google.zxing.multi.qrcode.QRCodeMultiReader;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.awt.image.BufferedImage;
@@ -71,6 +72,32 @@ final class PrintedSheets {
         } catch (ReaderException e) {
             return Optional.empty();
         }
+    }
+
+    /** The Data Matrix that fills a box of a page, if it reads. */
+    Optional<String> decodeDataMatrix(int page, Box box) {
+        try {
+            return Optional.of(new DataMatrixReader()
+                    .decode(bitmap(crop(page, box)), Map.of(DecodeHintType.PURE_BARCODE, true))
+                    .getText());
+        } catch (ReaderException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** How far from a point of a page anything dark lies at most, in mm. */
+    double farthestInk(int page, double xMillimetres, double yMillimetres) {
+        BufferedImage image = pages.get(page);
+        double farthest = 0;
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                if (isDark(image, x, y)) {
+                    farthest = Math.max(
+                            farthest, Math.hypot(millimetres(x) - xMillimetres, millimetres(y) - yMillimetres));
+                }
+            }
+        }
+        return farthest;
     }
 
     /** All codes found on a whole page at once. */

@@ -25,6 +25,7 @@ import org.moultwright.domain.LedgerHistories;
 import org.moultwright.domain.Look;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.Pot;
+import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.RateForm;
@@ -70,6 +71,7 @@ final class RandomRecords {
     private BroodRecord record(String code) {
         List<Check> checks = some(this::check);
         checks.sort(Comparator.comparing(Check::at).thenComparing(Check::tray));
+        List<Pot> pots = some(() -> new Pot(word() + id(), "A1", at(), word(), random.nextBoolean() ? "" : word()));
         return new BroodRecord(
                 brood(code),
                 Ledger.of(LedgerHistories.entries(random.nextLong()).stream()
@@ -90,9 +92,16 @@ final class RandomRecords {
                 Map.of("P-1", readings(), "-P 2", readings()),
                 some(() -> new MouldNote(id(), at(), "A1", word(), word(), word(), random.nextInt(3))),
                 some(() -> new CareNote(id(), at(), "A2", word(), word())),
-                some(() -> new Pot(word() + id(), "A1", at(), word())),
+                pots,
                 some(() -> new RunUpEvent(id(), at(), word(), random.nextBoolean() ? "" : word())),
-                extremes());
+                extremes(),
+                pots.stream()
+                        .flatMap(pot -> some(() -> new PotEvent(id(), at(), pot.code(), what(), word())).stream())
+                        .toList());
+    }
+
+    private PotEvent.What what() {
+        return PotEvent.What.values()[random.nextInt(PotEvent.What.values().length)];
     }
 
     private List<Extremes> extremes() {

@@ -16,6 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.moultwright.domain.Account;
+import org.moultwright.domain.BroodRecord;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.store.StoreException.Reason;
 import org.moultwright.workflow.BroodFolders.FolderContent;
@@ -30,6 +32,7 @@ class MigrationsStoreTest {
     private static final int WITH_BELIEFS = 4;
     private static final int WITH_CLIMATE_WRITTEN = 4;
     private static final int WITH_CONTAINERS_MOVED = 5;
+    private static final int WITH_POTS_LIVED_IN = 6;
     private static final Migrations WITH_A_NEXT = withA("next");
     private static final Migrations WITH_A_BROKEN_NEXT = withA("broken");
 
@@ -79,6 +82,23 @@ class MigrationsStoreTest {
         }
         if (past.version() < Migrations.OURS.latest()) {
             assertThat(backup(past.version())).hasBinaryContent(before);
+        }
+    }
+
+    @Test
+    void aStoreThatKnewPotsLivedInHoldsWhatHappenedAndWhatWasTakenBack() throws IOException, URISyntaxException {
+        new PastStore(
+                        WITH_POTS_LIVED_IN,
+                        resource("/org/moultwright/store/past/version-6.store.gz")
+                                .getParent())
+                .unpack(file);
+        try (H2Store store = H2Store.open(file)) {
+            BroodRecord record = store.book().find(PastStore.POTTED).orElseThrow();
+            assertThat(record.pots()).extracting(pot -> pot.size()).containsExactly("30 ml", "30 ml", "60 ml");
+            assertThat(record.potEvents())
+                    .extracting(event -> event.what().key() + event.note())
+                    .containsExactly("fed", "fed", "fed", "handed-overto a club");
+            assertThat(record.ledger().balance(Account.POTTED)).isEqualTo(2);
         }
     }
 

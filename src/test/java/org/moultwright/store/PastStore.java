@@ -23,6 +23,7 @@ import org.moultwright.domain.ContainerKind;
 import org.moultwright.domain.Extremes;
 import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.RateForm;
 import org.moultwright.domain.Reading;
@@ -33,10 +34,12 @@ import org.moultwright.domain.Timing;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.workflow.ArrangeShelf;
 import org.moultwright.workflow.Deed;
+import org.moultwright.workflow.InventedPots;
 import org.moultwright.workflow.NoteDisplay;
 import org.moultwright.workflow.ReadingLog.Logged;
 import org.moultwright.workflow.ReadingSource;
 import org.moultwright.workflow.StateBelief;
+import org.moultwright.workflow.TendPots;
 import org.moultwright.workflow.UndoDeed;
 import org.moultwright.workflow.WriteClimate;
 
@@ -46,7 +49,7 @@ import org.moultwright.workflow.WriteClimate;
  * <p>Run as a program it makes those of the present version, in the folder given, before a migration is added;
  * DEVELOPERS.md gives the command. All that a store can hold is to be in it: broods taken in, deeds kept and
  * undone, readings packed and in rows, with and without raw lines, a display read, an alarm, a lowest and highest, a
- * reading typed, a tray moved, a timing believed and a brood left out of learning. What a version adds is
+ * reading typed, a tray moved, a timing believed, a brood left out of learning, pots fed and handed over. What a version adds is
  * added here before its store is made.
  *
  * @param version the version of its tables
@@ -54,6 +57,7 @@ import org.moultwright.workflow.WriteClimate;
  */
 record PastStore(int version, Path folder) {
     private static final int BROODS = 2;
+    static final String POTTED = "PP-26-P";
     static final Instant EVENING = Instant.parse("2026-06-01T19:00:00Z");
     private static final Instant END_OF_TIME = Instant.parse("9999-01-01T00:00:00Z");
 
@@ -126,6 +130,16 @@ record PastStore(int version, Path folder) {
         ArrangeShelf arrange = new ArrangeShelf(store.book(), () -> EVENING, UUID::randomUUID);
         arrange.add("box 9", ContainerKind.BOX, Optional.empty());
         arrange.move("A1", Optional.of("box 9"), EVENING);
+        BroodRecord potted = InventedPots.brood(POTTED, "26P", 3);
+        store.book().takeIn(potted, ReadingSource.of(potted));
+        TendPots tend = new TendPots(store.book(), () -> EVENING, UUID::randomUUID);
+        List<TendPots.Chosen> pots = potted.pots().stream()
+                .map(pot -> new TendPots.Chosen(POTTED, pot.code()))
+                .toList();
+        tend.tend(pots, PotEvent.What.FED, EVENING, "");
+        tend.tend(pots.subList(0, 1), PotEvent.What.HANDED_OVER, EVENING, "to a club");
+        tend.tend(pots, PotEvent.What.DIED, EVENING, "");
+        new UndoDeed(store.book(), () -> EVENING, UUID::randomUUID).undo();
         store.alarms()
                 .append(List.of(new AlarmEntry(
                         UUID.randomUUID(), EVENING, "A1", AlarmKind.HIGH, AlarmTurn.RAISED, 29.5, Optional.empty())));

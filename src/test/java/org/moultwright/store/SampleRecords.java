@@ -23,6 +23,7 @@ import org.moultwright.domain.LedgerHistories;
 import org.moultwright.domain.Look;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.Pot;
+import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.RateForm;
@@ -54,6 +55,7 @@ final class SampleRecords {
     }
 
     private BroodRecord record() {
+        List<Pot> pots = some(() -> new Pot(code + "-" + random.nextLong(), "A1", at(), "label; ünïcode '\"", "30 ml"));
         return new BroodRecord(
                 brood(),
                 Ledger.of(LedgerHistories.entries(random.nextLong())),
@@ -70,9 +72,12 @@ final class SampleRecords {
                 Map.of("P-1", readings(START, 7), "P-" + code, readings(START.plusSeconds(random.nextInt(9999)), 600)),
                 some(() -> new MouldNote(id(), at(), "A1", "shells", "speck", "cut out", random.nextInt(3))),
                 some(() -> new CareNote(id(), at(), "A2", CareNote.WATERED, "")),
-                some(() -> new Pot(code + "-" + random.nextLong(), "A1", at(), "label; ünïcode '\"")),
+                pots,
                 some(() -> new RunUpEvent(id(), at(), "paired", "in the evening")),
-                some(this::extremes));
+                some(this::extremes),
+                pots.stream()
+                        .map(pot -> new PotEvent(id(), at(), pot.code(), PotEvent.What.MOULTED, "in the night"))
+                        .toList());
     }
 
     private Brood brood() {

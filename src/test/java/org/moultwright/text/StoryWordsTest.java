@@ -4,12 +4,25 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
 import java.time.ZoneOffset;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.moultwright.compute.history.StoryEvent;
+import org.moultwright.domain.Cause;
 
 class StoryWordsTest {
     private final StoryWords words = new StoryWords(Vocabulary.ENGLISH_HOBBY, new DayWords(ZoneOffset.UTC));
+
+    @Test
+    void whatLeftItsPotIsTold() {
+        Instant march = Instant.parse("2026-03-01T00:00:00Z");
+        assertThat(words.line(new StoryEvent.LeftPots(march, 1, Cause.DIED_IN_POT)))
+                .isEqualTo("1 died in its pot");
+        assertThat(words.line(new StoryEvent.LeftPots(march, 3, Cause.DIED_IN_POT)))
+                .isEqualTo("3 died in their pots");
+        assertThat(words.line(new StoryEvent.LeftPots(march, 2, Cause.HANDED_OVER)))
+                .isEqualTo("2 potted: handed over");
+    }
 
     @ParameterizedTest
     @CsvSource({

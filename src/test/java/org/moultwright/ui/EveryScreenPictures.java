@@ -22,10 +22,12 @@ import org.testfx.framework.junit5.ApplicationExtension;
 
 /**
  * Every screen in every room, both themes, on a small and a large display, to be looked at. Not part of a build:
- * {@code mvn test -Dtest=EveryScreenPictures} leaves them in {@code target/pictures}.
+ * {@code mvn test -Dtest=EveryScreenPictures} leaves them in {@code target/pictures}; with {@code -Dpictures.of=shelf} those of one
+ * screen.
  */
 @ExtendWith(ApplicationExtension.class)
 class EveryScreenPictures {
+    private static final String ONLY = System.getProperty("pictures.of", "");
     private static final Path FOLDER = Path.of("target", "pictures");
 
     /** Time for what is read and drawn aside to be there. */
@@ -40,15 +42,18 @@ class EveryScreenPictures {
         try (OpenDesk desk = room.open(stores)) {
             for (Size size : List.of(new Size(1280, 800), new Size(1920, 1080))) {
                 for (Theme theme : Theme.values()) {
-                    EveryViewTest.SCREENS.forEach(
-                            screen -> take(desk, desk.show(screen), screen + "-" + room.key(), theme, size));
+                    EveryViewTest.SCREENS.stream()
+                            .filter(screen -> ONLY.isEmpty() || ONLY.equals(screen))
+                            .forEach(screen -> take(desk, desk.show(screen), screen + "-" + room.key(), theme, size));
                     if (room == DeskRoom.DEMO) {
-                        EveryViewTest.PAGES.forEach(page -> take(
-                                desk,
-                                desk.show(page.screen(), page.button()),
-                                page.key() + "-" + room.key(),
-                                theme,
-                                size));
+                        EveryViewTest.PAGES.stream()
+                                .filter(page -> ONLY.isEmpty() || ONLY.equals(page.screen()))
+                                .forEach(page -> take(
+                                        desk,
+                                        desk.show(page.screen(), page.button()),
+                                        page.key() + "-" + room.key(),
+                                        theme,
+                                        size));
                     }
                 }
             }

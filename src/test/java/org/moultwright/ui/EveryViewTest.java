@@ -34,6 +34,7 @@ import org.moultwright.ui.broods.TimingPictures;
 import org.moultwright.ui.forecast.AccuracyPictures;
 import org.moultwright.ui.forecast.OrdersPictures;
 import org.moultwright.ui.intake.IntakePictures;
+import org.moultwright.ui.register.RegisterPictures;
 import org.moultwright.ui.round.RoundPictures;
 import org.moultwright.ui.takealong.TakeAlongPictures;
 import org.moultwright.ui.theme.Appearance;
@@ -49,7 +50,7 @@ class EveryViewTest {
     private static final double ENOUGH_FOR_TEXT = 4.5;
 
     static final List<String> SCREENS =
-            List.of("round", "broods", "shelf", "climate", "forecast", "potting", "settings");
+            List.of("round", "broods", "shelf", "climate", "forecast", "potting", "register", "settings");
 
     /** Pages that a button of a screen leads to: the screen, and the button's words. */
     static final List<Page> PAGES = List.of(
@@ -91,6 +92,11 @@ class EveryViewTest {
                         alone("forecast, what to order", OrdersPictures::demo),
                         alone("broods, a brood's timing", TimingPictures::timing),
                         alone("forecast, how good the dates were", AccuracyPictures::accuracy),
+                        alone("register, some selected", RegisterPictures::selected),
+                        alone("register, a code misread", RegisterPictures::misread),
+                        alone("register, a hand-over slip", RegisterPictures::slip),
+                        alone("register, labels again", RegisterPictures::labels),
+                        alone("register, labels refused", RegisterPictures::labelsRefused),
                         alone("climate, a reading typed", IntakePictures::reading),
                         alone("climate, a lowest and highest", IntakePictures::extremes),
                         alone("climate, a file of readings", IntakePictures::file),

@@ -16,7 +16,9 @@ import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Calibration;
 import org.moultwright.domain.DisplayNote;
 import org.moultwright.domain.Extremes;
+import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.LessonNote;
+import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Shelf;
@@ -50,7 +52,7 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
                         deeds.containsKey(id) && !undone().contains(id), "deed " + id + " does not stand"));
         List<Deed> all = new ArrayList<>(deeds.values());
         all.add(deed);
-        deed.summary().brood().ifPresent(brood -> withDeeds(takenIn.get(brood), all));
+        takenIn.values().forEach(record -> withDeeds(record, all));
         deeds.put(deed.summary().id(), deed);
     }
 
@@ -126,10 +128,20 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
         Set<UUID> undone = new HashSet<>();
         deeds.forEach(deed -> deed.undoes().ifPresent(undone::add));
         List<Deed> own = new ArrayList<>();
+        List<LedgerEntry> ofPots = new ArrayList<>();
+        List<PotEvent> potEvents = new ArrayList<>(record.potEvents());
         deeds.forEach(deed -> {
             if (deed.summary().brood().filter(record.brood().code()::equals).isPresent()) {
                 own.add(deed);
             }
+            deed.content().potChanges().stream()
+                    .filter(changes -> changes.brood().equals(record.brood().code()))
+                    .forEach(changes -> {
+                        ofPots.addAll(changes.entries());
+                        if (!undone.contains(deed.summary().id())) {
+                            potEvents.addAll(changes.events());
+                        }
+                    });
         });
         List<Deed> standing = own.stream()
                 .filter(deed -> !undone.contains(deed.summary().id()))
@@ -142,7 +154,8 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
                 record.ledger()
                         .with(own.stream()
                                 .flatMap(d -> d.content().entries().stream())
-                                .toList()),
+                                .toList())
+                        .with(ofPots),
                 joined(record.checks(), standing, Deed.Content::checks),
                 record.stays(),
                 record.probeStays(),
@@ -151,7 +164,9 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
                 joined(record.mould(), standing, Deed.Content::mould),
                 joined(record.care(), standing, Deed.Content::care),
                 joined(record.pots(), standing, Deed.Content::pots),
-                record.runUp());
+                record.runUp(),
+                record.extremes(),
+                potEvents);
     }
 
     private static <T> List<T> joined(List<T> rows, List<Deed> deeds, Function<Deed.Content, List<T>> part) {

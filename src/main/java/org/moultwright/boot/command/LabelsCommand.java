@@ -71,6 +71,7 @@ final class LabelsCommand implements Runnable {
     private Refusal noSuchSheet() {
         return new Refusal("There is no sheet '%s'. Known are: %s."
                 .formatted(
-                        sheet, LabelSheets.all().stream().map(LabelSheet::code).collect(Collectors.joining(", "))));
+                        sheet,
+                        LabelSheets.everything().stream().map(LabelSheet::code).collect(Collectors.joining(", "))));
     }
 }

@@ -23,13 +23,15 @@ final class LedgerStory {
     static List<StoryEvent> of(BroodRecord record) {
         LedgerStory story = new LedgerStory(record);
         List<StoryEvent> events = new ArrayList<>(story.openings());
-        story.sums(entry -> entry.to().isLoss())
+        story.sums(entry -> entry.to().isLoss() && !isOfPots(entry))
                 .forEach((key, sum) ->
                         events.add(new StoryEvent.Lost(sum.at(), key.tray(), -sum.change(), key.cause())));
         story.sums(LedgerStory::isPotting)
                 .forEach((key, sum) -> events.add(new StoryEvent.Potted(sum.at(), key.tray(), -sum.change())));
         story.sums(entry -> isMiscount(entry) && !entry.to().isLoss())
                 .forEach((key, sum) -> events.add(new StoryEvent.Recounted(sum.at(), key.tray(), sum.change())));
+        story.sums(LedgerStory::isOfPots)
+                .forEach((key, sum) -> events.add(new StoryEvent.LeftPots(sum.at(), -sum.change(), key.cause())));
         return events;
     }
 
@@ -53,7 +55,7 @@ final class LedgerStory {
     private Map<Key, Sum> sums(Predicate<LedgerEntry> sort) {
         Map<Key, Sum> sums = new LinkedHashMap<>();
         record.ledger().standing().stream().filter(sort).forEach(entry -> {
-            Account tray = entry.from().isTray() ? entry.from() : entry.to();
+            Account tray = entry.from().isTray() || isOfPots(entry) ? entry.from() : entry.to();
             Key key = new Key(day(entry.at()), tray.code(), entry.cause());
             sums.merge(key, new Sum(entry.at(), entry.effectOn(tray)), Sum::plus);
         });
@@ -61,7 +63,12 @@ final class LedgerStory {
     }
 
     private static boolean isPotting(LedgerEntry entry) {
-        return entry.to().equals(Account.POTTED) || entry.to().equals(Account.HANDED_OVER);
+        return !isOfPots(entry)
+                && (entry.to().equals(Account.POTTED) || entry.to().equals(Account.HANDED_OVER));
+    }
+
+    private static boolean isOfPots(LedgerEntry entry) {
+        return entry.from().equals(Account.POTTED);
     }
 
     private static boolean isMiscount(LedgerEntry entry) {

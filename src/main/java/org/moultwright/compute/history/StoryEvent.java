@@ -51,6 +51,9 @@ public sealed interface StoryEvent {
 
     record Potted(Instant at, String tray, int count) implements StoryEvent {}
 
+    /** Animals that left their pots on one day, dead or handed over, as the cause says. */
+    record LeftPots(Instant at, int count, Cause cause) implements StoryEvent {}
+
     /** A correction of an earlier miscount; {@code change} is what it added to the tray. */
     record Recounted(Instant at, String tray, int change) implements StoryEvent {}
 

@@ -3,7 +3,7 @@ package org.moultwright.domain.label;
 import org.moultwright.domain.Require;
 
 /**
- * A sheet of labels, known by its dimensions alone. Lengths are in mm.
+ * A sheet of labels, or one label of a roll, known by its dimensions alone. Lengths are in mm.
  *
  * <p>Promises that all labels lie on the paper and no two overlap. Cells are numbered from 1 along the rows,
  * as one reads.
@@ -16,9 +16,10 @@ import org.moultwright.domain.Require;
  * @param leftMillimetres from the paper's left edge to the first column
  * @param pitchXMillimetres from one column's left edge to the next one's
  * @param pitchYMillimetres from one row's upper edge to the next one's
+ * @param shape the outline of each label; a round one is as high as wide
  */
 public record LabelSheet(
-        Paper paper,
+        PageSize paper,
         int columns,
         int rows,
         double labelWidthMillimetres,
@@ -26,16 +27,23 @@ public record LabelSheet(
         double topMillimetres,
         double leftMillimetres,
         double pitchXMillimetres,
-        double pitchYMillimetres) {
+        double pitchYMillimetres,
+        LabelShape shape) {
 
     /** Sheets are cut no finer than this. */
     private static final double CUT_MILLIMETRES = 0.05;
 
+    private static final double LEAST_MILLIMETRES = 5;
+
     public LabelSheet {
         Require.atLeast("columns", columns, 1);
         Require.atLeast("rows", rows, 1);
-        Require.within("labelWidthMillimetres", labelWidthMillimetres, 5, paper.widthMillimetres());
-        Require.within("labelHeightMillimetres", labelHeightMillimetres, 5, paper.heightMillimetres());
+        requireFits("wide", labelWidthMillimetres, paper.widthMillimetres());
+        requireFits("high", labelHeightMillimetres, paper.heightMillimetres());
+        Require.that(
+                shape == LabelShape.RECTANGLE || labelWidthMillimetres == labelHeightMillimetres,
+                "Labels that are round are as high as wide: %s is not %s mm."
+                        .formatted(plain(labelHeightMillimetres), plain(labelWidthMillimetres)));
         Require.within("topMillimetres", topMillimetres, 0, paper.heightMillimetres());
         Require.within("leftMillimetres", leftMillimetres, 0, paper.widthMillimetres());
         requireApart("Labels overlap sideways", pitchXMillimetres, labelWidthMillimetres);
@@ -48,6 +56,44 @@ public record LabelSheet(
                 "lower",
                 topMillimetres + (rows - 1) * pitchYMillimetres + labelHeightMillimetres,
                 paper.heightMillimetres());
+    }
+
+    /** A sheet of rectangles. */
+    public LabelSheet(
+            PageSize paper,
+            int columns,
+            int rows,
+            double labelWidthMillimetres,
+            double labelHeightMillimetres,
+            double topMillimetres,
+            double leftMillimetres,
+            double pitchXMillimetres,
+            double pitchYMillimetres) {
+        this(
+                paper,
+                columns,
+                rows,
+                labelWidthMillimetres,
+                labelHeightMillimetres,
+                topMillimetres,
+                leftMillimetres,
+                pitchXMillimetres,
+                pitchYMillimetres,
+                LabelShape.RECTANGLE);
+    }
+
+    /** One label of a roll, as large as its page. */
+    public static LabelSheet ofRoll(double widthMillimetres, double heightMillimetres) {
+        return new LabelSheet(
+                PageSize.of(widthMillimetres, heightMillimetres),
+                1,
+                1,
+                widthMillimetres,
+                heightMillimetres,
+                0,
+                0,
+                widthMillimetres,
+                heightMillimetres);
     }
 
     /** How many labels one sheet holds. */
@@ -73,16 +119,44 @@ public record LabelSheet(
         return labels == 0 ? 0 : (firstCell - 1 + labels + cells() - 1) / cells();
     }
 
-    /** "A4, 3 × 8, 70 × 37 mm": paper, columns by rows, one label's width by height. */
+    /** "A4, 3 × 8, 70 × 37 mm": paper, columns by rows, one label's width by height; "roll, 57 × 32 mm". */
     public String title() {
+        if (isRoll()) {
+            return "roll, " + paper.title();
+        }
+        if (shape == LabelShape.ROUND) {
+            return "%s, %d × %d, round, %s mm".formatted(paper.title(), columns, rows, plain(labelWidthMillimetres));
+        }
         return "%s, %d × %d, %s × %s mm"
                 .formatted(paper.title(), columns, rows, plain(labelWidthMillimetres), plain(labelHeightMillimetres));
     }
 
     /** The same for a command line: "a4-3x8-70x37". */
     public String code() {
+        if (isRoll()) {
+            return "roll-" + paper.key();
+        }
+        if (shape == LabelShape.ROUND) {
+            return "%s-%dx%d-round%s".formatted(paper.key(), columns, rows, plain(labelWidthMillimetres));
+        }
         return "%s-%dx%d-%sx%s"
                 .formatted(paper.key(), columns, rows, plain(labelWidthMillimetres), plain(labelHeightMillimetres));
+    }
+
+    private boolean isRoll() {
+        return shape == LabelShape.RECTANGLE && equals(ofRollOf(paper));
+    }
+
+    private static LabelSheet ofRollOf(PageSize page) {
+        return ofRoll(page.widthMillimetres(), page.heightMillimetres());
+    }
+
+    private static void requireFits(String way, double labelMillimetres, double pageMillimetres) {
+        Require.that(
+                labelMillimetres >= LEAST_MILLIMETRES && labelMillimetres <= pageMillimetres + CUT_MILLIMETRES,
+                "Labels %s mm %s do not fit: they are at least %s mm, and the page is %s mm %s."
+                        .formatted(
+                                plain(labelMillimetres), way, plain(LEAST_MILLIMETRES), plain(pageMillimetres), way));
     }
 
     private static void requireApart(String overlap, double pitchMillimetres, double labelMillimetres) {
@@ -99,7 +173,7 @@ public record LabelSheet(
                         .formatted(edge, reachMillimetres, plain(paperMillimetres)));
     }
 
-    private static String plain(double millimetres) {
+    static String plain(double millimetres) {
         String text = Double.toString(millimetres);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }

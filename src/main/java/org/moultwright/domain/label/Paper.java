@@ -21,6 +21,11 @@ public enum Paper {
         return title;
     }
 
+    /** Its size, as a page of labels. */
+    public PageSize page() {
+        return new PageSize(title, key, widthMillimetres, heightMillimetres);
+    }
+
     /** The name this paper has in a sheet's code. */
     public String key() {
         return key;

@@ -13,6 +13,7 @@ import org.moultwright.store.climate.CalibrationTable;
 import org.moultwright.store.climate.DisplayTable;
 import org.moultwright.workflow.ClimateWriting;
 import org.moultwright.workflow.Deed;
+import org.moultwright.workflow.PotChanges;
 
 /** All tables of broods together: how a record or a deed is spread over them, and gathered again. */
 final class BookTables {
@@ -25,6 +26,7 @@ final class BookTables {
     private final MouldTable mould = new MouldTable();
     private final CareTable care = new CareTable();
     private final PotTable pots = new PotTable();
+    private final PotEventTable potEvents = new PotEventTable();
     private final RunUpTable runUp = new RunUpTable();
     private final StayTable stays = new StayTable();
     private final ProbeStayTable probeStays = new ProbeStayTable();
@@ -55,7 +57,8 @@ final class BookTables {
                 care.standing(handle, code),
                 pots.standing(handle, code),
                 runUp.standing(handle, code),
-                written.extremesOfBrood(handle, code));
+                written.extremesOfBrood(handle, code),
+                potEvents.standing(handle, code));
     }
 
     /** Adds the rows of a record that are not there yet, and says how many. */
@@ -71,6 +74,7 @@ final class BookTables {
                 + mould.takeIn(handle, code, record.mould())
                 + care.takeIn(handle, code, record.care())
                 + pots.takeIn(handle, code, record.pots())
+                + potEvents.takeIn(handle, code, record.potEvents())
                 + runUp.takeIn(handle, code, record.runUp())
                 + written.takeIn(handle, code, record.extremes());
     }
@@ -89,6 +93,10 @@ final class BookTables {
         moves.insert(handle, deed.summary().id(), content.moves());
         deed.undoes().ifPresent(undone -> written.withdraw(handle, undone));
         deed.summary().brood().ifPresent(brood -> insert(handle, brood, deed));
+        content.potChanges().forEach(changes -> {
+            entries.insert(handle, changes.brood(), Optional.of(deed.summary().id()), changes.entries());
+            potEvents.insert(handle, changes.brood(), Optional.of(deed.summary().id()), changes.events());
+        });
     }
 
     private void insert(Handle handle, String brood, Deed deed) {
@@ -116,8 +124,7 @@ final class BookTables {
         Deed.Content content = head.summary()
                 .brood()
                 .map(brood -> content(handle, brood, id))
-                .orElseGet(() -> Deed.Content.ofRoom(
-                        calibrations.ofDeed(handle, id), displays.ofDeed(handle, id), written.ofDeed(handle, id)));
+                .orElseGet(() -> contentOfRoom(handle, id));
         return new Deed(head.summary(), head.undoes(), content.withMoves(moves.ofDeed(handle, id)));
     }
 
@@ -133,6 +140,19 @@ final class BookTables {
                 List.of(),
                 List.of(),
                 ClimateWriting.NOTHING,
+                List.of(),
                 List.of());
+    }
+
+    private Deed.Content contentOfRoom(Handle handle, UUID deed) {
+        List<PotChanges> changes = Stream.concat(
+                        potEvents.broodsOf(handle, deed).stream(), entries.broodsOf(handle, deed).stream())
+                .distinct()
+                .map(brood -> new PotChanges(
+                        brood, potEvents.ofDeed(handle, brood, deed), entries.ofDeed(handle, brood, deed)))
+                .toList();
+        return Deed.Content.ofRoom(
+                        calibrations.ofDeed(handle, deed), displays.ofDeed(handle, deed), written.ofDeed(handle, deed))
+                .withPotChanges(changes);
     }
 }

@@ -52,10 +52,20 @@ abstract class EventTable<T> {
         return select(handle, brood, STANDING.formatted(name));
     }
 
+    /** The rows a deed brought of one brood. */
     final List<T> ofDeed(Handle handle, String brood, UUID deed) {
-        return handle.createQuery("select * from " + name + " where deed = :deed order by row_no")
+        return handle.createQuery("select * from " + name + " where deed = :deed and brood = :brood order by row_no")
                 .bind("deed", deed)
+                .bind("brood", brood)
                 .map(reader(handle, brood).mapper())
+                .list();
+    }
+
+    /** The broods of which a deed brought rows. */
+    final List<String> broodsOf(Handle handle, UUID deed) {
+        return handle.createQuery("select distinct brood from " + name + " where deed = :deed order by brood")
+                .bind("deed", deed)
+                .mapTo(String.class)
                 .list();
     }
 

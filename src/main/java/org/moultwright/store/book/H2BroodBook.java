@@ -72,6 +72,10 @@ public final class H2BroodBook implements BroodBook {
         deed.undoes().ifPresent(id -> Require.that(tables.deeds.stands(handle, id), "deed " + id + " does not stand"));
         brood.ifPresent(
                 code -> tables.entries.ledger(handle, code).with(deed.content().entries()));
+        deed.content()
+                .potChanges()
+                .forEach(changes ->
+                        tables.entries.ledger(handle, changes.brood()).with(changes.entries()));
     }
 
     @Override

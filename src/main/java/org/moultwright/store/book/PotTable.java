@@ -29,12 +29,14 @@ final class PotTable extends EventTable<Pot> {
                 .with("code", pot.code())
                 .with("tray", pot.tray())
                 .with("potted", pot.potted())
-                .with("label", pot.label());
+                .with("label", pot.label())
+                .with("pot_size", pot.size());
     }
 
     @Override
     RowReader<Pot> reader(Handle handle, String brood) {
-        return row -> new Pot(row.text("code"), row.text("tray"), row.instant("potted"), row.text("label"));
+        return row -> new Pot(
+                row.text("code"), row.text("tray"), row.instant("potted"), row.text("label"), row.text("pot_size"));
     }
 
     @Override

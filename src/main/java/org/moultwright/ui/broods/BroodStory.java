@@ -37,7 +37,7 @@ final class BroodStory {
         if (event instanceof StoryEvent.Laid || event instanceof StoryEvent.Opened) {
             return Token.EGG;
         }
-        return event instanceof StoryEvent.Potted ? Token.POTTED : Token.MUTED;
+        return event instanceof StoryEvent.Potted || event instanceof StoryEvent.LeftPots ? Token.POTTED : Token.MUTED;
     }
 
     /** One event: its day, the colour of its dot, and its words, which say all that the dot does. */

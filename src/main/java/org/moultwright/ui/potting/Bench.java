@@ -83,14 +83,18 @@ record Bench(BroodView brood, List<Taking> takings) {
         return new Labels(byTray);
     }
 
-    /** What is written into the book: each tray's first labels are its pots'. */
-    Potting potting(Labels labels, Instant at) {
+    /**
+     * What is written into the book: each tray's first labels are its pots'.
+     *
+     * @param potSize the size of pots of trays that name no other
+     */
+    Potting potting(Labels labels, String potSize, Instant at) {
         List<Outcome> outcomes = new ArrayList<>();
         for (int i = 0; i < takings.size(); i++) {
             Taking taking = takings.get(i);
             if (taking.taken() > 0) {
                 List<PotLabel> used = labels.byTray().get(i).subList(0, taking.potted());
-                outcomes.add(new Outcome(taking.tray().tray(), used, taking.lost()));
+                outcomes.add(new Outcome(taking.tray().tray(), taking.potSize(potSize), used, taking.lost()));
             }
         }
         return new Potting(brood.code(), at, outcomes);

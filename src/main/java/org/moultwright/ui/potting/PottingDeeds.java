@@ -3,6 +3,7 @@ package org.moultwright.ui.potting;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.moultwright.task.Outcome;
+import org.moultwright.ui.label.LabelNews;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PotSlings.Potting;
@@ -10,12 +11,12 @@ import org.moultwright.workflow.PotSlings.Potting;
 /** Writes down what really went into pots, and takes it back. */
 final class PottingDeeds {
     private final PottingDesk desk;
-    private final BenchNews news;
+    private final LabelNews news;
     private final Runnable clearBench;
     private boolean saving;
 
     /** @param clearBench takes off the bench what no longer is there */
-    PottingDeeds(PottingDesk desk, BenchNews news, Runnable clearBench) {
+    PottingDeeds(PottingDesk desk, LabelNews news, Runnable clearBench) {
         this.desk = desk;
         this.news = news;
         this.clearBench = clearBench;

@@ -5,6 +5,9 @@ import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.label.LabelDesk;
+import org.moultwright.ui.label.PdfChooser;
+import org.moultwright.ui.label.SheetPrinter;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.LabelPrinter;
 import org.moultwright.workflow.PotSlings;
@@ -39,4 +42,9 @@ public record PottingDesk(
         SaveLine saveLine,
         InstantSource clock,
         DayWords days,
-        ObservableObjectValue<Vocabulary> vocabulary) {}
+        ObservableObjectValue<Vocabulary> vocabulary) {
+    /** What its labels are made with. */
+    LabelDesk labels() {
+        return new LabelDesk(printer, pdfChooser, sheetPrinter, runner);
+    }
+}

@@ -1,11 +1,9 @@
 package org.moultwright.ui.potting;
 
 import java.util.List;
-import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -22,7 +20,7 @@ import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Tone;
-import org.moultwright.ui.control.Words;
+import org.moultwright.ui.label.SheetCard;
 
 /** Lays out the potting bench: taking, labels and outcome at the left, the sheet at the right. */
 final class PottingView extends VBox {
@@ -38,7 +36,7 @@ final class PottingView extends VBox {
         this.takings = new TakingCard(model);
         PageHeader header = new PageHeader("Potting");
         header.subtitleProperty().bind(model.subtitleProperty());
-        HBox bench = new HBox(left(), sheetCard());
+        HBox bench = new HBox(left(), new SheetCard(model.form().sheet(), model.preview()));
         bench.getStyleClass().add("bench-columns");
         setVgrow(bench, Priority.ALWAYS);
         getStyleClass().addAll("page", "potting");
@@ -79,39 +77,6 @@ final class PottingView extends VBox {
         left.getStyleClass().add("bench-left");
         HBox.setHgrow(left, Priority.ALWAYS);
         return left;
-    }
-
-    private Node sheetCard() {
-        Label title = Words.cardTitle("");
-        title.textProperty()
-                .bind(Bindings.createStringBinding(
-                        () -> PottingWords.sheetTitle(
-                                model.preview().jobProperty().get(),
-                                model.preview().pageProperty().get()),
-                        model.preview().jobProperty(),
-                        model.preview().pageProperty()));
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        Button back = turn("Back", -1);
-        Button next = turn("Next", 1);
-        HBox heading = new HBox(title, gap, back, next);
-        heading.getStyleClass().add("key-hint");
-        SheetPreview preview = new SheetPreview(model);
-        Card card = new Card(heading, preview, Words.caption("Click the first label that is still free."));
-        VBox.setVgrow(preview, Priority.ALWAYS);
-        card.getStyleClass().add("bench-sheet");
-        return card;
-    }
-
-    private Button turn(String word, int by) {
-        Button button = Buttons.plain(word, () -> model.preview().turn(by));
-        button.setAccessibleText(by > 0 ? "next sheet" : "sheet before");
-        button.visibleProperty()
-                .bind(model.preview()
-                        .jobProperty()
-                        .map(job -> job.isPresent() && job.get().sheets() > 1));
-        button.managedProperty().bind(button.visibleProperty());
-        return button;
     }
 
     private Node empty() {

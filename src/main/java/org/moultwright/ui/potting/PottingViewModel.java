@@ -10,12 +10,17 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.code.PotPrefix;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.label.LabelNews;
+import org.moultwright.ui.label.LabelOutput;
+import org.moultwright.ui.label.LabelWords;
+import org.moultwright.ui.label.PreviewModel;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.TrayView;
@@ -25,7 +30,7 @@ final class PottingViewModel {
     private final PottingDesk desk;
     private final LabelForm form = new LabelForm();
     private final PreviewModel preview;
-    private final BenchNews news = new BenchNews();
+    private final LabelNews news = new LabelNews();
     private final LabelOutput output;
     private final PottingDeeds deeds;
     private final ReadOnlyObjectWrapper<Optional<Bench>> bench = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -38,12 +43,12 @@ final class PottingViewModel {
     PottingViewModel(PottingDesk desk) {
         this.desk = desk;
         this.preview = new PreviewModel(desk.printer(), desk.runner());
-        this.output = new LabelOutput(desk, news);
+        this.output = new LabelOutput(desk.labels(), news);
         this.deeds = new PottingDeeds(desk, news, () -> bench.set(Optional.empty()));
         form.whenChanged(this::edited);
         preview.faultProperty()
                 .addListener((observed, before, now) ->
-                        news.failed(now.map(fault -> PottingWords.fault(fault, "The labels cannot be drawn"))
+                        news.failed(now.map(fault -> LabelWords.fault(fault, "The labels cannot be drawn"))
                                 .orElse("")));
         desk.room().addListener((observed, before, now) -> read(now));
         desk.vocabulary().addListener((observed, before, now) -> read(room()));
@@ -58,7 +63,7 @@ final class PottingViewModel {
         return preview;
     }
 
-    BenchNews news() {
+    LabelNews news() {
         return news;
     }
 
@@ -105,15 +110,26 @@ final class PottingViewModel {
         preview.jobProperty().get().ifPresent(output::print);
     }
 
+    void saveCalibration() {
+        form.sheet().calibration(desk.clock().instant()).ifPresent(output::saveCalibration);
+    }
+
+    void printCalibration() {
+        form.sheet().calibration(desk.clock().instant()).ifPresent(output::printCalibration);
+    }
+
     /** Writes down what really went into pots. */
     void done() {
         if (sums.get().canBeDone()) {
             bench.get().ifPresent(open -> {
                 Bench.Labels labels = labels(open, form.prefix().orElseThrow());
                 deeds.keep(
-                        open.potting(labels, desk.clock().instant()),
+                        open.potting(
+                                labels,
+                                form.potSizeProperty().get(),
+                                desk.clock().instant()),
                         preview.jobProperty().get().orElseThrow(),
-                        job -> form.firstCellProperty().set(OptionalInt.of(PottingWords.nextFreeCell(job))));
+                        job -> form.sheet().firstCellProperty().set(OptionalInt.of(LabelWords.nextFreeCell(job))));
             });
         }
     }
@@ -150,6 +166,7 @@ final class PottingViewModel {
         laid.takings()
                 .forEach(taking -> Stream.of(taking.takenProperty(), taking.pottedProperty(), taking.lostProperty())
                         .forEach(number -> number.addListener((observed, before, now) -> edited())));
+        laid.takings().forEach(taking -> taking.potSizeProperty().addListener((observed, before, now) -> edited()));
         form.prefixProperty()
                 .set(PotPrefix.of(brood.record().brood(), room().now()).text());
         bench.set(Optional.of(laid));
@@ -173,7 +190,7 @@ final class PottingViewModel {
         preview.show(bench.get()
                 .filter(Bench::takesWhatIsThere)
                 .flatMap(open -> form.prefix()
-                        .flatMap(prefix -> form.job(labels(open, prefix).all(), room().now()))));
+                        .flatMap(prefix -> form.sheet().job(labels(open, prefix).all(), room().now()))));
         sums.set(bench.get().map(this::sums).orElse(BenchSums.NOTHING));
     }
 
@@ -201,7 +218,12 @@ final class PottingViewModel {
                         open.stage(),
                         desk.days(),
                         open.seen(taking, now),
-                        form.potSizeProperty().get()));
+                        taking.potSize(form.potSizeProperty().get())));
+    }
+
+    /** The size of all pots whose tray names no other. */
+    StringProperty potSizeProperty() {
+        return form.potSizeProperty();
     }
 
     private RoomView room() {

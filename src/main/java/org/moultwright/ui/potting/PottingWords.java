@@ -1,6 +1,5 @@
 package org.moultwright.ui.potting;
 
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
@@ -14,16 +13,12 @@ import org.moultwright.domain.Stage;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.text.Vocabulary;
-import org.moultwright.workflow.DocumentException;
-import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PotLabel;
 import org.moultwright.workflow.TrayView;
 
 /** The sentences of the potting bench. */
 final class PottingWords {
     static final String PREFIX_RULE = "Like 26A, without I, L, O, U.";
-    static final String NO_PRINTER =
-            "No printer is set up on this machine. Set one up, or save the labels as PDF and print them elsewhere.";
     static final String UNDONE = "Taken back: the animals are in their trays again.";
 
     private PottingWords() {}
@@ -101,22 +96,6 @@ final class PottingWords {
         return potSize.isBlank() ? line : line + ", " + potSize.strip();
     }
 
-    /** The sheet that was begun goes on where it was left. */
-    static int nextFreeCell(LabelJob job) {
-        return (job.firstCell() - 1 + job.labels().size()) % job.sheet().cells() + 1;
-    }
-
-    /** "2 sheets sent to the printer. Check that they came out at full size." */
-    static String printed(LabelJob job) {
-        return (job.sheets() == 1 ? "1 sheet" : job.sheets() + " sheets")
-                + " sent to the printer. Check that a label came out at its full size.";
-    }
-
-    static String notPrinted(int sheet) {
-        return "Sheet %d was not printed: the printer did not take it. See to the printer, then print again."
-                .formatted(sheet);
-    }
-
     /** Why there is nothing to pot, and when there will be. */
     static String empty(List<TrayView> trays, Stage stage, Vocabulary names, DayWords days) {
         String stageWords = names.plural(stage);
@@ -136,48 +115,15 @@ final class PottingWords {
                         .formatted(stageWords));
     }
 
-    /** "26A-001-D to 26A-033-N". */
-    static String codes(LabelJob job) {
-        List<PotLabel> labels = job.labels();
-        String first = labels.get(0).code();
-        return labels.size() == 1
-                ? first
-                : first + " to " + labels.get(labels.size() - 1).code();
-    }
-
-    /** "Sheet 1 of 2". */
-    static String sheetTitle(Optional<LabelJob> job, int page) {
-        return job.map(made -> "Sheet %d of %d".formatted(page + 1, made.sheets()))
-                .orElse("No labels yet");
-    }
-
-    /** "labels-26A-001-D-to-26A-033-N.pdf". */
-    static String fileName(LabelJob job) {
-        return "labels-" + codes(job).replace(' ', '-') + ".pdf";
-    }
-
-    static String labelsSaved(Path pdf) {
-        return "Labels saved: " + pdf.getFileName() + ". Print at full size, without fitting to the page.";
-    }
-
     /** "32 potted, written down." */
     static String kept(String words) {
         return words + ", written down.";
-    }
-
-    static String fault(RuntimeException fault, String what) {
-        return fault instanceof DocumentException ? message(fault) : what + ": " + message(fault);
     }
 
     /** The label inside a sentence; one such as L1 keeps its capital. */
     private static String one(Vocabulary names, Stage stage) {
         String label = names.label(stage);
         return label.length() > 1 && Character.isLowerCase(label.charAt(1)) ? label.toLowerCase(Locale.ROOT) : label;
-    }
-
-    private static String message(RuntimeException fault) {
-        String message = fault.getMessage();
-        return message == null ? fault.getClass().getSimpleName() : message;
     }
 
     private static Optional<InstantInterval> firstInto(TrayView tray, Stage stage) {

@@ -6,6 +6,8 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
 import org.moultwright.domain.Stage;
 import org.moultwright.workflow.TrayView;
 
@@ -20,6 +22,7 @@ final class Taking {
     private final ObjectProperty<OptionalInt> taken;
     private final ObjectProperty<OptionalInt> potted;
     private final ObjectProperty<OptionalInt> lost = new SimpleObjectProperty<>(OptionalInt.of(0));
+    private final StringProperty potSize = new SimpleStringProperty("");
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private boolean pottedByHand;
     private boolean following;
@@ -54,6 +57,16 @@ final class Taking {
 
     ObjectProperty<OptionalInt> lostProperty() {
         return lost;
+    }
+
+    /** The size of the pots for this tray's animals, where it is not that of the others. */
+    StringProperty potSizeProperty() {
+        return potSize;
+    }
+
+    /** The size of its pots: its own, else that of all. */
+    String potSize(String ofAll) {
+        return (potSize.get().isBlank() ? ofAll : potSize.get()).strip();
     }
 
     /** What is wrong with the number taken, in a sentence; empty when nothing is. */

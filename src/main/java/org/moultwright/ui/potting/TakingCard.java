@@ -11,6 +11,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.NumberField;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
@@ -79,10 +81,10 @@ final class TakingCard extends VBox {
     private void addTray(Bench bench, Taking taking, int line) {
         Region hairline = new Region();
         hairline.getStyleClass().add("hairline");
-        trays.add(hairline, 0, line, 5, 1);
+        trays.add(hairline, 0, line, 6, 1);
         Vocabulary names = model.vocabularyProperty().get();
         String tray = taking.tray().tray();
-        Label stay = Words.muted("");
+        Label stay = Words.wrapped(Words.muted(""));
         stay.setMaxWidth(Double.MAX_VALUE);
         GridPane.setHgrow(stay, Priority.ALWAYS);
         Runnable tell = () -> stay.setText(PottingWords.stay(taking, bench.stage(), names, model.days()));
@@ -92,15 +94,19 @@ final class TakingCard extends VBox {
         taken.valueProperty().bindBidirectional(taking.takenProperty());
         taken.problemProperty().bind(taking.problemProperty());
         fields.add(taken);
+        EntryField size = FormFields.quiet(new EntryField("pot size for " + tray, LabelCard.POT_SIZE), "number-field");
+        size.textProperty().bindBidirectional(taking.potSizeProperty());
+        size.input().promptTextProperty().bind(model.potSizeProperty().map(ofAll -> ofAll.isBlank() ? "size" : ofAll));
         Node ready = taking.ready() > 0
-                ? Words.plain(PottingWords.ready(taking, names, bench.stage()))
-                : Words.muted(PottingWords.ready(taking, names, bench.stage()));
+                ? Words.whole(Words.plain(PottingWords.ready(taking, names, bench.stage())))
+                : Words.whole(Words.muted(PottingWords.ready(taking, names, bench.stage())));
         trays.addRow(
                 line + 1,
-                Words.styled(tray, "tray-code"),
-                Words.muted(taking.tray().place()),
+                Words.whole(Words.styled(tray, "tray-code")),
+                Words.whole(Words.muted(taking.tray().place())),
                 ready,
                 taken,
+                size,
                 stay);
     }
 }

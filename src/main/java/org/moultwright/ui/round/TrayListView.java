@@ -1,5 +1,7 @@
 package org.moultwright.ui.round;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.beans.InvalidationListener;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -17,6 +19,10 @@ final class TrayListView extends VBox {
     private static final PseudoClass OPEN = PseudoClass.getPseudoClass("open");
 
     private final VBox rows = new VBox();
+
+    /** What each of the rows says. */
+    private final List<TrayLine> shown = new ArrayList<>();
+
     private final RoundViewModel model;
 
     TrayListView(RoundViewModel model) {
@@ -36,11 +42,20 @@ final class TrayListView extends VBox {
         show();
     }
 
+    /** Makes anew only the rows that say something else: from tray to tray two of them, of hundreds. */
     private void show() {
-        rows.getChildren().clear();
-        for (int i = 0; i < model.lines().size(); i++) {
-            rows.getChildren().add(row(i, model.lines().get(i)));
+        List<TrayLine> lines = model.lines();
+        for (int i = 0; i < lines.size(); i++) {
+            if (i >= shown.size()) {
+                shown.add(lines.get(i));
+                rows.getChildren().add(row(i, lines.get(i)));
+            } else if (!shown.get(i).equals(lines.get(i))) {
+                shown.set(i, lines.get(i));
+                rows.getChildren().set(i, row(i, lines.get(i)));
+            }
         }
+        shown.subList(lines.size(), shown.size()).clear();
+        rows.getChildren().remove(lines.size(), rows.getChildren().size());
     }
 
     private Button row(int position, TrayLine line) {

@@ -122,7 +122,8 @@ final class RoomFixture {
                 List.of(),
                 List.of(),
                 List.of(),
-                extremes);
+                extremes,
+                List.of());
     }
 
     LivedTemperature livedUntil(double day) {

@@ -48,16 +48,38 @@ class LabelSheetTest {
     @Test
     void refusesLabelsThatOverlapOrLeaveThePaper() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new LabelSheet(Paper.A4, 3, 8, 70, 37, 0.5, 0, 69, 37))
+                .isThrownBy(() -> new LabelSheet(Paper.A4.page(), 3, 8, 70, 37, 0.5, 0, 69, 37))
                 .withMessage("Labels overlap sideways: a label measures 70 mm and the next begins after 69 mm.");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new LabelSheet(Paper.A4, 3, 8, 70, 37, 0.5, 0, 70, 36))
+                .isThrownBy(() -> new LabelSheet(Paper.A4.page(), 3, 8, 70, 37, 0.5, 0, 70, 36))
                 .withMessageContaining("downwards");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new LabelSheet(Paper.A4, 3, 8, 70, 37, 0.5, 5, 70, 37))
+                .isThrownBy(() -> new LabelSheet(Paper.A4.page(), 3, 8, 70, 37, 0.5, 5, 70, 37))
                 .withMessage("Labels reach over the right edge: they end at 215.0 mm and the paper at 210 mm.");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new LabelSheet(Paper.A4, 3, 9, 70, 37, 0.5, 0, 70, 37))
+                .isThrownBy(() -> new LabelSheet(Paper.A4.page(), 3, 9, 70, 37, 0.5, 0, 70, 37))
                 .withMessageContaining("lower edge");
+    }
+
+    @Test
+    void aLabelLargerThanItsPageIsRefusedInWords() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new LabelSheet(Paper.A4.page(), 1, 1, 250, 37, 0, 0, 250, 37))
+                .withMessage("Labels 250 mm wide do not fit: they are at least 5 mm, and the page is 210 mm wide.");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new LabelSheet(Paper.A4.page(), 1, 1, 30, 20, 0, 0, 30, 20, LabelShape.ROUND))
+                .withMessage("Labels that are round are as high as wide: 20 is not 30 mm.");
+    }
+
+    @Test
+    void aRollIsOneLabelAPage() {
+        LabelSheet roll = LabelSheet.ofRoll(57, 32);
+        assertThat(roll.title()).isEqualTo("roll, 57 × 32 mm");
+        assertThat(roll.cell(1)).isEqualTo(new Box(0, 0, 57, 32));
+        assertThat(roll.sheetsNeeded(7, 1)).isEqualTo(7);
+        assertThat(PageSize.of(210, 297)).isEqualTo(Paper.A4.page());
+        LabelSheets.everything()
+                .forEach(sheet -> assertThat(LabelSheets.find(sheet.code())).contains(sheet));
+        assertThat(LabelSheets.everything()).extracting(LabelSheet::code).doesNotHaveDuplicates();
     }
 }

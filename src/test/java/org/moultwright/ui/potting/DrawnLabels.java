@@ -5,6 +5,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import org.moultwright.domain.label.LabelSheet;
+import org.moultwright.workflow.CalibrationPage;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.LabelPrinter;
@@ -32,9 +34,29 @@ final class DrawnLabels implements LabelPrinter {
     }
 
     @Override
+    public void save(CalibrationPage page, Path pdf) {
+        try {
+            Files.writeString(pdf, "calibration of " + page.sheet().title());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public PagePicture picture(CalibrationPage page, int widthPixels) {
+        return blank(page.sheet(), widthPixels);
+    }
+
+    @Override
     public PagePicture picture(LabelJob job, int page, int widthPixels) {
-        int[] white = new int[widthPixels];
+        return blank(job.sheet(), widthPixels);
+    }
+
+    private static PagePicture blank(LabelSheet sheet, int widthPixels) {
+        double shape = sheet.paper().heightMillimetres() / sheet.paper().widthMillimetres();
+        int heightPixels = (int) Math.ceil(widthPixels * shape);
+        int[] white = new int[widthPixels * heightPixels];
         Arrays.fill(white, 0xFFFFFFFF);
-        return new PagePicture(widthPixels, 1, white);
+        return new PagePicture(widthPixels, heightPixels, white);
     }
 }

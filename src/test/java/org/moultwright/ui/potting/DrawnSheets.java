@@ -3,7 +3,8 @@ package org.moultwright.ui.potting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.moultwright.domain.label.Paper;
+import org.moultwright.domain.label.PageSize;
+import org.moultwright.ui.label.SheetPrinter;
 import org.moultwright.workflow.PagePicture;
 
 /** A printer that keeps the sheets it was given, until it runs out of paper. */
@@ -24,7 +25,7 @@ final class DrawnSheets implements SheetPrinter, SheetPrinter.Printing {
     }
 
     @Override
-    public boolean print(PagePicture page, Paper paper) {
+    public boolean print(PagePicture page, PageSize paper) {
         paperLeft--;
         if (paperLeft < 0) {
             return false;

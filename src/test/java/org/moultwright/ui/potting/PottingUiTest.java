@@ -27,6 +27,8 @@ import org.moultwright.domain.code.PotPrefix;
 import org.moultwright.domain.label.Paper;
 import org.moultwright.store.H2Store;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.label.LabelWords;
+import org.moultwright.ui.label.SheetDimension;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
 import org.testfx.api.FxRobot;
@@ -130,7 +132,48 @@ class PottingUiTest {
                 .isTrue();
         trays.paperPrinter.unplugged = true;
         robot.clickOn("Print");
-        assertThat(says(robot, PottingWords.NO_PRINTER)).isTrue();
+        assertThat(says(robot, LabelWords.NO_PRINTER)).isTrue();
+    }
+
+    @Test
+    void aTrayMayGoIntoPotsOfAnotherSize(FxRobot robot) {
+        write(robot, "pot size, on the label", "30 ml");
+        write(robot, "pot size for A2", "60 ml");
+        robot.press(KeyCode.CONTROL).type(KeyCode.ENTER).release(KeyCode.CONTROL);
+        assertThat(trays.record().pots())
+                .filteredOn(pot -> pot.tray().equals("A2"))
+                .hasSize(11)
+                .allMatch(pot -> pot.size().equals("60 ml") && pot.label().equals("sling 5 May 26, 60 ml"));
+        assertThat(trays.record().pots())
+                .filteredOn(pot -> pot.tray().equals("A1"))
+                .hasSize(22)
+                .allMatch(pot -> pot.size().equals("30 ml"));
+    }
+
+    @Test
+    void aCalibrationPageGoesWhereLabelsGo(FxRobot robot) {
+        robot.clickOn("As PDF");
+        assertThat(pdf).hasContent("calibration of A4, 3 × 8, 70 × 37 mm");
+        robot.clickOn("On paper");
+        assertThat(trays.paperPrinter.sheets).hasSize(1);
+        assertThat(says(robot, LabelWords.CALIBRATION_PRINTED)).isTrue();
+        trays.paperPrinter.paperLeft = 0;
+        robot.clickOn("On paper");
+        assertThat(says(robot, LabelWords.notPrinted(1, Paper.A4.page()))).isTrue();
+    }
+
+    @Test
+    void aSheetLargerThanItsPageIsSaid(FxRobot robot) {
+        robot.interact(
+                () -> robot.lookup("Own dimensions").<ToggleButton>query().fire());
+        write(robot, "page width, mm", "60");
+        assertThat(says(robot, "Labels 70 mm wide do not fit: they are at least 5 mm, and the page is 60 mm wide."))
+                .isTrue();
+        robot.interact(() -> robot.lookup("Letter").<Button>query().fire());
+        assertThat(field(robot, "page width, mm").getText()).isEqualTo("215.9");
+        write(robot, "page height, mm", "0");
+        assertThat(says(robot, "A page is 10 to 1000 mm wide and high; there is at least one column and one row."))
+                .isTrue();
     }
 
     @Test
@@ -211,7 +254,7 @@ class PottingUiTest {
         ScreenShots.of("potting", look -> {
             PottingViewModel model =
                     new PottingViewModel(new InventedTrays(new MemoryBroodBook(), 22, 11).desk(real, pdf));
-            model.form().firstCellProperty().set(OptionalInt.of(5));
+            model.form().sheet().firstCellProperty().set(OptionalInt.of(5));
             model.benchProperty()
                     .get()
                     .orElseThrow()
@@ -239,8 +282,8 @@ class PottingUiTest {
         ScreenShots.of("potting-own-sheet", 1188, 752, look -> {
             PottingViewModel model =
                     new PottingViewModel(new InventedTrays(new MemoryBroodBook(), 22, 11).desk(real, pdf));
-            model.form().own().usedProperty().set(true);
-            model.form().own().textProperty(SheetDimension.COLUMNS).set("2");
+            model.form().sheet().own().usedProperty().set(true);
+            model.form().sheet().own().textProperty(SheetDimension.COLUMNS).set("2");
             model.form().potSizeProperty().set("30 ml");
             return new PottingView(model);
         });

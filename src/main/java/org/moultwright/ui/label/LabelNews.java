@@ -1,0 +1,36 @@
+package org.moultwright.ui.label;
+
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+
+/** What was last said of labels: something done, or something gone wrong, each in a sentence. */
+public final class LabelNews {
+    private final ReadOnlyStringWrapper done = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+
+    public ReadOnlyStringProperty doneProperty() {
+        return done.getReadOnlyProperty();
+    }
+
+    public ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    public void done(String sentence) {
+        problem.set("");
+        done.set(sentence);
+    }
+
+    public void failed(String sentence) {
+        problem.set(sentence);
+    }
+
+    public void failed(RuntimeException fault, String what) {
+        failed(LabelWords.fault(fault, what));
+    }
+
+    /** Something is being written: what was said of the time before is over. */
+    public void pass() {
+        done.set("");
+    }
+}

@@ -1,0 +1,97 @@
+package org.moultwright.ui.label;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import javafx.beans.property.StringProperty;
+import org.moultwright.domain.label.LabelShape;
+import org.moultwright.domain.label.LabelSheet;
+import org.moultwright.domain.label.PageSize;
+
+/** The dimensions that make a sheet of labels, each with its word; all but columns and rows in mm. */
+public enum SheetDimension {
+    PAGE_WIDTH("page width"),
+    PAGE_HEIGHT("page height"),
+    COLUMNS("columns"),
+    ROWS("rows"),
+    WIDTH("label width"),
+    HEIGHT("label height"),
+    LEFT("left margin"),
+    TOP("top margin"),
+    PITCH_X("column to column"),
+    PITCH_Y("row to row");
+
+    static final String RANGES = "A page is 10 to 1000 mm wide and high; there is at least one column and one row.";
+
+    private final String word;
+
+    SheetDimension(String word) {
+        this.word = word;
+    }
+
+    String word() {
+        return word;
+    }
+
+    /** Whether it counts labels; the others are lengths. */
+    boolean isCount() {
+        return this == COLUMNS || this == ROWS;
+    }
+
+    /** As it is written in a field. */
+    String written(LabelSheet sheet) {
+        return written(of().applyAsDouble(sheet));
+    }
+
+    static String written(double value) {
+        return value == Math.rint(value) ? Long.toString(Math.round(value)) : Double.toString(value);
+    }
+
+    /**
+     * The sheet these texts stand for, empty where one of them is no number.
+     *
+     * @throws IllegalArgumentException if the numbers make no sheet
+     */
+    static Optional<LabelSheet> sheet(Map<SheetDimension, StringProperty> texts, LabelShape shape) {
+        Map<SheetDimension, Double> read = new EnumMap<>(SheetDimension.class);
+        texts.forEach((dimension, text) -> number(text.get()).ifPresent(value -> read.put(dimension, value)));
+        if (read.size() < values().length) {
+            return Optional.empty();
+        }
+        return Optional.of(new LabelSheet(
+                PageSize.of(read.getOrDefault(PAGE_WIDTH, 0.0), read.getOrDefault(PAGE_HEIGHT, 0.0)),
+                (int) Math.rint(read.getOrDefault(COLUMNS, 0.0)),
+                (int) Math.rint(read.getOrDefault(ROWS, 0.0)),
+                read.getOrDefault(WIDTH, 0.0),
+                read.getOrDefault(HEIGHT, 0.0),
+                read.getOrDefault(TOP, 0.0),
+                read.getOrDefault(LEFT, 0.0),
+                read.getOrDefault(PITCH_X, 0.0),
+                read.getOrDefault(PITCH_Y, 0.0),
+                shape));
+    }
+
+    private ToDoubleFunction<LabelSheet> of() {
+        return switch (this) {
+            case PAGE_WIDTH -> sheet -> sheet.paper().widthMillimetres();
+            case PAGE_HEIGHT -> sheet -> sheet.paper().heightMillimetres();
+            case COLUMNS -> LabelSheet::columns;
+            case ROWS -> LabelSheet::rows;
+            case WIDTH -> LabelSheet::labelWidthMillimetres;
+            case HEIGHT -> LabelSheet::labelHeightMillimetres;
+            case LEFT -> LabelSheet::leftMillimetres;
+            case TOP -> LabelSheet::topMillimetres;
+            case PITCH_X -> LabelSheet::pitchXMillimetres;
+            case PITCH_Y -> LabelSheet::pitchYMillimetres;
+        };
+    }
+
+    private static Optional<Double> number(String typed) {
+        try {
+            return Optional.of(Double.parseDouble(typed.strip().replace(',', '.')));
+        } catch (NumberFormatException unfinished) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,109 @@
+package org.moultwright.ui.label;
+
+import java.util.regex.Pattern;
+import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import org.moultwright.domain.label.LabelSheet;
+import org.moultwright.domain.label.LabelSheets;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.FormFields;
+import org.moultwright.ui.control.NumberField;
+import org.moultwright.ui.control.Words;
+
+/** Which sheet labels go on, where it was begun, and how far the printer is off. */
+public final class SheetFields extends VBox {
+    private static final Pattern MILLIMETRES = Pattern.compile("[-−]?[0-9]?[.,]?[0-9]?");
+
+    private final SheetForm form;
+    private final PreviewModel preview;
+    private final ComboBox<LabelSheet> sheet = new ComboBox<>();
+
+    /**
+     * @param saveCalibration saves a page that shows how far the printer is off
+     * @param printCalibration prints it
+     */
+    public SheetFields(SheetForm form, PreviewModel preview, Runnable saveCalibration, Runnable printCalibration) {
+        this.form = form;
+        this.preview = preview;
+        HBox calibration = new HBox(
+                Words.muted("calibration page"),
+                small("As PDF", "save the calibration page as PDF", saveCalibration),
+                small("On paper", "print the calibration page", printCalibration));
+        calibration.getStyleClass().add("line");
+        getStyleClass().add("sheet-fields");
+        getChildren().addAll(sheetRow(), new OwnSheetPane(form.own()), calibration);
+    }
+
+    /** Puts the keeper's hands on the choice of sheets. */
+    public void takeFocus() {
+        sheet.requestFocus();
+    }
+
+    private Node sheetRow() {
+        sheet.setConverter(new SheetTitle());
+        sheet.getItems().setAll(LabelSheets.everything());
+        sheet.valueProperty().bindBidirectional(form.sheetProperty());
+        sheet.setAccessibleText("sheet");
+        sheet.setMaxWidth(Double.MAX_VALUE);
+        NumberField first = FormFields.quiet(new NumberField("first free label"), "number-field");
+        first.valueProperty().bindBidirectional(form.firstCellProperty());
+        first.problemProperty().bind(form.firstCellProblemProperty());
+        Label needed = Words.plain("");
+        needed.textProperty()
+                .bind(preview.jobProperty()
+                        .map(job ->
+                                job.map(made -> Integer.toString(made.sheets())).orElse("–")));
+        needed.getStyleClass().add("form-figure");
+        needed.getStyleClass().add("number-field");
+        return FormFields.row(
+                grows(FormFields.field("sheet", sheet)),
+                FormFields.field("first free label", first),
+                FormFields.field("sheets needed", needed),
+                shift("shift right, mm", form.shiftRightProperty(), form.shiftProblemProperty()),
+                shift("shift down, mm", form.shiftDownProperty(), form.shiftProblemProperty()));
+    }
+
+    private VBox shift(String caption, StringProperty text, ObservableValue<String> problem) {
+        EntryField millimetres = FormFields.quiet(new EntryField("print " + caption, MILLIMETRES), "number-field");
+        millimetres.textProperty().bindBidirectional(text);
+        millimetres.problemProperty().bind(problem);
+        return FormFields.field(caption, millimetres);
+    }
+
+    private static Button small(String word, String name, Runnable action) {
+        Button button = Buttons.secondary(word, action);
+        button.setAccessibleText(name);
+        button.getStyleClass().add("small-button");
+        return button;
+    }
+
+    private static Node grows(Node node) {
+        HBox.setHgrow(node, Priority.ALWAYS);
+        return node;
+    }
+
+    /** Sheets are shown by their dimensions and only ever chosen. */
+    private static final class SheetTitle extends StringConverter<LabelSheet> {
+        @Override
+        public String toString(LabelSheet sheet) {
+            return sheet.title();
+        }
+
+        @Override
+        public LabelSheet fromString(String title) {
+            return LabelSheets.everything().stream()
+                    .filter(sheet -> sheet.title().equals(title))
+                    .findFirst()
+                    .orElse(LabelSheets.A4_3X8);
+        }
+    }
+}

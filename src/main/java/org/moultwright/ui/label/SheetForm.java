@@ -1,0 +1,129 @@
+package org.moultwright.ui.label;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import javafx.beans.InvalidationListener;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import org.moultwright.domain.label.LabelSheet;
+import org.moultwright.domain.label.LabelSheets;
+import org.moultwright.domain.label.PrintShift;
+import org.moultwright.workflow.CalibrationPage;
+import org.moultwright.workflow.LabelJob;
+import org.moultwright.workflow.PotLabel;
+
+/** The sheet labels go on, as the keeper fills it in: which one, where it was begun, how far the printer is off. */
+public final class SheetForm {
+    private final OwnSheet own = new OwnSheet();
+    private final ObjectProperty<LabelSheet> sheet = new SimpleObjectProperty<>(LabelSheets.A4_3X8);
+    private final ObjectProperty<OptionalInt> firstCell = new SimpleObjectProperty<>(OptionalInt.of(1));
+    private final ReadOnlyStringWrapper firstCellProblem = new ReadOnlyStringWrapper("");
+    private final StringProperty shiftRight = new SimpleStringProperty("0.0");
+    private final StringProperty shiftDown = new SimpleStringProperty("0.0");
+    private final ReadOnlyStringWrapper shiftProblem = new ReadOnlyStringWrapper("");
+
+    public SheetForm() {
+        sheet.addListener((observed, before, now) -> own.show(now));
+        own.show(sheet.get());
+        whenChanged(this::check);
+    }
+
+    /** Calls back at every change, after the problems are up to date. */
+    public void whenChanged(Runnable action) {
+        InvalidationListener listener = changed -> action.run();
+        own.whenChanged(action);
+        List.of(shiftRight, shiftDown).forEach(text -> text.addListener((o, before, now) -> action.run()));
+        sheet.addListener(listener);
+        firstCell.addListener(listener);
+    }
+
+    /** A page that shows how far the printer is off for the sheet as it lies there; none while that is not sound. */
+    public Optional<CalibrationPage> calibration(Instant madeAt) {
+        return own.isUsed() && !own.isSound()
+                ? Optional.empty()
+                : shift().map(shift -> new CalibrationPage(laidSheet(), shift, madeAt));
+    }
+
+    /** The dimensions of a sheet of the keeper's own. */
+    public OwnSheet own() {
+        return own;
+    }
+
+    /** The sheet as it lies there: the keeper's own, as it last held together, or the one chosen. */
+    public LabelSheet laidSheet() {
+        return own.isUsed() ? own.lastSound() : sheet.get();
+    }
+
+    /** These labels on that sheet, if all that is filled in holds together. */
+    public Optional<LabelJob> job(List<PotLabel> labels, Instant madeAt) {
+        OptionalInt cell = firstCell();
+        if (cell.isEmpty() || (own.isUsed() && !own.isSound())) {
+            return Optional.empty();
+        }
+        return shift().map(shift -> new LabelJob(laidSheet(), cell.getAsInt(), shift, labels, madeAt));
+    }
+
+    /** One of the known sheets. */
+    public ObjectProperty<LabelSheet> sheetProperty() {
+        return sheet;
+    }
+
+    public ObjectProperty<OptionalInt> firstCellProperty() {
+        return firstCell;
+    }
+
+    public ReadOnlyStringProperty firstCellProblemProperty() {
+        return firstCellProblem.getReadOnlyProperty();
+    }
+
+    public StringProperty shiftRightProperty() {
+        return shiftRight;
+    }
+
+    public StringProperty shiftDownProperty() {
+        return shiftDown;
+    }
+
+    public ReadOnlyStringProperty shiftProblemProperty() {
+        return shiftProblem.getReadOnlyProperty();
+    }
+
+    /** The first free cell, if the sheet has it. */
+    public OptionalInt firstCell() {
+        OptionalInt cell = firstCell.get();
+        boolean exists = cell.isPresent()
+                && cell.getAsInt() >= 1
+                && cell.getAsInt() <= laidSheet().cells();
+        return exists ? cell : OptionalInt.empty();
+    }
+
+    Optional<PrintShift> shift() {
+        return millimetres(shiftRight.get())
+                .flatMap(right -> millimetres(shiftDown.get()).map(down -> new PrintShift(right, down)));
+    }
+
+    private void check() {
+        firstCellProblem.set(
+                firstCell().isPresent()
+                        ? ""
+                        : "1 to %d on this sheet.".formatted(laidSheet().cells()));
+        shiftProblem.set(shift().isPresent() ? "" : "At most %.0f mm.".formatted(PrintShift.MOST_MILLIMETRES));
+    }
+
+    private static Optional<Double> millimetres(String typed) {
+        try {
+            double value = typed.isBlank()
+                    ? 0
+                    : Double.parseDouble(typed.replace(',', '.').replace('−', '-'));
+            return Math.abs(value) <= PrintShift.MOST_MILLIMETRES ? Optional.of(value) : Optional.empty();
+        } catch (NumberFormatException unfinished) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,66 @@
+package org.moultwright.ui.register;
+
+import java.util.List;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Banner;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Words;
+import org.moultwright.ui.label.LabelWords;
+import org.moultwright.ui.label.SheetCard;
+import org.moultwright.ui.label.SheetFields;
+
+/** Lays out labels to be printed again: the sheet's form at the left, how it will look at the right. */
+final class LabelsView extends VBox {
+    private final SheetFields fields;
+
+    LabelsView(LabelsViewModel model, Runnable close) {
+        PageHeader header = new PageHeader("Labels again", Buttons.secondary("Back", close));
+        header.subtitleProperty().set("for the pots selected, with what stood on them the first time");
+        this.fields = new SheetFields(model.form(), model.preview(), model::saveCalibration, model::printCalibration);
+        Label codes = Words.wrapped(Words.plain(""));
+        codes.textProperty()
+                .bind(model.preview()
+                        .jobProperty()
+                        .map(job -> job.map(made ->
+                                        RegisterWords.labels(made.labels().size()) + ": " + LabelWords.codes(made))
+                                .orElse("No labels until the sheet is sound.")));
+        Button save = Buttons.primary("Save labels as PDF", model::save);
+        Button print = Buttons.secondary("Print", model::print);
+        List.of(save, print)
+                .forEach(button -> button.disableProperty()
+                        .bind(model.preview().jobProperty().map(job -> job.isEmpty())));
+        HBox actions = new HBox(save, print);
+        actions.getStyleClass().add("pot-actions");
+        Card card = Card.titled("Where they go", codes, fields, actions);
+        HBox.setHgrow(card, Priority.ALWAYS);
+        HBox columns = new HBox(card, new SheetCard(model.form(), model.preview()));
+        columns.getStyleClass().add("bench-columns");
+        setVgrow(columns, Priority.ALWAYS);
+        getStyleClass().addAll("page", "register");
+        getChildren()
+                .addAll(
+                        header,
+                        banner(Tone.OK, model.news().doneProperty()),
+                        banner(Tone.BAD, model.news().problemProperty()),
+                        columns);
+    }
+
+    /** Puts the keeper's hands on the first field. */
+    void takeFocus() {
+        fields.takeFocus();
+    }
+
+    private static Banner banner(Tone tone, ObservableValue<String> sentence) {
+        Banner banner = new Banner(tone);
+        banner.sentenceProperty().bind(sentence);
+        return banner;
+    }
+}

@@ -1,0 +1,176 @@
+package org.moultwright.ui.register;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.control.skin.VirtualFlow;
+import javafx.scene.input.KeyEvent;
+import org.moultwright.domain.PotEvent.What;
+import org.moultwright.text.DayWords;
+import org.moultwright.ui.control.Words;
+
+/**
+ * The pots shown, one a row. Which row is looked at and which are selected is the model's; the table's own selection is
+ * left empty, since it follows places in the list and not pots.
+ */
+final class PotTable extends TableView<PotRow> {
+    private static final int FAR = 1_000_000;
+
+    private final RegisterViewModel model;
+
+    PotTable(RegisterViewModel model) {
+        super(model.shown());
+        this.model = model;
+        DayWords days = model.days();
+        getStyleClass().addAll("bare", "pot-table");
+        setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+        setPlaceholder(Words.wrapped(Words.muted("")));
+        setRowFactory(table -> new PotTableRow(model));
+        getColumns().add(marks());
+        add("code", 110, Comparator.comparing(PotRow::code), PotRow::code);
+        add("brood", 105, Comparator.comparing(PotRow::broodCode), PotRow::broodCode);
+        add("size", 80, Comparator.comparing(PotRow::size), PotRow::size);
+        add("potted", 85, Comparator.comparing(PotRow::potted), row -> days.shortDay(row.potted()));
+        add(
+                "state",
+                110,
+                Comparator.comparing(PotRow::state),
+                row -> row.state().word());
+        add("last fed", 90, byLast(What.FED), row -> RegisterWords.when(row, What.FED, days));
+        add("last moult", 95, byLast(What.MOULTED), row -> RegisterWords.when(row, What.MOULTED, days));
+        add(
+                "stage",
+                90,
+                Comparator.comparing((PotRow row) -> row.life().moults()),
+                row -> RegisterWords.stage(row, model.vocabularyProperty().get()));
+        comparatorProperty().addListener((observed, before, now) -> reveal());
+        model.shown().comparatorProperty().bind(comparatorProperty());
+        model.cursorProperty().addListener((observed, before, now) -> reveal());
+        addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        model.vocabularyProperty().addListener((observed, before, now) -> refresh());
+        model.cursorProperty().addListener((observed, before, now) -> tell());
+        model.marks().revisionProperty().addListener((observed, before, now) -> tell());
+        tell();
+    }
+
+    /** What is said while no row is shown. */
+    void setEmptyWords(String sentence) {
+        setPlaceholder(Words.wrapped(Words.muted(sentence)));
+    }
+
+    /** Looks at the first row, unless one of those shown is looked at. */
+    void begin() {
+        if (rowOfCursor() < 0) {
+            step(0);
+        }
+    }
+
+    private TableColumn<PotRow, PotRow> marks() {
+        TableColumn<PotRow, PotRow> column = column("", 34);
+        column.setSortable(false);
+        column.setMaxWidth(34);
+        column.setCellFactory(shown -> new MarkCell(model));
+        return column;
+    }
+
+    private void add(String title, double widthPixels, Comparator<PotRow> order, Function<PotRow, String> text) {
+        TableColumn<PotRow, PotRow> column = column(title, widthPixels);
+        column.setComparator(order);
+        column.setCellFactory(shown -> new WordCell(text));
+        getColumns().add(column);
+    }
+
+    private static TableColumn<PotRow, PotRow> column(String title, double widthPixels) {
+        TableColumn<PotRow, PotRow> column = new TableColumn<>(title);
+        column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(cell.getValue()));
+        column.setPrefWidth(widthPixels);
+        column.setReorderable(false);
+        return column;
+    }
+
+    /** Those to whom it never happened lead. */
+    private static Comparator<PotRow> byLast(What what) {
+        return Comparator.comparing(row -> row.last(what).orElse(Instant.MIN));
+    }
+
+    private void pressed(KeyEvent event) {
+        if (event.isControlDown() || event.isAltDown() || event.isMetaDown()) {
+            return;
+        }
+        switch (event.getCode()) {
+            case UP -> stepMarking(-1, event.isShiftDown());
+            case DOWN -> stepMarking(1, event.isShiftDown());
+            case PAGE_UP -> step(-page());
+            case PAGE_DOWN -> step(page());
+            case HOME -> step(-FAR);
+            case END -> step(FAR);
+            case SPACE, ENTER -> model.toggleCursor();
+            default -> {
+                return;
+            }
+        }
+        event.consume();
+    }
+
+    private void stepMarking(int rows, boolean marks) {
+        if (marks) {
+            model.markCursor();
+        }
+        step(rows);
+        if (marks) {
+            model.markCursor();
+        }
+    }
+
+    private void step(int rows) {
+        int last = getItems().size() - 1;
+        if (last >= 0) {
+            int from = rowOfCursor();
+            int to = from < 0 ? 0 : Math.max(0, Math.min(last, from + rows));
+            model.look(getItems().get(to));
+        }
+    }
+
+    private int rowOfCursor() {
+        return model.cursorProperty().get().map(getItems()::indexOf).orElse(-1);
+    }
+
+    private int page() {
+        return lookup(".virtual-flow") instanceof VirtualFlow<?> flow && flow.getLastVisibleCell() != null
+                ? Math.max(
+                        1,
+                        flow.getLastVisibleCell().getIndex()
+                                - flow.getFirstVisibleCell().getIndex())
+                : 1;
+    }
+
+    /** Scrolls only as far as it takes to see the row looked at. */
+    private void reveal() {
+        int row = rowOfCursor();
+        if (row >= 0 && !shows(row)) {
+            scrollTo(Math.max(0, row - page() / 2));
+        }
+    }
+
+    private boolean shows(int row) {
+        return lookup(".virtual-flow") instanceof VirtualFlow<?> flow
+                && flow.getFirstVisibleCell() != null
+                && flow.getFirstVisibleCell().getIndex() <= row
+                && row < flow.getLastVisibleCell().getIndex();
+    }
+
+    private void tell() {
+        setAccessibleText(model.cursorProperty()
+                .get()
+                .map(row -> "%s, %s, %s%s"
+                        .formatted(
+                                row.code(),
+                                row.broodCode(),
+                                row.state().word(),
+                                model.marks().has(row.code()) ? ", selected" : ""))
+                .orElse("pots"));
+    }
+}

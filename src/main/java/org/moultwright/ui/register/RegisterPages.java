@@ -1,0 +1,101 @@
+package org.moultwright.ui.register;
+
+import javafx.scene.Parent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.StackPane;
+
+/** The register and the pages that open over it for the pots concerned: a hand-over slip, their labels again. */
+final class RegisterPages extends StackPane {
+    private static final KeyCombination SAVE = new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
+    private static final KeyCombination PRINT = new KeyCodeCombination(KeyCode.P, KeyCombination.SHORTCUT_DOWN);
+
+    private final RegisterViewModel model;
+    private final RegisterView register;
+    private final SlipViewModel slipModel;
+    private final SlipView slip;
+    private final LabelsViewModel labelsModel;
+    private final LabelsView labels;
+
+    RegisterPages(RegisterDesk desk) {
+        this.model = new RegisterViewModel(desk);
+        this.slipModel = new SlipViewModel(desk, model);
+        this.slip = new SlipView(slipModel, this::close);
+        this.labelsModel = new LabelsViewModel(desk);
+        this.labels = new LabelsView(labelsModel, this::close);
+        this.register = new RegisterView(model, this::openSlip, this::openLabels);
+        getChildren().setAll(register);
+        addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+    }
+
+    /** A page half filled in waits for its keeper. */
+    void takeFocus() {
+        if (shows(slip)) {
+            slip.takeFocus();
+        } else if (shows(labels)) {
+            labels.takeFocus();
+        } else {
+            register.takeFocus();
+        }
+    }
+
+    private void openSlip() {
+        if (!model.concerned().isEmpty()) {
+            slipModel.begin(model.concerned());
+            show(slip);
+        }
+    }
+
+    private void openLabels() {
+        if (!model.concerned().isEmpty()) {
+            labelsModel.begin(model.concerned());
+            show(labels);
+        }
+    }
+
+    private void close() {
+        show(register);
+    }
+
+    private void show(Parent page) {
+        getChildren().setAll(page);
+        takeFocus();
+    }
+
+    private boolean shows(Parent page) {
+        return getChildren().contains(page);
+    }
+
+    private void pressed(KeyEvent event) {
+        if (SAVE.match(event)) {
+            save();
+        } else if (PRINT.match(event)) {
+            print();
+        } else if (event.getCode() == KeyCode.ESCAPE && !shows(register)) {
+            close();
+        } else {
+            return;
+        }
+        event.consume();
+    }
+
+    private void save() {
+        if (shows(slip)) {
+            slipModel.save();
+        } else if (shows(labels)) {
+            labelsModel.save();
+        } else {
+            openSlip();
+        }
+    }
+
+    private void print() {
+        if (shows(labels)) {
+            labelsModel.print();
+        } else if (shows(register)) {
+            openLabels();
+        }
+    }
+}

@@ -1,0 +1,19 @@
+package org.moultwright.ui.register;
+
+import org.kordamp.ikonli.materialdesign2.MaterialDesignF;
+import org.moultwright.ui.shell.PlainScreen;
+import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.shell.ScreenName;
+
+/** The register, as a screen of the frame. */
+public final class RegisterScreen {
+    public static final ScreenName NAME =
+            new ScreenName("register", "Register", MaterialDesignF.FORMAT_LIST_BULLETED_SQUARE);
+
+    private RegisterScreen() {}
+
+    public static Screen of(RegisterDesk desk) {
+        RegisterPages view = new RegisterPages(desk);
+        return new PlainScreen(NAME, view, view::takeFocus, RegisterKeys.HINTS);
+    }
+}

@@ -1,0 +1,203 @@
+package org.moultwright.ui.register;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.moultwright.boot.DeskRoom;
+import org.moultwright.boot.OpenDesk;
+import org.moultwright.domain.Account;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.PotEvent.What;
+import org.moultwright.store.H2Store;
+import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.ToolkitThread;
+import org.moultwright.workflow.InventedPots;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The register with 5 000 pots in the whole window over a store on disk, by keyboard and by a scanner that types. */
+@ExtendWith(ApplicationExtension.class)
+class RegisterUiTest {
+    private static final int LONGEST_SECONDS = 30;
+    private static final String BROOD = "CC-26-A";
+
+    @TempDir
+    private Path folder;
+
+    private Scene scene;
+    private OpenDesk desk;
+    private boolean closed;
+
+    @Start
+    void start(Stage stage) {
+        scene = new Scene(new Group(), 1280, 800);
+        stage.setScene(scene);
+        stage.show();
+    }
+
+    @BeforeEach
+    void open() {
+        desk = DeskRoom.FIVE_THOUSAND_POTS.open(folder);
+        Parent view = desk.show("broods");
+        ToolkitThread.ask(() -> {
+            desk.appearance().dress(scene.getStylesheets());
+            scene.setRoot(view);
+            return view;
+        });
+        awaitWords(BROOD);
+        desk.show("register");
+        awaitWords("5000 pots: 4235 alive, 500 dead, 265 handed over");
+        await(() -> scene.getFocusOwner() instanceof TextField);
+    }
+
+    @AfterEach
+    void close() {
+        if (!closed) {
+            desk.close();
+        }
+    }
+
+    @Test
+    void aRunOfScansIsFedWithOneKeyAndTakenBackWithOne(FxRobot robot) {
+        scan(robot, code(1));
+        awaitWords(code(1) + ", " + BROOD + ", alive: 1 selected.");
+        robot.type(KeyCode.DOWN);
+        await(() -> scene.getFocusOwner() instanceof PotTable);
+        scan(robot, code(2));
+        awaitWords(code(2) + ", " + BROOD + ", alive: 2 selected.");
+        scan(robot, code(2).toLowerCase(Locale.ROOT));
+        awaitWords(code(2) + " was scanned already and counts once: 2 selected.");
+        scan(robot, code(10));
+        awaitWords(code(10) + ", " + BROOD + ", dead: 3 selected.");
+        String wrong = code(3).substring(0, code(3).length() - 1) + (code(3).endsWith("A") ? "B" : "A");
+        scan(robot, wrong);
+        awaitWords("'" + wrong + "' is misread: its last character does not fit the rest. Scan or type it again.");
+        scan(robot, InventedPots.codeOf("26Z", 7));
+        awaitWords(InventedPots.codeOf("26Z", 7) + " is a whole code, but no pot of this register has it.");
+        scan(robot, "A1");
+        awaitWords("'A1' is too short: a pot code is like 26A-001-D.");
+
+        press(robot, KeyCode.F);
+        awaitWords("2 pots fed. 1 passed over, dead or handed over.", "5000 pots shown");
+        press(robot, KeyCode.Z);
+        awaitWords("Taken back: 2 pots fed.", "2 selected of 5000 pots shown");
+        press(robot, KeyCode.M);
+        awaitWords("2 pots moulted.");
+        BroodRecord kept = reopened();
+        assertThat(kept.potEvents())
+                .filteredOn(event -> event.at().equals(DeskRoom.evening()))
+                .hasSize(2)
+                .allMatch(event -> event.what() == What.MOULTED);
+    }
+
+    @Test
+    void whatIsFilteredIsHandedOverWithOneKeyAndTheLedgerAgrees(FxRobot robot) {
+        robot.type(KeyCode.F3).write("26a-00 alive").type(KeyCode.ENTER);
+        awaitWords("9 pots shown");
+        robot.press(KeyCode.CONTROL, KeyCode.SHIFT).type(KeyCode.H).release(KeyCode.SHIFT, KeyCode.CONTROL);
+        awaitWords("9 pots handed over.", "5000 pots: 4226 alive, 500 dead, 274 handed over");
+        assertThat(reopened().ledger().balance(Account.HANDED_OVER)).isEqualTo(53 + 9);
+    }
+
+    @Test
+    void aDeathIsWrittenFromTheRowLookedAt(FxRobot robot) {
+        robot.type(KeyCode.DOWN, KeyCode.DOWN);
+        awaitWords("27 days in its pot", "alive, instar 3");
+        press(robot, KeyCode.D);
+        awaitWords(code(2) + " dead.", "dead, instar 3");
+        robot.type(KeyCode.SPACE)
+                .press(KeyCode.SHIFT)
+                .type(KeyCode.DOWN, KeyCode.DOWN)
+                .release(KeyCode.SHIFT);
+        awaitWords("3 selected of 5000 pots shown");
+        robot.type(KeyCode.ESCAPE);
+        awaitWords("the one looked at, of 5000 pots shown");
+        assertThat(reopened().ledger().balance(Account.DEAD)).isEqualTo(101);
+    }
+
+    @Test
+    void looksAsItShould() {
+        ScreenShots.of("register-selected", 1188, 752, look -> RegisterPictures.selected());
+        ScreenShots.of("register-misread", 1188, 752, look -> RegisterPictures.misread());
+        ScreenShots.of("register-labels", 1188, 752, look -> RegisterPictures.labels());
+        ScreenShots.of("register-labels-refused", 1188, 752, look -> RegisterPictures.labelsRefused());
+        ScreenShots.of("register-slip", 1188, 752, look -> RegisterPictures.slip());
+        assertThat(Path.of("target", "screenshots", "register-selected-dark.png"))
+                .isNotEmptyFile();
+    }
+
+    private BroodRecord reopened() {
+        desk.close();
+        closed = true;
+        try (H2Store store = H2Store.open(folder.resolve(DeskRoom.FIVE_THOUSAND_POTS.key() + ".store"))) {
+            assertThat(store.check().problems()).isEmpty();
+            return store.book().find(BROOD).orElseThrow();
+        }
+    }
+
+    private static String code(int number) {
+        return InventedPots.codeOf("26A", number);
+    }
+
+    /** A scanner types wherever the keyboard is, and ends with Enter. */
+    private static void scan(FxRobot robot, String code) {
+        robot.write(code).type(KeyCode.ENTER);
+    }
+
+    private static void press(FxRobot robot, KeyCode key) {
+        robot.press(KeyCode.CONTROL).type(key).release(KeyCode.CONTROL);
+    }
+
+    private void awaitWords(String... sentences) {
+        for (String sentence : sentences) {
+            await(() -> words(scene.getRoot()).contains(sentence));
+        }
+    }
+
+    private void await(Supplier<Boolean> condition) {
+        try {
+            WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, () -> ToolkitThread.ask(condition));
+        } catch (TimeoutException late) {
+            assertThat(ToolkitThread.ask(() -> scene.getFocusOwner() + "\n" + words(scene.getRoot())))
+                    .as("what is on screen")
+                    .isEmpty();
+        }
+    }
+
+    private static String words(Node node) {
+        if (!node.isVisible()) {
+            return "";
+        }
+        Stream<String> own = Stream.of(
+                        node instanceof Labeled labeled
+                                ? Optional.ofNullable(labeled.getText())
+                                : Optional.<String>empty())
+                .flatMap(Optional::stream);
+        Stream<String> inside = node instanceof Parent parent
+                ? parent.getChildrenUnmodifiable().stream().map(RegisterUiTest::words)
+                : Stream.empty();
+        return Stream.concat(own, inside).collect(Collectors.joining("\n"));
+    }
+}
