@@ -26,6 +26,8 @@ final class StoreCheck {
             new Reference("pot", "brood", "brood", "code"),
             new Reference("pot", "deed", "deed", "id"),
             new Reference("run_up_event", "brood", "brood", "code"),
+            new Reference("pull_note", "brood", "brood", "code"),
+            new Reference("pull_note", "deed", "deed", "id"),
             new Reference("calibration", "deed", "deed", "id"),
             new Reference("calibration", "probe", "probe", "code"),
             new Reference("calibration_point", "calibration", "calibration", "id"),

@@ -62,7 +62,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             List<Calibration> calibrations,
             List<DisplayNote> displays,
             ClimateWriting climate,
-            List<ContainerMove> moves) {
+            List<ContainerMove> moves,
+            SacWriting sac) {
         public static final Content NOTHING = new Content(List.of(), List.of(), List.of(), List.of(), List.of());
 
         public Content {
@@ -96,7 +97,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     List.of(),
                     List.of(),
                     ClimateWriting.NOTHING,
-                    List.of());
+                    List.of(),
+                    SacWriting.NOTHING);
         }
 
         /** What a keeper came to believe of a brood's timing, or of what is to be learned from it. */
@@ -112,7 +114,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     List.of(),
                     List.of(),
                     ClimateWriting.NOTHING,
-                    List.of());
+                    List.of(),
+                    SacWriting.NOTHING);
         }
 
         /** The rows of a deed about the room's instruments. */
@@ -139,7 +142,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     calibrations,
                     displays,
                     climate,
-                    List.of());
+                    List.of(),
+                    SacWriting.NOTHING);
         }
 
         /** The rows of a deed that moves containers and nothing else. */
@@ -150,7 +154,24 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
         /** These rows and moves of containers. */
         public Content withMoves(List<ContainerMove> others) {
             return new Content(
-                    entries, checks, mould, care, pots, beliefs, lessons, calibrations, displays, climate, others);
+                    entries, checks, mould, care, pots, beliefs, lessons, calibrations, displays, climate, others, sac);
+        }
+
+        /** These rows and what is written of the sac. */
+        public Content withSac(SacWriting other) {
+            return new Content(
+                    entries,
+                    checks,
+                    mould,
+                    care,
+                    pots,
+                    beliefs,
+                    lessons,
+                    calibrations,
+                    displays,
+                    climate,
+                    moves,
+                    other);
         }
 
         private boolean isOfBrood() {
@@ -158,8 +179,9 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
         }
 
         private boolean isOfRoom() {
-            return Stream.of(entries, checks, mould, care, pots, beliefs, lessons)
-                    .allMatch(List::isEmpty);
+            return sac.isNothing()
+                    && Stream.of(entries, checks, mould, care, pots, beliefs, lessons)
+                            .allMatch(List::isEmpty);
         }
 
         public static Content ofEntries(List<LedgerEntry> entries) {

@@ -30,6 +30,7 @@ import org.moultwright.boot.DeskRoom;
 import org.moultwright.boot.OpenDesk;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.alarm.InventedWatch;
+import org.moultwright.ui.broods.SacPictures;
 import org.moultwright.ui.broods.TimingPictures;
 import org.moultwright.ui.forecast.AccuracyPictures;
 import org.moultwright.ui.forecast.OrdersPictures;
@@ -53,6 +54,7 @@ class EveryViewTest {
 
     /** Pages that a button of a screen leads to: the screen, and the button's words. */
     static final List<Page> PAGES = List.of(
+            new Page("broods", "New sac"),
             new Page("climate", "Calibrate"),
             new Page("climate", "Read a display off"),
             new Page("climate", "Connect a probe"),
@@ -90,6 +92,13 @@ class EveryViewTest {
                         alone("forecast, nothing to take along", TakeAlongPictures::empty),
                         alone("forecast, what to order", OrdersPictures::demo),
                         alone("broods, a brood's timing", TimingPictures::timing),
+                        alone("broods, a new sac", SacPictures::begin),
+                        alone("broods, a new sac refused", SacPictures::beginRefused),
+                        alone("broods, a sac taken from its mother", SacPictures::pull),
+                        alone("broods, a sac opened", SacPictures::opening),
+                        alone("broods, an opening that does not add up", SacPictures::question),
+                        alone("broods, a clutch weighed", SacPictures::weighed),
+                        alone("broods, a form begun", SacPictures::interrupted),
                         alone("forecast, how good the dates were", AccuracyPictures::accuracy),
                         alone("climate, a reading typed", IntakePictures::reading),
                         alone("climate, a lowest and highest", IntakePictures::extremes),

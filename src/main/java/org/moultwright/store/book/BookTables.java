@@ -26,6 +26,7 @@ final class BookTables {
     private final CareTable care = new CareTable();
     private final PotTable pots = new PotTable();
     private final RunUpTable runUp = new RunUpTable();
+    final WrittenSacs sacs = new WrittenSacs(broods, runUp);
     private final StayTable stays = new StayTable();
     private final ProbeStayTable probeStays = new ProbeStayTable();
     private final SetPointTable setPoints = new SetPointTable();
@@ -101,6 +102,7 @@ final class BookTables {
         pots.insert(handle, brood, id, content.pots());
         beliefs.insert(handle, brood, id, content.beliefs());
         lessons.insert(handle, brood, id, content.lessons());
+        sacs.insert(handle, brood, deed.summary().id(), content.sac());
     }
 
     /** The readings a deed brings or takes away again. */
@@ -133,6 +135,7 @@ final class BookTables {
                 List.of(),
                 List.of(),
                 ClimateWriting.NOTHING,
-                List.of());
+                List.of(),
+                sacs.ofDeed(handle, brood, deed));
     }
 }

@@ -6,12 +6,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.compute.forecast.SacForecast;
+import org.moultwright.compute.history.Estimates;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Ledger;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Stage;
 import org.moultwright.text.DayWords;
+import org.moultwright.text.SacWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.chart.LedgerBars;
 import org.moultwright.ui.theme.Token;
@@ -21,8 +25,12 @@ import org.moultwright.workflow.BroodView;
 final class BroodLedger {
     private BroodLedger() {}
 
-    static String title(Ledger ledger) {
-        return "Where all %d are".formatted(ledger.opened());
+    static String title(BroodView brood) {
+        int opened = brood.record().ledger().opened();
+        if (opened == 0) {
+            return "Inside, as far as can be told";
+        }
+        return (Estimates.isOneIn(brood.record()) ? "Where all of about %d are" : "Where all %d are").formatted(opened);
     }
 
     static List<LedgerBars.Bar> bars(Ledger ledger, Token ofTheLiving) {
@@ -36,14 +44,28 @@ final class BroodLedger {
         return bars;
     }
 
-    /** What the balance leaves open, and how old the brood is. */
-    static String note(BroodView brood) {
+    /** What the balance leaves open, and how old the brood is; of a sac, what is expected inside. */
+    static String note(BroodView brood, SacWords words) {
+        if (brood.record().ledger().opened() == 0) {
+            return brood.forecast()
+                    .flatMap(BroodForecast::sac)
+                    .map(sac -> sac(sac, words))
+                    .orElse("No dates: nobody wrote down when it was laid.");
+        }
         int missing = brood.record().ledger().balance(Account.MISSING);
         String balance = missing == 0 ? "Nothing unexplained." : missing + " eaten or lost, no body found.";
         return brood.forecast()
                 .map(forecast ->
                         String.format(Locale.ROOT, "%s %.1f warm-days since laying.", balance, forecast.warmDays()))
                 .orElse(balance);
+    }
+
+    private static String sac(SacForecast sac, SacWords words) {
+        List<String> lines = new ArrayList<>(List.of(words.age(sac) + "."));
+        words.pull(sac).ifPresent(pull -> lines.add("To pull: " + pull.substring("pull ".length()) + "."));
+        sac.moults().forEach(moult -> lines.add("Thought: " + words.half(moult) + "."));
+        lines.add("By belief alone; nobody has looked inside.");
+        return String.join("\n", lines);
     }
 
     static List<EntryLine> entries(Ledger ledger, Vocabulary vocabulary, DayWords days) {
@@ -86,6 +108,9 @@ final class BroodLedger {
         }
         if (entry.cause().equals(Cause.DROWNED)) {
             return "Drowned";
+        }
+        if (entry.cause().equals(Cause.FUSED)) {
+            return "Fused";
         }
         return entry.cause().equals(Cause.MOULD) ? "Mould" : "Died";
     }
