@@ -22,6 +22,7 @@ import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.device.serial.KnownLinesFile;
 import org.moultwright.document.IcsCalendarFiles;
 import org.moultwright.document.PdfLabelPrinter;
+import org.moultwright.document.PdfPicturePages;
 import org.moultwright.document.PdfSitterSheets;
 import org.moultwright.domain.Brood;
 import org.moultwright.exchange.DelimitedReadings;
@@ -37,6 +38,7 @@ import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.broods.BeliefWays;
+import org.moultwright.ui.broods.BroodPaper;
 import org.moultwright.ui.broods.BroodsDesk;
 import org.moultwright.ui.broods.BroodsScreen;
 import org.moultwright.ui.broods.FolderDialog;
@@ -58,6 +60,7 @@ import org.moultwright.ui.potting.PdfFileDialog;
 import org.moultwright.ui.potting.PottingDesk;
 import org.moultwright.ui.potting.PottingScreen;
 import org.moultwright.ui.potting.SystemPrinter;
+import org.moultwright.ui.print.PaperPrinter;
 import org.moultwright.ui.round.RoundDesk;
 import org.moultwright.ui.round.RoundScreen;
 import org.moultwright.ui.settings.SettingsScreen;
@@ -353,6 +356,7 @@ final class Workbench implements AutoCloseable {
                                         this::readAgain,
                                         waysIn(book, ids),
                                         beliefs,
+                                        broodPaper(),
                                         keeper,
                                         clock,
                                         days,
@@ -405,9 +409,15 @@ final class Workbench implements AutoCloseable {
     private <T> BegunDesk<T> begun(DraftsFile<T> file, String what) {
         DraftsFile.Loaded<T> loaded = file.load();
         loaded.problem()
-                .ifPresent(
-                        problem -> tell(Tone.WARN, "The " + what + " begun last time could not be read.", problem));
+                .ifPresent(problem -> tell(Tone.WARN, "The " + what + " begun last time could not be read.", problem));
         return new BegunDesk<>(loaded.drafts(), file, typed);
+    }
+
+    private BroodPaper broodPaper() {
+        return new BroodPaper(
+                new PaperPrinter(this::window),
+                new PdfPicturePages(),
+                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the brood's page", "PDF", ".pdf")));
     }
 
     private WaysIn waysIn(BroodBook book, Supplier<UUID> ids) {

@@ -42,14 +42,14 @@ class EveryScreenPictures {
                 for (Theme theme : Theme.values()) {
                     EveryViewTest.SCREENS.forEach(
                             screen -> take(desk, desk.show(screen), screen + "-" + room.key(), theme, size));
-                    if (room == DeskRoom.DEMO) {
-                        EveryViewTest.PAGES.forEach(page -> take(
-                                desk,
-                                desk.show(page.screen(), page.button()),
-                                page.key() + "-" + room.key(),
-                                theme,
-                                size));
-                    }
+                    EveryViewTest.PAGES.stream()
+                            .filter(page -> page.isIn(room))
+                            .forEach(page -> take(
+                                    desk,
+                                    desk.show(page.screen(), page.button()),
+                                    page.key() + "-" + room.key(),
+                                    theme,
+                                    size));
                 }
             }
         }

@@ -55,6 +55,7 @@ class EveryViewTest {
     /** Pages that a button of a screen leads to: the screen, and the button's words. */
     static final List<Page> PAGES = List.of(
             new Page("broods", "New sac"),
+            new Page("broods", "Look closely"),
             new Page("climate", "Calibrate"),
             new Page("climate", "Read a display off"),
             new Page("climate", "Connect a probe"),
@@ -99,6 +100,8 @@ class EveryViewTest {
                         alone("broods, an opening that does not add up", SacPictures::question),
                         alone("broods, a clutch weighed", SacPictures::weighed),
                         alone("broods, a form begun", SacPictures::interrupted),
+                        alone("broods, one looked at closely", SacPictures::close),
+                        alone("broods, a sac looked at closely", SacPictures::closeSac),
                         alone("forecast, how good the dates were", AccuracyPictures::accuracy),
                         alone("climate, a reading typed", IntakePictures::reading),
                         alone("climate, a lowest and highest", IntakePictures::extremes),
@@ -238,6 +241,12 @@ class EveryViewTest {
 
     /** A page that a button leads to. */
     record Page(String screen, String button) {
+        /** Whether a room has it: the demo has all, a brood needs one. */
+        boolean isIn(DeskRoom room) {
+            boolean isOfBroods = screen.equals("broods") && (room == DeskRoom.SIX_HUNDRED || button.equals("New sac"));
+            return room == DeskRoom.DEMO || isOfBroods;
+        }
+
         /** As part of a file's name. */
         String key() {
             return screen + "-" + button.toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", "-");

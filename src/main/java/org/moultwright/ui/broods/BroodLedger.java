@@ -1,6 +1,8 @@
 package org.moultwright.ui.broods;
 
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +16,7 @@ import org.moultwright.domain.Cause;
 import org.moultwright.domain.Ledger;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Stage;
+import org.moultwright.domain.TrayContents;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.SacWords;
 import org.moultwright.text.Vocabulary;
@@ -42,6 +45,50 @@ final class BroodLedger {
         add(bars, "Handed over", ledger.balance(Account.HANDED_OVER), false, Token.POTTED);
         add(bars, "In trays", ledger.aliveInTrays(), false, ofTheLiving);
         return bars;
+    }
+
+    /** Every animal's way from the sac to where it is, cause by cause and stage by stage; together they are all. */
+    static List<LedgerBars.Bar> way(BroodView brood, Vocabulary vocabulary) {
+        Ledger ledger = brood.record().ledger();
+        if (ledger.opened() == 0) {
+            return List.of();
+        }
+        List<LedgerBars.Bar> bars = new ArrayList<>();
+        bars.add(new LedgerBars.Bar("From the sac", ledger.opened(), false, Token.EGG));
+        Map<String, Integer> losses = new LinkedHashMap<>();
+        ledger.standing().stream()
+                .filter(entry -> entry.to().isLoss() != entry.from().isLoss())
+                .forEach(entry -> losses.merge(
+                        entry.to().isLoss()
+                                ? lossWord(entry.to(), entry.cause())
+                                : lossWord(entry.from(), entry.cause()),
+                        entry.to().isLoss() ? entry.count() : -entry.count(),
+                        Integer::sum));
+        losses.forEach((word, count) -> add(bars, word, count, true, Token.DEAD));
+        add(bars, "Handed over", ledger.balance(Account.HANDED_OVER), true, Token.POTTED);
+        add(bars, "Potted", ledger.balance(Account.POTTED), true, Token.POTTED);
+        Map<Stage, Integer> living = new EnumMap<>(Stage.class);
+        brood.trays()
+                .forEach(tray -> TrayContents.at(
+                                Instant.MAX, tray.tray(), ledger, brood.record().checks())
+                        .byStage()
+                        .forEach((stage, count) -> living.merge(stage, count, Integer::sum)));
+        living.forEach((stage, count) -> add(bars, vocabulary.label(stage), count, false, Token.of(stage)));
+        return bars;
+    }
+
+    private static String lossWord(Account account, Cause cause) {
+        if (account.equals(Account.INFERTILE)) {
+            return "Infertile";
+        }
+        if (account.equals(Account.MISSING)) {
+            return "Eaten or lost";
+        }
+        if (cause.equals(Cause.UNKNOWN)) {
+            return "Cause unknown";
+        }
+        return cause.words().substring(0, 1).toUpperCase(Locale.ROOT)
+                + cause.words().substring(1);
     }
 
     /** What the balance leaves open, and how old the brood is; of a sac, what is expected inside. */

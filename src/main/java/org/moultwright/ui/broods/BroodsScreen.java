@@ -24,6 +24,7 @@ public final class BroodsScreen {
     private static List<KeyHint> keys(BroodsDesk desk) {
         List<KeyHint> keys = new ArrayList<>(List.of(
                 new KeyHint("↑ ↓", "choose a brood"),
+                new KeyHint("Enter", "look at the chosen brood closely; compare it, print it"),
                 new KeyHint("← →", "read the day before or after in words"),
                 new KeyHint("Shift + ← →", "a week before or after"),
                 new KeyHint("Ctrl + T", "the chosen brood's timing: what you believe, what was learned"),

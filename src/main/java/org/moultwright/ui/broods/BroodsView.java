@@ -37,6 +37,7 @@ final class BroodsView extends StackPane {
     private static final KeyCombination TIMING = new KeyCodeCombination(KeyCode.T, KeyCombination.SHORTCUT_DOWN);
 
     private final BroodsViewModel model;
+    private final ObservableObjectValue<Palette> palette;
     private final CalendarList<BroodLine> ribbons;
     private final WaysInBar ways;
     private final Node page;
@@ -46,6 +47,7 @@ final class BroodsView extends StackPane {
 
     BroodsView(BroodsViewModel model, ObservableObjectValue<Palette> palette) {
         this.model = model;
+        this.palette = palette;
         this.ribbons = new CalendarList<>(
                 "broods", model.lines(), model.chosenProperty(), ROWS, () -> new BroodCell(model, palette));
         this.ways = new WaysInBar(model);
@@ -53,6 +55,7 @@ final class BroodsView extends StackPane {
         getChildren().add(page);
         model.formProperty().addListener((observed, before, now) -> show());
         model.timingProperty().addListener((observed, before, now) -> show());
+        model.closelyProperty().addListener((observed, before, now) -> show());
         model.takeIn().stateProperty().addListener((observed, before, now) -> show());
         model.lines().addListener((ListChangeListener<BroodLine>) change -> {
             if (awaitsLines && !model.lines().isEmpty() && getChildren().contains(page)) {
@@ -86,6 +89,7 @@ final class BroodsView extends StackPane {
                         .get()
                         .<Node>map(BroodsView::form)
                         .or(() -> model.timingProperty().get().map(TimingView::new))
+                        .or(() -> model.closelyProperty().get().map(brood -> new BroodPageView(brood, palette)))
                         .orElse(page);
         getChildren().setAll(shown);
         if (shown == page) {
@@ -94,6 +98,8 @@ final class BroodsView extends StackPane {
             timing.takeFocus();
         } else if (shown instanceof SacFormView form) {
             form.takeFocus();
+        } else if (shown instanceof BroodPageView brood) {
+            brood.takeFocus();
         }
     }
 
@@ -155,6 +161,9 @@ final class BroodsView extends StackPane {
                 };
         if (days != 0) {
             model.step(event.isShiftDown() ? days * DAYS_IN_A_LEAP : days);
+            event.consume();
+        } else if (event.getCode() == KeyCode.ENTER && !event.isShortcutDown()) {
+            model.look();
             event.consume();
         } else if (event.getCode() == KeyCode.O && !event.isShortcutDown()) {
             model.openSac();

@@ -45,6 +45,7 @@ final class BroodsViewModel {
     private final ObservableList<BroodLedger.EntryLine> entries = FXCollections.observableArrayList();
     private final ReadOnlyStringWrapper ledgerTitle = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper ledgerNote = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Optional<BroodPage>> closely = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<SacForm>> form = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<TimingViewModel>> timing =
             new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -135,7 +136,9 @@ final class BroodsViewModel {
 
     /** Whether the chosen brood is a sac nobody has opened. */
     boolean isSac() {
-        return chosenBrood().filter(brood -> brood.record().ledger().opened() == 0).isPresent();
+        return chosenBrood()
+                .filter(brood -> brood.record().ledger().opened() == 0)
+                .isPresent();
     }
 
     /** Whether the chosen brood is a sac that is still with its mother. */
@@ -193,6 +196,18 @@ final class BroodsViewModel {
                 reading.set(Optional.of(wanted));
             }
         });
+    }
+
+    /** Looks at the chosen brood closely. */
+    void look() {
+        chosen.get()
+                .ifPresent(line ->
+                        closely.set(Optional.of(new BroodPage(desk, line, () -> closely.set(Optional.empty())))));
+    }
+
+    /** The brood looked at closely, if one is. */
+    ReadOnlyObjectProperty<Optional<BroodPage>> closelyProperty() {
+        return closely.getReadOnlyProperty();
     }
 
     /** Writes down a new sac. */

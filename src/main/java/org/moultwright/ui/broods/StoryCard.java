@@ -31,6 +31,9 @@ final class StoryCard extends VBox {
         entries.getStyleClass().add("small-chip");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
+        Button look = Buttons.secondary("Look closely", model::look);
+        look.getStyleClass().add("small-chip");
+        look.setAccessibleText("look at the chosen brood closely");
         Button timing = Buttons.secondary("Timing", model::openTiming);
         timing.getStyleClass().add("small-chip");
         timing.setAccessibleText("timing of the chosen brood");
@@ -39,7 +42,7 @@ final class StoryCard extends VBox {
         List.of(taken, open).forEach(button -> button.getStyleClass().add("small-chip"));
         model.chosenProperty().addListener((observed, before, now) -> offer(taken, open, model));
         offer(taken, open, model);
-        HBox head = new HBox(title, gap, taken, open, timing, entries);
+        HBox head = new HBox(title, gap, taken, open, look, timing, entries);
         head.getStyleClass().add("card-head");
         ListView<BroodStory.StoryLine> story = new ListView<>(model.story());
         story.getStyleClass().add("bare");

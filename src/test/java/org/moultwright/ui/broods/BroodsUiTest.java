@@ -125,6 +125,7 @@ class BroodsUiTest {
                 () -> {},
                 InventedWays.in(book, Optional.of(() -> {})),
                 InventedBeliefs.in(book),
+                InventedWays.NO_PAPER,
                 new InlineRunner(),
                 InstantSource.fixed(RoomFixture.NOW),
                 new DayWords(RoomFixture.ZONE),

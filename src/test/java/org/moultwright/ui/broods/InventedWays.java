@@ -9,6 +9,7 @@ import org.moultwright.task.InlineRunner;
 import org.moultwright.task.Runner;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.draft.BegunDesk;
+import org.moultwright.ui.print.PagePrinter;
 import org.moultwright.workflow.BeginBrood;
 import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.FormDraft;
@@ -17,6 +18,14 @@ import org.moultwright.workflow.PullSac;
 
 /** How broods come to a desk over any book; no folder is ever chosen. */
 final class InventedWays {
+    /** No printer, and nothing is ever saved. */
+    static final BroodPaper NO_PAPER = new BroodPaper(
+            (title, page) -> PagePrinter.NO_PRINTER,
+            (picture, title, madeAt, pdf) -> {
+                throw new AssertionError("no file was chosen");
+            },
+            name -> Optional.empty());
+
     private InventedWays() {}
 
     static WaysIn in(BroodBook book) {

@@ -86,8 +86,23 @@ public final class SacPictures {
 
     /** The broods with a form begun and not saved. */
     public static Parent interrupted() {
-        BroodsViewModel model = model(List.of(new FormDraft(OpeningForm.FORM, UnopenedSac.CODE, Map.of("infertile", "4"))));
+        BroodsViewModel model =
+                model(List.of(new FormDraft(OpeningForm.FORM, UnopenedSac.CODE, Map.of("infertile", "4"))));
         return new BroodsView(model, new Appearance().paletteProperty());
+    }
+
+    /** A brood looked at closely, another beside it. */
+    public static Parent close() {
+        return shown(model -> {
+            model.chosenProperty().set(model.lines().stream().findFirst());
+            model.look();
+            model.closelyProperty().get().orElseThrow().toggle("CC-26-B");
+        });
+    }
+
+    /** A sac nobody has opened, looked at closely. */
+    public static Parent closeSac() {
+        return shown(BroodsViewModel::look);
     }
 
     static void weigh(WeighedSamples.Sample sample, String animals, String grams) {
@@ -95,7 +110,7 @@ public final class SacPictures {
         sample.grams().set(grams);
     }
 
-    private static OpeningForm opening(BroodsViewModel model, String trays) {
+    static OpeningForm opening(BroodsViewModel model, String trays) {
         model.openSac();
         OpeningForm form = (OpeningForm) model.formProperty().get().orElseThrow();
         form.contents().good().get(Stage.EGG).set("4");
@@ -114,7 +129,7 @@ public final class SacPictures {
         return view;
     }
 
-    private static BroodsViewModel model(List<FormDraft> begun) {
+    static BroodsViewModel model(List<FormDraft> begun) {
         MemoryBroodBook book = new MemoryBroodBook();
         RoomView room = UnopenedSac.room();
         room.broods().forEach(brood -> {
@@ -133,6 +148,7 @@ public final class SacPictures {
                         new InlineRunner(),
                         Optional.empty()),
                 InventedBeliefs.in(book),
+                InventedWays.NO_PAPER,
                 new InlineRunner(),
                 InstantSource.fixed(RoomFixture.NOW),
                 new DayWords(RoomFixture.ZONE),

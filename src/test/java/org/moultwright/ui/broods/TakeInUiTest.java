@@ -67,7 +67,10 @@ class TakeInUiTest {
 
     @Test
     void theEmptyDeskOffersAllWaysInToTheKeyboard(FxRobot robot) {
-        assertThat(says(robot, "No broods yet. Write down a new sac, take in a brood folder, or look around in the demo room."))
+        assertThat(
+                        says(
+                                robot,
+                                "No broods yet. Write down a new sac, take in a brood folder, or look around in the demo room."))
                 .isTrue();
         assertThat(screen.keys()).extracting(KeyHint::key).contains("Ctrl + N", "Ctrl + O", "Ctrl + D");
         robot.type(KeyCode.TAB).type(KeyCode.TAB).type(KeyCode.SPACE);
@@ -170,6 +173,7 @@ class TakeInUiTest {
                         readings::incrementAndGet,
                         ways(),
                         InventedBeliefs.in(book),
+                        InventedWays.NO_PAPER,
                         new InlineRunner(),
                         InstantSource.fixed(RoomFixture.NOW),
                         new DayWords(RoomFixture.ZONE),

@@ -21,6 +21,7 @@ public final class TimingPictures {
                 () -> {},
                 InventedWays.in(book),
                 InventedBeliefs.in(book),
+                InventedWays.NO_PAPER,
                 new InlineRunner(),
                 InstantSource.fixed(RoomFixture.NOW),
                 new DayWords(RoomFixture.ZONE),

@@ -208,6 +208,7 @@ class TimingUiTest {
                 readAgain,
                 InventedWays.in(store.book()),
                 InventedBeliefs.in(store.book(), (at, undo) -> undos.add(undo)),
+                InventedWays.NO_PAPER,
                 new InlineRunner(),
                 InstantSource.fixed(END),
                 new DayWords(RoomFixture.ZONE),
