@@ -7,8 +7,10 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.moultwright.domain.Brood;
 import org.moultwright.domain.ContainerMove;
 import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.Require;
 
 /**
  * Takes back what the keeper last wrote down.
@@ -68,24 +70,35 @@ public final class UndoDeed {
         return deed.summary();
     }
 
-    /** Animals are held by the ledger, which the book checks; where a container stands, by what was moved last. */
+    /**
+     * Animals are held by the ledger, which the book checks; where a container stands, by what was moved last; a brood
+     * by the deed that began it.
+     */
     private void requireNothingRestsOn(Deed deed) {
         Set<String> moved =
                 deed.content().moves().stream().map(ContainerMove::container).collect(Collectors.toSet());
-        List<Deed.Summary> standing = moved.isEmpty() ? List.of() : book.latestDeeds(Integer.MAX_VALUE);
+        Optional<String> begun = deed.content().sac().begun().map(Brood::code);
+        boolean canBeRestedOn = !moved.isEmpty() || begun.isPresent();
+        List<Deed.Summary> standing = canBeRestedOn ? book.latestDeeds(Integer.MAX_VALUE) : List.of();
         for (Deed.Summary later : standing) {
             if (later.id().equals(deed.summary().id())) {
                 return;
             }
-            book.deed(later.id())
-                    .filter(other -> other.content().moves().stream()
-                            .anyMatch(move -> moved.contains(move.container())
-                                    || move.inside().filter(moved::contains).isPresent()))
-                    .ifPresent(other -> {
-                        throw new IllegalArgumentException(
-                                "'" + later.words() + "' was written later and rests on it. Take that back first.");
-                    });
+            boolean isOfBrood = begun.isPresent()
+                    && later.brood().filter(begun.get()::equals).isPresent();
+            Require.that(
+                    !isOfBrood && !movesWith(later, moved),
+                    "'" + later.words() + "' was written later and rests on it. Take that back first.");
         }
+    }
+
+    private boolean movesWith(Deed.Summary later, Set<String> moved) {
+        return !moved.isEmpty()
+                && book.deed(later.id())
+                        .filter(other -> other.content().moves().stream()
+                                .anyMatch(move -> moved.contains(move.container())
+                                        || move.inside().filter(moved::contains).isPresent()))
+                        .isPresent();
     }
 
     private Deed undoing(Deed deed) {

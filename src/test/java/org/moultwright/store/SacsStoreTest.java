@@ -24,6 +24,7 @@ import org.moultwright.domain.RunUpEvent;
 import org.moultwright.domain.Stage;
 import org.moultwright.workflow.ArrangeShelf;
 import org.moultwright.workflow.BeginBrood;
+import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.OpenSac;
 import org.moultwright.workflow.OpenSac.Aside;
 import org.moultwright.workflow.OpenSac.SacTray;
@@ -128,6 +129,19 @@ class SacsStoreTest {
     }
 
     @Test
+    void aBeginningIsNotTakenBackWhileSomethingIsWrittenOfItsBrood() {
+        Deed.Summary begun = begin("Inventa pulchra", Optional.empty());
+        Deed.Summary taken = pull().pull(CODE, TAKEN, Optional.empty());
+        UndoDeed undo = new UndoDeed(store.book(), CLOCK, UUID::randomUUID);
+        assertThatThrownBy(() -> undo.undo(begun.id()))
+                .hasMessage("'GP-26-A taken from its mother' was written later and rests on it. Take that back first.");
+        assertThat(store.book().find(CODE)).isPresent();
+        undo.undo(taken.id());
+        undo.undo(begun.id());
+        assertThat(store.book().find(CODE)).isEmpty();
+    }
+
+    @Test
     void aSacIsNotTakenBeforeItWasLaidNorAheadOfNow() {
         begin("Inventa pulchra", Optional.empty());
         assertThatThrownBy(() -> pull().pull(CODE, LAID.minusSeconds(1), Optional.empty()))
@@ -136,8 +150,8 @@ class SacsStoreTest {
                 .hasMessageContaining("yet to come");
     }
 
-    private void begin(String taxon, Optional<String> inside) {
-        new BeginBrood(store.book(), CLOCK, UUID::randomUUID)
+    private Deed.Summary begin(String taxon, Optional<String> inside) {
+        return new BeginBrood(store.book(), CLOCK, UUID::randomUUID)
                 .begin(new BeginBrood.Sac(
                         CODE,
                         taxon,
