@@ -6,13 +6,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
 import javafx.scene.Node;
-import javafx.scene.Parent;
-import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -39,7 +35,6 @@ import org.testfx.util.WaitForAsyncUtils;
 /** A sac from its laying to its trays, by keyboard alone, on the whole desk over a store that was empty. */
 @ExtendWith(ApplicationExtension.class)
 class SacUiTest {
-    private static final int LONGEST_SECONDS = 20;
     private static final String CODE = "GP-26-A";
 
     @TempDir
@@ -47,7 +42,7 @@ class SacUiTest {
 
     private final AtomicInteger keystrokes = new AtomicInteger();
     private Stage stage;
-    private OpenDesk desk;
+    private ShownDesk shown;
 
     @Start
     void start(Stage primary) {
@@ -60,22 +55,21 @@ class SacUiTest {
     }
 
     @AfterEach
-    void close(FxRobot robot) {
-        robot.interact(stage::hide);
-        desk.close();
+    void close() {
+        shown.close();
     }
 
     @Test
     void aSacIsWrittenDownTakenOpenedAndTheOpeningTakenBack(FxRobot robot) throws TimeoutException {
         writeDown(robot);
-        BroodView sac = desk.room().brood(CODE).orElseThrow();
+        BroodView sac = room().brood(CODE).orElseThrow();
         assertThat(sac.record().runUp())
                 .singleElement()
                 .satisfies(event -> assertThat(event.note()).isEqualTo("F-7"));
         assertThat(sac.forecast().flatMap(BroodForecast::sac)).isPresent();
 
         robot.type(KeyCode.P).write("1 may").type(KeyCode.ENTER, KeyCode.ENTER);
-        await(() -> brood().flatMap(record -> record.brood().pulled()).isPresent());
+        ShownDesk.await(() -> brood().flatMap(record -> record.brood().pulled()).isPresent());
         awaitThePage(robot);
 
         keystrokes.set(0);
@@ -94,17 +88,17 @@ class SacUiTest {
         assertThat(robot.lookup("112 good = 56 in A1 + 56 in A2").tryQuery()).isPresent();
         ctrl(robot, KeyCode.ENTER);
         assertThat(keystrokes.get()).isLessThanOrEqualTo(16);
-        await(() -> ledger().opened() == 120);
+        ShownDesk.await(() -> ledger().opened() == 120);
         assertThat(ledger().balance(Account.tray("A1"))).isEqualTo(56);
         assertThat(ledger().balance(Account.INFERTILE)).isEqualTo(5);
         assertThat(ledger().standing()).extracting(LedgerEntry::cause).contains(Cause.FUSED, Cause.MOULD);
-        assertThat(desk.room().shelf().stayOf("A2", desk.room().now())).isPresent();
+        assertThat(room().shelf().stayOf("A2", room().now())).isPresent();
         assertThat(Files.exists(forms())).isFalse();
         awaitThePage(robot);
 
         ctrl(robot, KeyCode.Z);
-        await(() -> ledger().opened() == 0);
-        RoomView back = desk.room();
+        ShownDesk.await(() -> ledger().opened() == 0);
+        RoomView back = room();
         assertThat(back.shelf().stayOf("A2", back.now())).isEmpty();
         assertThat(brood().flatMap(record -> record.brood().pulled())).isPresent();
         assertThat(back.brood(CODE).orElseThrow().forecast().flatMap(BroodForecast::sac))
@@ -117,13 +111,14 @@ class SacUiTest {
         robot.type(KeyCode.O).type(KeyCode.ENTER).write("60").type(KeyCode.ENTER, KeyCode.ENTER);
         robot.type(KeyCode.ENTER, KeyCode.ENTER, KeyCode.ENTER).write("63");
         ctrl(robot, KeyCode.ENTER);
-        await(() -> robot.lookup("63 counted in all, 60 sorted. Count again, a miscount in all, or some gone?")
-                .tryQuery()
-                .isPresent());
+        ShownDesk.await(
+                () -> robot.lookup("63 counted in all, 60 sorted. Count again, a miscount in all, or some gone?")
+                        .tryQuery()
+                        .isPresent());
         assertThat(ledger().opened()).isZero();
         WaitForAsyncUtils.waitForFxEvents();
         robot.type(KeyCode.G);
-        await(() -> ledger().opened() == 63);
+        ShownDesk.await(() -> ledger().opened() == 63);
         assertThat(ledger().balance(Account.MISSING)).isEqualTo(3);
     }
 
@@ -141,7 +136,7 @@ class SacUiTest {
         // 76 animals in 1 g, 3 g of them.
         assertThat(robot.lookup("about 228").tryQuery()).isPresent();
         ctrl(robot, KeyCode.ENTER);
-        await(() -> ledger().opened() == 228);
+        ShownDesk.await(() -> ledger().opened() == 228);
         assertThat(ledger().standing()).singleElement().satisfies(entry -> {
             assertThat(entry.cause()).isEqualTo(Cause.ESTIMATED);
             assertThat(entry.note()).startsWith("about ").endsWith("95 %");
@@ -153,9 +148,9 @@ class SacUiTest {
     void whatIsHalfTypedIsThereAgainAfterAKill(FxRobot robot) throws TimeoutException, IOException {
         ctrl(robot, KeyCode.N);
         robot.write("GP-26-").type(KeyCode.ENTER).write("Grammo");
-        await(() -> Files.exists(forms()) && Files.readString(forms()).contains("Grammo"));
+        ShownDesk.await(() -> Files.exists(forms()) && Files.readString(forms()).contains("Grammo"));
         String asKilled = Files.readString(forms());
-        close(robot);
+        close();
         assertThat(forms()).hasContent(asKilled);
 
         open(robot);
@@ -164,7 +159,7 @@ class SacUiTest {
                         .tryQuery())
                 .isPresent();
         robot.clickOn("Start afresh");
-        await(() -> Files.notExists(forms()));
+        ShownDesk.await(() -> Files.notExists(forms()));
     }
 
     private void writeDown(FxRobot robot) throws TimeoutException {
@@ -176,21 +171,25 @@ class SacUiTest {
                 .type(KeyCode.ENTER)
                 .write("13 apr");
         robot.type(KeyCode.ENTER, KeyCode.ENTER);
-        await(() -> brood().isPresent());
+        ShownDesk.await(() -> brood().isPresent());
         awaitThePage(robot);
     }
 
     /** The list has the keyboard again, and the sac is the one chosen in it. */
     private void awaitThePage(FxRobot robot) throws TimeoutException {
-        await(() -> robot.lookup(CODE + ", its story").tryQuery().isPresent()
+        ShownDesk.await(() -> robot.lookup(CODE + ", its story").tryQuery().isPresent()
                 && robot.lookup(".chart-list")
                         .tryQuery()
                         .filter(list -> list.isFocused())
                         .isPresent());
     }
 
+    private RoomView room() {
+        return shown.desk().room();
+    }
+
     private Optional<BroodRecord> brood() {
-        return desk.room().brood(CODE).map(BroodView::record);
+        return room().brood(CODE).map(BroodView::record);
     }
 
     private Ledger ledger() {
@@ -198,21 +197,14 @@ class SacUiTest {
     }
 
     private void open(FxRobot robot) {
-        desk = DeskRoom.EMPTY.open(folder);
-        Parent view = desk.show("broods");
-        robot.interact(() -> {
-            Scene scene = new Scene(view, 1280, 800);
-            desk.appearance().dress(scene.getStylesheets());
-            scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
-                if (!event.getCode().isModifierKey()) {
-                    keystrokes.incrementAndGet();
-                }
-            });
-            stage.setScene(scene);
-            stage.show();
-        });
+        shown = ShownDesk.open(DeskRoom.EMPTY, folder, stage, "broods");
+        robot.interact(() -> stage.getScene().addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (!event.getCode().isModifierKey()) {
+                keystrokes.incrementAndGet();
+            }
+        }));
         WaitForAsyncUtils.waitForFxEvents();
-        if (desk.room().broods().isEmpty()) {
+        if (room().broods().isEmpty()) {
             Button first = robot.lookup((Button button) -> button.getText().equals("New sac") && isSeen(button))
                     .queryButton();
             robot.interact(first::requestFocus);
@@ -229,9 +221,5 @@ class SacUiTest {
 
     private static void ctrl(FxRobot robot, KeyCode key) {
         robot.press(KeyCode.CONTROL).type(key).release(KeyCode.CONTROL);
-    }
-
-    private static void await(Callable<Boolean> condition) throws TimeoutException {
-        WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, condition);
     }
 }
