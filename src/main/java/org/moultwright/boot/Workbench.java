@@ -23,11 +23,12 @@ import org.moultwright.device.serial.KnownLinesFile;
 import org.moultwright.document.IcsCalendarFiles;
 import org.moultwright.document.PdfHandOverSlips;
 import org.moultwright.document.PdfLabelPrinter;
+import org.moultwright.document.PdfPicturePages;
 import org.moultwright.document.PdfSitterSheets;
 import org.moultwright.domain.Brood;
 import org.moultwright.exchange.DelimitedReadings;
+import org.moultwright.exchange.DraftsFile;
 import org.moultwright.exchange.PlainBroodFolders;
-import org.moultwright.exchange.SheetDraftsFile;
 import org.moultwright.exchange.TimingsFile;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
@@ -38,15 +39,18 @@ import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.broods.BeliefWays;
+import org.moultwright.ui.broods.BroodPaper;
 import org.moultwright.ui.broods.BroodsDesk;
 import org.moultwright.ui.broods.BroodsScreen;
 import org.moultwright.ui.broods.FolderDialog;
+import org.moultwright.ui.broods.SacWays;
 import org.moultwright.ui.broods.WaysIn;
 import org.moultwright.ui.climate.ClimateScreen;
 import org.moultwright.ui.control.SaveDialog;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.deeds.DeedsDesk;
 import org.moultwright.ui.deeds.DeedsSheet;
+import org.moultwright.ui.draft.BegunDesk;
 import org.moultwright.ui.forecast.ForecastDesk;
 import org.moultwright.ui.forecast.ForecastScreen;
 import org.moultwright.ui.intake.Intake;
@@ -58,9 +62,9 @@ import org.moultwright.ui.label.SystemPrinter;
 import org.moultwright.ui.plan.PlanChoices;
 import org.moultwright.ui.potting.PottingDesk;
 import org.moultwright.ui.potting.PottingScreen;
+import org.moultwright.ui.print.PaperPrinter;
 import org.moultwright.ui.register.RegisterDesk;
 import org.moultwright.ui.register.RegisterScreen;
-import org.moultwright.ui.round.BegunDesk;
 import org.moultwright.ui.round.RoundDesk;
 import org.moultwright.ui.round.RoundScreen;
 import org.moultwright.ui.settings.SettingsScreen;
@@ -78,6 +82,7 @@ import org.moultwright.ui.takealong.TakeAlongDesk;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.workflow.ArrangeShelf;
+import org.moultwright.workflow.BeginBrood;
 import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.BroodFolders;
 import org.moultwright.workflow.CalibratedBook;
@@ -86,6 +91,7 @@ import org.moultwright.workflow.KnownLines;
 import org.moultwright.workflow.OpenSac;
 import org.moultwright.workflow.PotSlings;
 import org.moultwright.workflow.PreparedForecasts;
+import org.moultwright.workflow.PullSac;
 import org.moultwright.workflow.RecordRound;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
@@ -105,7 +111,9 @@ final class Workbench implements AutoCloseable {
 
     private static final String PROBES = "probes.txt";
 
-    private static final String DRAFTS = ".sheets";
+    private static final String SHEETS_BEGUN = ".sheets";
+
+    private static final String FORMS_BEGUN = ".forms";
 
     private static final String PROFILES = "profiles";
 
@@ -343,7 +351,7 @@ final class Workbench implements AutoCloseable {
                         clock,
                         days,
                         words,
-                        begun(),
+                        begun(DraftsFile.ofSheets(store.beside(SHEETS_BEGUN)), "sheets"),
                         new TallyNotes())),
                 new LaterScreen(
                         BroodsScreen.NAME,
@@ -353,6 +361,7 @@ final class Workbench implements AutoCloseable {
                                         this::readAgain,
                                         waysIn(book, ids),
                                         beliefs,
+                                        broodPaper(),
                                         keeper,
                                         clock,
                                         days,
@@ -422,18 +431,29 @@ final class Workbench implements AutoCloseable {
                 takeAlong.button()));
     }
 
-    private BegunDesk begun() {
-        SheetDraftsFile file = new SheetDraftsFile(store.beside(DRAFTS));
-        SheetDraftsFile.Loaded loaded = file.load();
+    /** @param what such as "sheets" */
+    private <T> BegunDesk<T> begun(DraftsFile<T> file, String what) {
+        DraftsFile.Loaded<T> loaded = file.load();
         loaded.problem()
-                .ifPresent(problem -> tell(Tone.WARN, "The sheets begun last time could not be read.", problem));
-        return new BegunDesk(loaded.drafts(), file, typed);
+                .ifPresent(problem -> tell(Tone.WARN, "The " + what + " begun last time could not be read.", problem));
+        return new BegunDesk<>(loaded.drafts(), file, typed);
+    }
+
+    private BroodPaper broodPaper() {
+        return new BroodPaper(
+                new PaperPrinter(this::window),
+                new PdfPicturePages(),
+                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the brood's page", "PDF", ".pdf")));
     }
 
     private WaysIn waysIn(BroodBook book, Supplier<UUID> ids) {
         BroodFolders folders = new PlainBroodFolders();
         return new WaysIn(
-                new OpenSac(book, ids),
+                new SacWays(
+                        new BeginBrood(book, clock, ids),
+                        new PullSac(book, clock, ids),
+                        new OpenSac(book, clock, ids),
+                        begun(DraftsFile.ofForms(store.beside(FORMS_BEGUN)), "forms")),
                 new FolderDialog(this::window, HOME),
                 (folder, progress) -> new TakeInFolders(new WatchedFolders(folders, progress), book).takeIn(folder),
                 intake,

@@ -43,6 +43,11 @@ public record Brood(
         return new Brood(code, taxon, zone, laid, pulled, stages, referenceTemperatureCelsius, other);
     }
 
+    /** This brood as taken from its mother at another time. */
+    public Brood withPulled(Optional<Instant> other) {
+        return new Brood(code, taxon, zone, laid, other, stages, referenceTemperatureCelsius, timing);
+    }
+
     /** The stage that ends the brood's time in trays. */
     public Stage lastStage() {
         return stages.get(stages.size() - 1);

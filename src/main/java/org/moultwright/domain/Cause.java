@@ -7,6 +7,10 @@ package org.moultwright.domain;
  */
 public record Cause(String words) {
     public static final Cause OPENED = new Cause("opened");
+    /** Opened, but weighed instead of counted. */
+    public static final Cause ESTIMATED = new Cause("opened, estimated by weight");
+
+    public static final Cause FUSED = new Cause("fused");
     public static final Cause INFERTILE = new Cause("infertile");
     public static final Cause FAILED_MOULT = new Cause("failed moult");
     public static final Cause DESICCATED = new Cause("desiccated");

@@ -22,35 +22,35 @@ import org.moultwright.workflow.RoundSheet;
 import org.moultwright.workflow.SheetDraft;
 
 /** Sheets begun and not saved as one document, to be read by hand if need be. */
-final class SheetDraftsJson {
+final class SheetDraftsJson implements DraftsForm<SheetDraft> {
     static final String FORMAT = "moultwright-sheets/1";
 
-    private static final ObjectMapper MAPPER = JsonMapper.builder()
+    static final ObjectMapper MAPPER = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .build();
 
-    private SheetDraftsJson() {}
-
-    static byte[] print(List<SheetDraft> drafts) throws JsonProcessingException {
+    @Override
+    public byte[] print(List<SheetDraft> drafts) throws JsonProcessingException {
         ObjectNode document = MAPPER.createObjectNode().put("format", FORMAT);
         ArrayNode sheets = document.putArray("sheets");
         drafts.forEach(draft -> print(draft, sheets.addObject()));
         return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(document);
     }
 
-    /**
-     * Reads what {@link #print} wrote.
-     *
-     * @throws IllegalArgumentException if any of it is not understood: half a sheet would pass for a whole one
-     */
-    static List<SheetDraft> read(String content) throws JsonProcessingException {
-        JsonNode document = MAPPER.readTree(content);
-        if (!document.path("format").asText().equals(FORMAT)) {
-            throw new IllegalArgumentException("format must be " + FORMAT);
-        }
+    @Override
+    public List<SheetDraft> read(String content) throws JsonProcessingException {
         List<SheetDraft> drafts = new ArrayList<>();
-        document.required("sheets").forEach(sheet -> drafts.add(sheet(sheet)));
+        document(content, FORMAT).required("sheets").forEach(sheet -> drafts.add(sheet(sheet)));
         return drafts;
+    }
+
+    /** A document of this format. */
+    static JsonNode document(String content, String format) throws JsonProcessingException {
+        JsonNode document = MAPPER.readTree(content);
+        if (!document.path("format").asText().equals(format)) {
+            throw new IllegalArgumentException("format must be " + format);
+        }
+        return document;
     }
 
     private static void print(SheetDraft draft, ObjectNode sheet) {
@@ -128,7 +128,7 @@ final class SheetDraftsJson {
         }
     }
 
-    private static String text(JsonNode node, String field) {
+    static String text(JsonNode node, String field) {
         JsonNode value = node.required(field);
         if (!value.isTextual()) {
             throw new IllegalArgumentException(field + " must be a text");

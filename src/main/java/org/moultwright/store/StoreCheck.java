@@ -29,6 +29,8 @@ final class StoreCheck {
             new Reference("pot_event", "deed", "deed", "id"),
             new Reference("pot_event", "pot", "pot", "code"),
             new Reference("run_up_event", "brood", "brood", "code"),
+            new Reference("pull_note", "brood", "brood", "code"),
+            new Reference("pull_note", "deed", "deed", "id"),
             new Reference("calibration", "deed", "deed", "id"),
             new Reference("calibration", "probe", "probe", "code"),
             new Reference("calibration_point", "calibration", "calibration", "id"),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.moultwright.compute.history.StoryEvent;
+import org.moultwright.domain.Account;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.MouldNote;
@@ -29,7 +30,8 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
             return "Sac pulled from the mother";
         }
         if (event instanceof StoryEvent.Opened opened) {
-            return "Sac opened: %d animals into %s".formatted(opened.count(), list(opened.trays()));
+            return "Sac opened: %s%d animals into %s"
+                    .formatted(opened.isEstimate() ? "about " : "", opened.count(), list(opened.trays()));
         }
         if (event instanceof StoryEvent.FirstSeen seen) {
             return firstSeen(seen);
@@ -86,6 +88,11 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
     }
 
     private static String lost(StoryEvent.Lost lost) {
+        if (lost.tray().equals(Account.SAC.code())) {
+            String what =
+                    lost.cause().equals(Cause.MOULD) ? "mouldy" : lost.cause().words();
+            return "%d %s in the sac".formatted(lost.count(), what);
+        }
         if (lost.cause().equals(Cause.INFERTILE)) {
             return "%d infertile taken out of %s".formatted(lost.count(), lost.tray());
         }

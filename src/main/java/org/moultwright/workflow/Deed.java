@@ -63,7 +63,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             List<DisplayNote> displays,
             ClimateWriting climate,
             List<ContainerMove> moves,
-            List<PotChanges> potChanges) {
+            List<PotChanges> potChanges,
+            SacWriting sac) {
         public static final Content NOTHING = new Content(List.of(), List.of(), List.of(), List.of(), List.of());
 
         public Content {
@@ -99,7 +100,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     List.of(),
                     ClimateWriting.NOTHING,
                     List.of(),
-                    List.of());
+                    List.of(),
+                    SacWriting.NOTHING);
         }
 
         /** What a keeper came to believe of a brood's timing, or of what is to be learned from it. */
@@ -116,7 +118,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     List.of(),
                     ClimateWriting.NOTHING,
                     List.of(),
-                    List.of());
+                    List.of(),
+                    SacWriting.NOTHING);
         }
 
         /** The rows of a deed about the room's instruments. */
@@ -144,7 +147,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     displays,
                     climate,
                     List.of(),
-                    List.of());
+                    List.of(),
+                    SacWriting.NOTHING);
         }
 
         /** The rows of a deed that moves containers and nothing else. */
@@ -166,7 +170,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     displays,
                     climate,
                     others,
-                    potChanges);
+                    potChanges,
+                    sac);
         }
 
         /** What happened to pots of any broods, and nothing else. */
@@ -188,7 +193,26 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     displays,
                     climate,
                     moves,
-                    others);
+                    others,
+                    sac);
+        }
+
+        /** These rows and what is written of the sac. */
+        public Content withSac(SacWriting other) {
+            return new Content(
+                    entries,
+                    checks,
+                    mould,
+                    care,
+                    pots,
+                    beliefs,
+                    lessons,
+                    calibrations,
+                    displays,
+                    climate,
+                    moves,
+                    potChanges,
+                    other);
         }
 
         private boolean isOfBrood() {
@@ -196,8 +220,9 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
         }
 
         private boolean isOfRoom() {
-            return Stream.of(entries, checks, mould, care, pots, beliefs, lessons)
-                    .allMatch(List::isEmpty);
+            return sac.isNothing()
+                    && Stream.of(entries, checks, mould, care, pots, beliefs, lessons)
+                            .allMatch(List::isEmpty);
         }
 
         public static Content ofEntries(List<LedgerEntry> entries) {

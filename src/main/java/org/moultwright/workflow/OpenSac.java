@@ -1,7 +1,7 @@
 package org.moultwright.workflow;
 
 import java.time.Instant;
-import java.time.ZoneId;
+import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -10,84 +10,96 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.moultwright.domain.Account;
-import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Check;
-import org.moultwright.domain.InstantRange;
-import org.moultwright.domain.Ledger;
+import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.ContainerMove;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Look;
+import org.moultwright.domain.PullNote;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Stage;
 
-/** Takes a newly opened sac into the book: the brood, its first entries and its first counts. */
+/**
+ * Opens a sac: what was in it goes into trays or is put aside, and the brood's ledger begins. All of it is one deed,
+ * undone whole. What cannot be is refused with an {@link IllegalArgumentException} whose message is a sentence.
+ */
 public final class OpenSac {
     private final BroodBook book;
+    private final InstantSource clock;
     private final Supplier<UUID> ids;
 
-    public OpenSac(BroodBook book, Supplier<UUID> ids) {
+    public OpenSac(BroodBook book, InstantSource clock, Supplier<UUID> ids) {
         this.book = book;
+        this.clock = clock;
         this.ids = ids;
     }
 
-    /** Whether a code is still free for a brood. */
-    public boolean isFree(String code) {
-        return book.find(code).isEmpty();
+    /** Why a brood cannot be opened. */
+    public static Optional<String> against(BroodRecord record) {
+        return record.ledger().opened() > 0
+                ? Optional.of(
+                        record.brood().code() + " is opened already. More that turned up is written in the round.")
+                : Optional.empty();
     }
 
-    /**
-     * Keeps the sac as a new brood; it is on disk when this returns.
-     *
-     * @throws IllegalArgumentException if the code is taken
-     */
-    public BroodRecord open(Sac sac) {
-        Require.that(isFree(sac.code()), "code '" + sac.code() + "' is taken by another brood");
-        BroodRecord record = record(sac);
-        book.takeIn(record, ReadingSource.of(record));
-        return record;
+    /** Keeps an opening; on disk when this returns. */
+    public Deed.Summary open(Opening opening) {
+        Instant now = clock.instant();
+        BroodRecord record = book.find(opening.brood())
+                .orElseThrow(() -> new IllegalArgumentException("There is no brood " + opening.brood() + "."));
+        refuse(against(record));
+        ShelfAt shelf = ShelfAt.of(book, book.shelf(), now);
+        opening.trays().forEach(tray -> refuse(ShareTrays.againstTarget(shelf, opening.brood(), "", tray.code())));
+        Deed.Summary summary = new Deed.Summary(ids.get(), opening.brood(), now, opening.brood() + " opened");
+        boolean isPulledNow = record.brood().pulled().isEmpty();
+        List<PullNote> pulls = isPulledNow ? List.of(new PullNote(ids.get(), now)) : List.of();
+        Deed.Content content =
+                new Deed.Content(entries(opening, now), checks(opening, now), List.of(), List.of(), List.of());
+        book.keep(new Deed(
+                summary,
+                Optional.empty(),
+                content.withMoves(moves(opening, shelf, now))
+                        .withSac(new SacWriting(Optional.empty(), pulls, List.of()))));
+        return summary;
     }
 
-    private BroodRecord record(Sac sac) {
-        Brood brood = new Brood(
-                sac.code(),
-                sac.taxon(),
-                sac.zone(),
-                sac.laid(),
-                sac.pulled(),
-                List.of(Stage.values()),
-                Brood.DEFAULT_REFERENCE_CELSIUS,
-                Optional.empty());
+    private List<LedgerEntry> entries(Opening opening, Instant at) {
         List<LedgerEntry> entries = new ArrayList<>();
-        List<Check> checks = new ArrayList<>();
-        for (SacTray tray : sac.trays()) {
-            tray.counts().forEach((stage, count) -> {
-                if (count > 0) {
-                    entries.add(fromSac(sac.at(), Account.tray(tray.code()), stage, count, Cause.OPENED));
-                }
-            });
-            checks.add(check(sac.at(), tray));
+        Cause cause = opening.estimate().isPresent() ? Cause.ESTIMATED : Cause.OPENED;
+        for (SacTray tray : opening.trays()) {
+            tray.counts()
+                    .forEach((stage, count) -> entries.add(entry(
+                            at,
+                            Account.tray(tray.code()),
+                            stage,
+                            count,
+                            cause,
+                            opening.estimate().orElse(""))));
         }
-        if (sac.infertile() > 0) {
-            entries.add(fromSac(sac.at(), Account.INFERTILE, Stage.EGG, sac.infertile(), Cause.INFERTILE));
-        }
-        BroodRecord empty = BroodRecord.of(brood);
-        return new BroodRecord(
-                brood,
-                Ledger.of(entries),
-                checks,
-                empty.stays(),
-                empty.probeStays(),
-                empty.setPoints(),
-                empty.readings(),
-                empty.mould(),
-                empty.care(),
-                empty.pots(),
-                empty.runUp());
+        opening.aside().forEach((aside, count) -> entries.add(aside(at, aside, count)));
+        return entries;
     }
 
-    private LedgerEntry fromSac(Instant at, Account to, Stage stage, int count, Cause cause) {
-        return LedgerEntry.of(ids.get(), at, Account.SAC, to, stage, count, cause);
+    private LedgerEntry aside(Instant at, Aside aside, int count) {
+        return switch (aside) {
+            case INFERTILE -> entry(at, Account.INFERTILE, Stage.EGG, count, Cause.INFERTILE, "");
+            case FUSED -> entry(at, Account.DEAD, Stage.EGG, count, Cause.FUSED, "");
+            case MOULDY -> entry(at, Account.DEAD, Stage.EGG, count, Cause.MOULD, "");
+            case GONE -> entry(at, Account.MISSING, Stage.EGG, count, Cause.EATEN_OR_LOST, "");
+        };
+    }
+
+    private LedgerEntry entry(Instant at, Account to, Stage stage, int count, Cause cause, String note) {
+        return new LedgerEntry(ids.get(), at, Account.SAC, to, stage, count, cause, note, Optional.empty());
+    }
+
+    /** An estimate is no look: only what was counted is. */
+    private List<Check> checks(Opening opening, Instant at) {
+        return opening.estimate().isPresent()
+                ? List.of()
+                : opening.trays().stream().map(tray -> check(at, tray)).toList();
     }
 
     private Check check(Instant at, SacTray tray) {
@@ -96,42 +108,76 @@ public final class OpenSac {
         return new Check(ids.get(), tray.code(), at, looks);
     }
 
+    /** Trays that were not there are stood up, and where the sac was is no place any more. */
+    private static List<ContainerMove> moves(Opening opening, ShelfAt shelf, Instant at) {
+        List<ContainerMove> moves = new ArrayList<>();
+        opening.trays().stream()
+                .filter(tray -> shelf.find(tray.code()).isEmpty())
+                .map(tray -> new ContainerMove(
+                        tray.code(), ContainerKind.TRAY, Optional.of(new ContainerMove.Place(opening.inside())), at))
+                .forEach(moves::add);
+        shelf.find(opening.brood())
+                .filter(place -> place.since().isPresent() && place.contents().isEmpty())
+                .filter(place ->
+                        opening.trays().stream().noneMatch(tray -> tray.code().equals(place.code())))
+                .ifPresent(place -> moves.add(new ContainerMove(place.code(), place.kind(), Optional.empty(), at)));
+        return moves;
+    }
+
+    private static void refuse(Optional<String> problem) {
+        problem.ifPresent(sentence -> Require.that(false, sentence));
+    }
+
+    /** What is put aside on opening, and where the ledger has it. */
+    public enum Aside {
+        INFERTILE,
+        FUSED,
+        MOULDY,
+        /** In the sac by one count, gone by the other. */
+        GONE
+    }
+
     /**
-     * A sac as its keeper describes it on opening.
+     * What was in a sac and where it went.
      *
-     * @param at when it was opened
      * @param trays what went into each tray, at least one animal in all
-     * @param infertile eggs put aside as infertile
+     * @param aside what was put aside, in the order it is asked
+     * @param estimate how the good ones were estimated, in words; empty where they were counted
+     * @param inside where trays that are not there yet are stood, empty for nowhere in particular
      */
-    public record Sac(
-            String code,
-            String taxon,
-            ZoneId zone,
-            Optional<InstantRange> laid,
-            Optional<Instant> pulled,
-            Instant at,
+    public record Opening(
+            String brood,
             List<SacTray> trays,
-            int infertile) {
-        public Sac {
-            Require.text("code", code);
-            Require.text("taxon", taxon);
-            Require.atLeast("infertile", infertile, 0);
+            Map<Aside, Integer> aside,
+            Optional<String> estimate,
+            Optional<String> inside) {
+        public Opening {
+            Require.text("brood", brood);
             trays = List.copyOf(trays);
-            Require.that(trays.stream().map(SacTray::code).distinct().count() == trays.size(), "a tray stands twice");
-            Require.atLeast("animals", trays.stream().mapToInt(SacTray::total).sum(), 1);
+            Require.that(trays.stream().map(SacTray::code).distinct().count() == trays.size(), "A tray stands twice.");
+            Require.that(!trays.isEmpty(), "Put at least one animal into a tray.");
+            EnumMap<Aside, Integer> some = new EnumMap<>(Aside.class);
+            aside.forEach((what, count) -> {
+                if (Require.atLeast("aside", count, 0) > 0) {
+                    some.put(what, count);
+                }
+            });
+            aside = some;
         }
     }
 
-    /** What was counted into one tray. */
+    /** What goes into one tray: at least one animal. */
     public record SacTray(String code, Map<Stage, Integer> counts) {
         public SacTray {
             Require.text("tray", code);
-            counts = Map.copyOf(counts);
-            counts.forEach((stage, count) -> Require.atLeast(stage.key(), count, 0));
-        }
-
-        int total() {
-            return counts.values().stream().mapToInt(Integer::intValue).sum();
+            EnumMap<Stage, Integer> some = new EnumMap<>(Stage.class);
+            counts.forEach((stage, count) -> {
+                if (Require.atLeast(stage.key(), count, 0) > 0) {
+                    some.put(stage, count);
+                }
+            });
+            Require.that(!some.isEmpty(), "Tray " + code + " holds no animal.");
+            counts = some;
         }
     }
 }

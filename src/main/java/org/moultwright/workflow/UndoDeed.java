@@ -7,9 +7,11 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.moultwright.domain.Brood;
 import org.moultwright.domain.ContainerMove;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Pot;
+import org.moultwright.domain.Require;
 
 /**
  * Takes back what the keeper last wrote down.
@@ -70,25 +72,27 @@ public final class UndoDeed {
     }
 
     /**
-     * Animals are held by the ledger, which the book checks; where a container stands, by what was moved last; a pot by what
-     * happened to it.
+     * Animals are held by the ledger, which the book checks; where a container stands, by what was moved last; a pot by
+     * what happened to it; a brood by the deed that began it.
      */
     private void requireNothingRestsOn(Deed deed) {
         Set<String> moved =
                 deed.content().moves().stream().map(ContainerMove::container).collect(Collectors.toSet());
         Set<String> pots = deed.content().pots().stream().map(Pot::code).collect(Collectors.toSet());
-        List<Deed.Summary> standing =
-                moved.isEmpty() && pots.isEmpty() ? List.of() : book.latestDeeds(Integer.MAX_VALUE);
+        Optional<String> begun = deed.content().sac().begun().map(Brood::code);
+        boolean canBeRestedOn = !moved.isEmpty() || !pots.isEmpty() || begun.isPresent();
+        List<Deed.Summary> standing = canBeRestedOn ? book.latestDeeds(Integer.MAX_VALUE) : List.of();
         for (Deed.Summary later : standing) {
             if (later.id().equals(deed.summary().id())) {
                 return;
             }
-            book.deed(later.id())
-                    .filter(other -> movesAny(other, moved) || tellsOfAny(other, pots))
-                    .ifPresent(other -> {
-                        throw new IllegalArgumentException(
-                                "'" + later.words() + "' was written later and rests on it. Take that back first.");
-                    });
+            boolean isOfBrood = begun.isPresent() && later.brood().equals(begun);
+            Require.that(
+                    !isOfBrood
+                            && book.deed(later.id())
+                                    .filter(other -> movesAny(other, moved) || tellsOfAny(other, pots))
+                                    .isEmpty(),
+                    "'" + later.words() + "' was written later and rests on it. Take that back first.");
         }
     }
 

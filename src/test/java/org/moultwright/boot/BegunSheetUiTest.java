@@ -16,7 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
-import org.moultwright.exchange.SheetDraftsFile;
+import org.moultwright.exchange.DraftsFile;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -81,7 +81,7 @@ class BegunSheetUiTest {
         if (Files.notExists(drafts())) {
             return false;
         }
-        assertThat(new SheetDraftsFile(drafts()).load().drafts()).hasSize(1);
+        assertThat(DraftsFile.ofSheets(drafts()).load().drafts()).hasSize(1);
         return Stream.of(words).allMatch(Files.readString(drafts())::contains);
     }
 

@@ -12,6 +12,7 @@ import javafx.scene.control.ScrollPane;
 import org.moultwright.ui.ToolkitThread;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.theme.Appearance;
+import org.moultwright.workflow.RoomView;
 
 /** A desk as the program puts it together, for tests that look at all of it. Called from any thread but the toolkit's. */
 public final class OpenDesk implements AutoCloseable {
@@ -68,6 +69,11 @@ public final class OpenDesk implements AutoCloseable {
                         Stream.of(node),
                         parent.getChildrenUnmodifiable().stream().flatMap(OpenDesk::inside))
                 : Stream.of(node);
+    }
+
+    /** The room as last read. */
+    RoomView room() {
+        return ToolkitThread.ask(() -> workbench.roomProperty().get());
     }
 
     public Appearance appearance() {

@@ -14,7 +14,7 @@ final class DraftsProgram {
     private DraftsProgram() {}
 
     public static void main(String[] arguments) {
-        SheetDraftsFile file = new SheetDraftsFile(Path.of(arguments[0]));
+        DraftsFile<SheetDraft> file = DraftsFile.ofSheets(Path.of(arguments[0]));
         for (int count = 1; count < 100_000; count++) {
             file.keep(List.of(counted(count)));
             System.out.println(count);

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -33,6 +34,7 @@ class MigrationsStoreTest {
     private static final int WITH_CLIMATE_WRITTEN = 4;
     private static final int WITH_CONTAINERS_MOVED = 5;
     private static final int WITH_POTS_LIVED_IN = 6;
+    private static final int WITH_SACS = 6;
     private static final Migrations WITH_A_NEXT = withA("next");
     private static final Migrations WITH_A_BROKEN_NEXT = withA("broken");
 
@@ -79,6 +81,13 @@ class MigrationsStoreTest {
             assertThat(store.climate().placings()).hasSize(written);
             assertThat(store.book().shelf().stayOf("box 9", PastStore.EVENING).isPresent())
                     .isEqualTo(past.version() >= WITH_CONTAINERS_MOVED);
+            assertThat(store.book()
+                            .find(PastStore.SAC)
+                            .flatMap(sac -> sac.brood().pulled()))
+                    .isEqualTo(
+                            past.version() >= WITH_SACS
+                                    ? Optional.of(PastStore.EVENING.minusSeconds(86_400))
+                                    : Optional.empty());
         }
         if (past.version() < Migrations.OURS.latest()) {
             assertThat(backup(past.version())).hasBinaryContent(before);

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.ContainerKind;
 import org.moultwright.domain.Extremes;
+import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.PotEvent;
@@ -33,9 +35,11 @@ import org.moultwright.domain.Stay;
 import org.moultwright.domain.Timing;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.workflow.ArrangeShelf;
+import org.moultwright.workflow.BeginBrood;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.InventedPots;
 import org.moultwright.workflow.NoteDisplay;
+import org.moultwright.workflow.PullSac;
 import org.moultwright.workflow.ReadingLog.Logged;
 import org.moultwright.workflow.ReadingSource;
 import org.moultwright.workflow.StateBelief;
@@ -49,7 +53,8 @@ import org.moultwright.workflow.WriteClimate;
  * <p>Run as a program it makes those of the present version, in the folder given, before a migration is added;
  * DEVELOPERS.md gives the command. All that a store can hold is to be in it: broods taken in, deeds kept and
  * undone, readings packed and in rows, with and without raw lines, a display read, an alarm, a lowest and highest, a
- * reading typed, a tray moved, a timing believed, a brood left out of learning, pots fed and handed over. What a version adds is
+ * reading typed, a tray moved, a timing believed, a brood left out of learning, pots fed and handed over, a sac written down and
+ * taken from its mother. What a version adds is
  * added here before its store is made.
  *
  * @param version the version of its tables
@@ -58,6 +63,7 @@ import org.moultwright.workflow.WriteClimate;
 record PastStore(int version, Path folder) {
     private static final int BROODS = 2;
     static final String POTTED = "PP-26-P";
+    static final String SAC = "own sac";
     static final Instant EVENING = Instant.parse("2026-06-01T19:00:00Z");
     private static final Instant END_OF_TIME = Instant.parse("9999-01-01T00:00:00Z");
 
@@ -140,6 +146,11 @@ record PastStore(int version, Path folder) {
         tend.tend(pots.subList(0, 1), PotEvent.What.HANDED_OVER, EVENING, "to a club");
         tend.tend(pots, PotEvent.What.DIED, EVENING, "");
         new UndoDeed(store.book(), () -> EVENING, UUID::randomUUID).undo();
+        begin(store, SAC);
+        new PullSac(store.book(), () -> EVENING, UUID::randomUUID)
+                .pull(SAC, EVENING.minusSeconds(86_400), Optional.of("box 9"));
+        begin(store, "taken back");
+        new UndoDeed(store.book(), () -> EVENING, UUID::randomUUID).undo();
         store.alarms()
                 .append(List.of(new AlarmEntry(
                         UUID.randomUUID(), EVENING, "A1", AlarmKind.HIGH, AlarmTurn.RAISED, 29.5, Optional.empty())));
@@ -147,6 +158,19 @@ record PastStore(int version, Path folder) {
             Reading reading = new Reading(EVENING.plusSeconds(60L * minute), 26 + minute / 100.0, 71.5, Quality.GOOD);
             store.readings().append("P-1", List.of(new Logged(reading, "T=" + reading.temperatureCelsius())));
         }
+    }
+
+    private static void begin(H2Store store, String code) {
+        Instant laid = EVENING.minusSeconds(20 * 86_400);
+        new BeginBrood(store.book(), () -> EVENING, UUID::randomUUID)
+                .begin(new BeginBrood.Sac(
+                        code,
+                        "Inventa pulchra",
+                        ZoneOffset.UTC,
+                        "F-7",
+                        Optional.of(new InstantRange(laid, laid.plusSeconds(86_400))),
+                        Optional.empty(),
+                        Optional.of("box 9")));
     }
 
     /** A folder with a tray in two places at once could not be read again. */

@@ -45,16 +45,15 @@ class EveryScreenPictures {
                     EveryViewTest.SCREENS.stream()
                             .filter(screen -> ONLY.isEmpty() || ONLY.equals(screen))
                             .forEach(screen -> take(desk, desk.show(screen), screen + "-" + room.key(), theme, size));
-                    if (room == DeskRoom.DEMO) {
-                        EveryViewTest.PAGES.stream()
-                                .filter(page -> ONLY.isEmpty() || ONLY.equals(page.screen()))
-                                .forEach(page -> take(
-                                        desk,
-                                        desk.show(page.screen(), page.button()),
-                                        page.key() + "-" + room.key(),
-                                        theme,
-                                        size));
-                    }
+                    EveryViewTest.PAGES.stream()
+                            .filter(page -> page.isIn(room))
+                            .filter(page -> ONLY.isEmpty() || ONLY.equals(page.screen()))
+                            .forEach(page -> take(
+                                    desk,
+                                    desk.show(page.screen(), page.button()),
+                                    page.key() + "-" + room.key(),
+                                    theme,
+                                    size));
                 }
             }
         }

@@ -30,6 +30,7 @@ import org.moultwright.boot.DeskRoom;
 import org.moultwright.boot.OpenDesk;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.alarm.InventedWatch;
+import org.moultwright.ui.broods.SacPictures;
 import org.moultwright.ui.broods.TimingPictures;
 import org.moultwright.ui.forecast.AccuracyPictures;
 import org.moultwright.ui.forecast.OrdersPictures;
@@ -54,6 +55,8 @@ class EveryViewTest {
 
     /** Pages that a button of a screen leads to: the screen, and the button's words. */
     static final List<Page> PAGES = List.of(
+            new Page("broods", "New sac"),
+            new Page("broods", "Look closely"),
             new Page("climate", "Calibrate"),
             new Page("climate", "Read a display off"),
             new Page("climate", "Connect a probe"),
@@ -91,6 +94,15 @@ class EveryViewTest {
                         alone("forecast, nothing to take along", TakeAlongPictures::empty),
                         alone("forecast, what to order", OrdersPictures::demo),
                         alone("broods, a brood's timing", TimingPictures::timing),
+                        alone("broods, a new sac", SacPictures::begin),
+                        alone("broods, a new sac refused", SacPictures::beginRefused),
+                        alone("broods, a sac taken from its mother", SacPictures::pull),
+                        alone("broods, a sac opened", SacPictures::opening),
+                        alone("broods, an opening that does not add up", SacPictures::question),
+                        alone("broods, a clutch weighed", SacPictures::weighed),
+                        alone("broods, a form begun", SacPictures::interrupted),
+                        alone("broods, one looked at closely", SacPictures::close),
+                        alone("broods, a sac looked at closely", SacPictures::closeSac),
                         alone("forecast, how good the dates were", AccuracyPictures::accuracy),
                         alone("register, some selected", RegisterPictures::selected),
                         alone("register, a code misread", RegisterPictures::misread),
@@ -235,6 +247,12 @@ class EveryViewTest {
 
     /** A page that a button leads to. */
     record Page(String screen, String button) {
+        /** Whether a room has it: the demo has all, a brood needs one. */
+        boolean isIn(DeskRoom room) {
+            boolean isOfBroods = screen.equals("broods") && (room == DeskRoom.SIX_HUNDRED || button.equals("New sac"));
+            return room == DeskRoom.DEMO || isOfBroods;
+        }
+
         /** As part of a file's name. */
         String key() {
             return screen + "-" + button.toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", "-");

@@ -20,6 +20,7 @@ import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.ProbeStay;
+import org.moultwright.domain.PullNote;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Shelf;
 import org.moultwright.domain.Stay;
@@ -31,12 +32,17 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
 
     @Override
     public synchronized List<Brood> broods() {
-        return takenIn.values().stream().map(BroodRecord::brood).toList();
+        return takenIn.keySet().stream()
+                .flatMap(code -> find(code).stream())
+                .map(BroodRecord::brood)
+                .toList();
     }
 
     @Override
     public synchronized Optional<BroodRecord> find(String code) {
-        return Optional.ofNullable(takenIn.get(code)).map(record -> withDeeds(record, deeds.values()));
+        return Optional.ofNullable(takenIn.get(code))
+                .filter(record -> stands(code))
+                .map(record -> withDeeds(record, deeds.values()));
     }
 
     @Override
@@ -52,6 +58,7 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
                         deeds.containsKey(id) && !undone().contains(id), "deed " + id + " does not stand"));
         List<Deed> all = new ArrayList<>(deeds.values());
         all.add(deed);
+        deed.content().sac().begun().ifPresent(brood -> takenIn.put(brood.code(), BroodRecord.of(brood)));
         takenIn.values().forEach(record -> withDeeds(record, all));
         deeds.put(deed.summary().id(), deed);
     }
@@ -108,6 +115,21 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
         return ofRoom(content -> content.climate().placings());
     }
 
+    /** Whether a brood came with a folder, or was begun by a deed that stands. */
+    private boolean stands(String code) {
+        Set<UUID> undone = undone();
+        List<Deed> beginnings = deeds.values().stream()
+                .filter(deed -> deed.content()
+                        .sac()
+                        .begun()
+                        .filter(brood -> brood.code().equals(code))
+                        .isPresent())
+                .toList();
+        return beginnings.isEmpty()
+                || beginnings.stream()
+                        .anyMatch(deed -> !undone.contains(deed.summary().id()));
+    }
+
     private <T> List<T> ofRoom(Function<Deed.Content, List<T>> part) {
         Set<UUID> undone = undone();
         return joined(
@@ -146,11 +168,17 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
         List<Deed> standing = own.stream()
                 .filter(deed -> !undone.contains(deed.summary().id()))
                 .toList();
+        Brood pulled = joined(
+                        List.<PullNote>of(), standing, content -> content.sac().pulls())
+                .stream()
+                .reduce((earlier, later) -> later)
+                .map(note -> record.brood().withPulled(Optional.of(note.at())))
+                .orElse(record.brood());
         return new BroodRecord(
                 joined(List.<BeliefNote>of(), standing, Deed.Content::beliefs).stream()
                         .reduce((earlier, later) -> later)
-                        .map(note -> record.brood().withTiming(note.timing()))
-                        .orElse(record.brood()),
+                        .map(note -> pulled.withTiming(note.timing()))
+                        .orElse(pulled),
                 record.ledger()
                         .with(own.stream()
                                 .flatMap(d -> d.content().entries().stream())
@@ -164,7 +192,7 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
                 joined(record.mould(), standing, Deed.Content::mould),
                 joined(record.care(), standing, Deed.Content::care),
                 joined(record.pots(), standing, Deed.Content::pots),
-                record.runUp(),
+                joined(record.runUp(), standing, content -> content.sac().runUp()),
                 record.extremes(),
                 potEvents);
     }

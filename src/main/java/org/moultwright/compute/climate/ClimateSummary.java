@@ -72,7 +72,7 @@ public record ClimateSummary(
     }
 
     /** The good readings of each span's own probe, corrected, in order of time. */
-    private static ReadingSeries air(BroodRecord record, LivedTemperature lived) {
+    static ReadingSeries air(BroodRecord record, LivedTemperature lived) {
         ReadingSeries.Builder air = new ReadingSeries.Builder();
         for (LivedSpan span : lived.spans()) {
             if (span.source() instanceof TemperatureSource.Probe probe) {

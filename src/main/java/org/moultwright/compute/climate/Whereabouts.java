@@ -23,19 +23,24 @@ import org.moultwright.domain.Stay;
 /**
  * Where the animals of a tray stood, from the tray outwards to the room.
  *
- * <p>Before a tray has its first stay its animals were in the tray the ledger says they came from, or in the
- * sac: a stay, probe or set-point of a container named {@code sac}, or after the brood, tells where that was. Where nothing tells, they are assumed in the place
+ * <p>Before a tray has its first stay, or its first animal, they were in the tray the ledger says they came from, or in
+ * the sac: a stay, probe or set-point of a container named {@code sac}, or after the brood, tells where that was. Where nothing tells, they are assumed in the place
  * the tray was last, or else first, known to be.
  */
 final class Whereabouts {
     private final String tray;
     private final List<String> earlierHomes;
+    private final Optional<Instant> arrival;
     private final Map<String, List<Stay>> staysByContainer;
     private final Set<String> climateKnownOf;
 
     Whereabouts(BroodRecord record, String tray) {
         this.tray = tray;
         this.earlierHomes = earlierHomes(record, tray);
+        this.arrival = record.ledger().standing().stream()
+                .filter(entry -> entry.to().code().equals(tray))
+                .map(LedgerEntry::at)
+                .findFirst();
         this.staysByContainer = record.stays().stream()
                 .sorted(Comparator.comparing((Stay stay) -> stay.span().from()))
                 .collect(Collectors.groupingBy(Stay::container));
@@ -104,6 +109,7 @@ final class Whereabouts {
                     changes.add(stay.span().from().toEpochMilli());
                     stay.span().to().ifPresent(to -> changes.add(to.toEpochMilli()));
                 }));
+        arrival.ifPresent(at -> changes.add(at.toEpochMilli()));
         TreeSet<Long> inside = new TreeSet<>(changes.subSet(fromMillis, false, Math.max(fromMillis, toMillis), false));
         if (toMillis > fromMillis) {
             inside.add(toMillis);
@@ -113,18 +119,21 @@ final class Whereabouts {
 
     private Place placeOfAnimals(Instant at) {
         List<Stay> stays = staysOf(tray);
-        if (stays.isEmpty() || stayAt(tray, at).isPresent()) {
+        Optional<String> home = beforeTray(stays, at);
+        if (home.isEmpty() && (stays.isEmpty() || stayAt(tray, at).isPresent())) {
             return new Place(chain(tray, at), false);
         }
-        return beforeTray(stays.get(0), at)
-                .map(container -> new Place(chain(container, at), false))
+        return home.map(container -> new Place(chain(container, at), false))
                 .orElseGet(() -> new Place(chain(lastOrFirst(stays, at).orElse(tray), at), true));
     }
 
-    /** The container the animals were in before their tray had its first stay, if any is known. */
-    private Optional<String> beforeTray(Stay first, Instant at) {
+    /** The container the animals were in before they came into their tray or it came to stand, if any is known. */
+    private Optional<String> beforeTray(List<Stay> stays, Instant at) {
+        boolean isBeforeArrival = arrival.filter(at::isBefore).isPresent();
+        boolean isBeforeStay =
+                !stays.isEmpty() && at.isBefore(stays.get(0).span().from());
         return earlierHomes.stream()
-                .filter(home -> at.isBefore(first.span().from()))
+                .filter(home -> isBeforeArrival || isBeforeStay)
                 .filter(home ->
                         climateKnownOf.contains(home) || stayAt(home, at).isPresent())
                 .findFirst();

@@ -48,16 +48,19 @@ final class LedgerStory {
         return new StoryEvent.Opened(
                 entries.get(0).at(),
                 entries.stream().mapToInt(LedgerEntry::count).sum(),
-                entries.stream().map(entry -> entry.to().code()).distinct().toList());
+                entries.stream().map(entry -> entry.to().code()).distinct().toList(),
+                entries.stream().anyMatch(entry -> entry.cause().equals(Cause.ESTIMATED)));
     }
 
     /** What entries of one sort changed in each tray, added up by day and cause. */
     private Map<Key, Sum> sums(Predicate<LedgerEntry> sort) {
         Map<Key, Sum> sums = new LinkedHashMap<>();
         record.ledger().standing().stream().filter(sort).forEach(entry -> {
-            Account tray = entry.from().isTray() || isOfPots(entry) ? entry.from() : entry.to();
-            Key key = new Key(day(entry.at()), tray.code(), entry.cause());
-            sums.merge(key, new Sum(entry.at(), entry.effectOn(tray)), Sum::plus);
+            boolean isOfSource =
+                    entry.from().isTray() || isOfPots(entry) || !entry.to().isTray();
+            Account place = isOfSource ? entry.from() : entry.to();
+            Key key = new Key(day(entry.at()), place.code(), entry.cause());
+            sums.merge(key, new Sum(entry.at(), entry.effectOn(place)), Sum::plus);
         });
         return sums;
     }

@@ -31,8 +31,12 @@ public sealed interface StoryEvent {
 
     record Pulled(Instant at) implements StoryEvent {}
 
-    /** The sac was opened, or more was found in it. */
-    record Opened(Instant at, int count, List<String> trays) implements StoryEvent {
+    /**
+     * The sac was opened, or more was found in it.
+     *
+     * @param isEstimate whether they were weighed and not counted
+     */
+    record Opened(Instant at, int count, List<String> trays, boolean isEstimate) implements StoryEvent {
         public Opened {
             trays = List.copyOf(trays);
         }
@@ -46,7 +50,7 @@ public sealed interface StoryEvent {
         }
     }
 
-    /** Animals lost in one tray on one day for one cause. */
+    /** Animals lost in one tray, or in the sac, on one day for one cause. */
     record Lost(Instant at, String tray, int count, Cause cause) implements StoryEvent {}
 
     record Potted(Instant at, String tray, int count) implements StoryEvent {}

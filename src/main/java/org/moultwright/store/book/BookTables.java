@@ -28,6 +28,7 @@ final class BookTables {
     private final PotTable pots = new PotTable();
     private final PotEventTable potEvents = new PotEventTable();
     private final RunUpTable runUp = new RunUpTable();
+    final WrittenSacs sacs = new WrittenSacs(broods, runUp);
     private final StayTable stays = new StayTable();
     private final ProbeStayTable probeStays = new ProbeStayTable();
     private final SetPointTable setPoints = new SetPointTable();
@@ -109,6 +110,7 @@ final class BookTables {
         pots.insert(handle, brood, id, content.pots());
         beliefs.insert(handle, brood, id, content.beliefs());
         lessons.insert(handle, brood, id, content.lessons());
+        sacs.insert(handle, brood, deed.summary().id(), content.sac());
     }
 
     /** The readings a deed brings or takes away again. */
@@ -141,7 +143,8 @@ final class BookTables {
                 List.of(),
                 ClimateWriting.NOTHING,
                 List.of(),
-                List.of());
+                List.of(),
+                sacs.ofDeed(handle, brood, deed));
     }
 
     private Deed.Content contentOfRoom(Handle handle, UUID deed) {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.BeliefNote;
 import org.moultwright.domain.Brood;
@@ -17,9 +18,18 @@ import org.moultwright.store.sql.Rows;
 /** The broods themselves. */
 final class BroodTable {
     private final TimingTable timings = new TimingTable("timing", "brood");
-    private final BeliefTable beliefs = new BeliefTable();
+    private static final String STANDING =
+            "not exists (select 1 from deed undoing where undoing.undoes = brood.begun_by)";
 
-    void insert(Handle handle, Brood brood) {
+    private final BeliefTable beliefs = new BeliefTable();
+    private final PullTable pulls = new PullTable();
+
+    /**
+     * Adds a brood whose code is free; one of that code whose beginning was undone gives way.
+     *
+     * @param begunBy the deed that begins it, empty for one that comes with a folder
+     */
+    void insert(Handle handle, Brood brood, Optional<UUID> begunBy) {
         Cells cells = new Cells()
                 .with("code", brood.code())
                 .with("taxon", brood.taxon())
@@ -27,8 +37,12 @@ final class BroodTable {
                 .with("laid_earliest", brood.laid().map(InstantRange::earliest))
                 .with("laid_latest", brood.laid().map(InstantRange::latest))
                 .with("pulled", brood.pulled())
-                .with("reference_celsius", brood.referenceTemperatureCelsius());
-        Rows.insert(handle, "brood", List.of(cells));
+                .with("reference_celsius", brood.referenceTemperatureCelsius())
+                .with("begun_by", begunBy);
+        Rows.write(handle, "brood", "code", cells);
+        handle.createUpdate("delete from brood_stage where brood = :code")
+                .bind("code", brood.code())
+                .execute();
         Rows.insert(
                 handle,
                 "brood_stage",
@@ -39,29 +53,45 @@ final class BroodTable {
     }
 
     List<Brood> all(Handle handle) {
-        return handle.createQuery("select * from brood order by laid_earliest nulls last, code")
+        return handle.createQuery("select * from brood where " + STANDING + " order by laid_earliest nulls last, code")
                 .map(reader(handle).mapper())
                 .list();
     }
 
     Optional<Brood> find(Handle handle, String code) {
-        return handle.createQuery("select * from brood where code = :code")
+        return handle.createQuery("select * from brood where code = :code and " + STANDING)
                 .bind("code", code)
                 .map(reader(handle).mapper())
                 .findFirst();
+    }
+
+    /** The brood a deed began, if it began one. */
+    Optional<Brood> begunBy(Handle handle, UUID deed) {
+        return handle.createQuery("select * from brood where begun_by = :deed")
+                .bind("deed", deed)
+                .map(reader(handle).mapper())
+                .findFirst();
+    }
+
+    /** From now on a brood stands by itself: a folder told of it too, whatever becomes of the deed that began it. */
+    void standByItself(Handle handle, String code) {
+        handle.createUpdate("update brood set begun_by = null where code = :code")
+                .bind("code", code)
+                .execute();
     }
 
     private RowReader<Brood> reader(Handle handle) {
         return row -> {
             String code = row.text("code");
             Optional<Instant> latest = row.optionalInstant("laid_latest");
+            Optional<Instant> pulled = row.optionalInstant("pulled");
             return new Brood(
                     code,
                     row.text("taxon"),
                     ZoneId.of(row.text("zone")),
                     row.optionalInstant("laid_earliest")
                             .flatMap(earliest -> latest.map(end -> new InstantRange(earliest, end))),
-                    row.optionalInstant("pulled"),
+                    pulls.latest(handle, code).or(() -> pulled),
                     stages(handle, code),
                     row.measure("reference_celsius"),
                     timing(handle, code));

@@ -57,6 +57,7 @@ public final class H2BroodBook implements BroodBook {
     public void keep(Deed deed) {
         try (Arrivals.Batch batch = arrivals.begin()) {
             transactions.write(handle -> {
+                tables.sacs.begin(handle, deed);
                 requireKeepable(handle, deed);
                 tables.readings(handle, deed).forEach(read -> batch.add(read.probe(), read.reading()));
                 tables.insert(handle, deed);
@@ -102,7 +103,9 @@ public final class H2BroodBook implements BroodBook {
         Optional<Brood> known = tables.broods.find(handle, brood.code());
         known.ifPresent(stored -> requireSame(handle, stored, brood));
         if (known.isEmpty()) {
-            tables.broods.insert(handle, brood);
+            tables.broods.insert(handle, brood, Optional.empty());
+        } else {
+            tables.broods.standByItself(handle, brood.code());
         }
         return known.isEmpty();
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.Update;
 
 /** Writes rows into a table. */
 public final class Rows {
@@ -20,6 +21,19 @@ public final class Rows {
                 batch.add();
             }
             batch.execute();
+        }
+    }
+
+    /** Writes a row over the one that has the same key, or adds it. */
+    public static void write(Handle handle, String table, String key, Cells row) {
+        String changes =
+                row.columns().stream().map(column -> column + " = :" + column).collect(Collectors.joining(", "));
+        try (Update update =
+                handle.createUpdate("update " + table + " set " + changes + " where " + key + " = :" + key)) {
+            row.bindTo(update);
+            if (update.execute() == 0) {
+                insert(handle, table, List.of(row));
+            }
         }
     }
 

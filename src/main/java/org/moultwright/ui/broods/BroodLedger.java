@@ -1,17 +1,24 @@
 package org.moultwright.ui.broods;
 
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.compute.forecast.SacForecast;
+import org.moultwright.compute.history.Estimates;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Ledger;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Stage;
+import org.moultwright.domain.TrayContents;
 import org.moultwright.text.DayWords;
+import org.moultwright.text.SacWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.chart.LedgerBars;
 import org.moultwright.ui.theme.Token;
@@ -21,8 +28,12 @@ import org.moultwright.workflow.BroodView;
 final class BroodLedger {
     private BroodLedger() {}
 
-    static String title(Ledger ledger) {
-        return "Where all %d are".formatted(ledger.opened());
+    static String title(BroodView brood) {
+        int opened = brood.record().ledger().opened();
+        if (opened == 0) {
+            return "Inside, as far as can be told";
+        }
+        return (Estimates.isOneIn(brood.record()) ? "Where all of about %d are" : "Where all %d are").formatted(opened);
     }
 
     static List<LedgerBars.Bar> bars(Ledger ledger, Token ofTheLiving) {
@@ -36,14 +47,72 @@ final class BroodLedger {
         return bars;
     }
 
-    /** What the balance leaves open, and how old the brood is. */
-    static String note(BroodView brood) {
+    /** Every animal's way from the sac to where it is, cause by cause and stage by stage; together they are all. */
+    static List<LedgerBars.Bar> way(BroodView brood, Vocabulary vocabulary) {
+        Ledger ledger = brood.record().ledger();
+        if (ledger.opened() == 0) {
+            return List.of();
+        }
+        List<LedgerBars.Bar> bars = new ArrayList<>();
+        bars.add(new LedgerBars.Bar("From the sac", ledger.opened(), false, Token.EGG));
+        Map<String, Integer> losses = new LinkedHashMap<>();
+        ledger.standing().stream()
+                .filter(entry -> entry.to().isLoss() != entry.from().isLoss())
+                .forEach(entry -> losses.merge(
+                        entry.to().isLoss()
+                                ? lossWord(entry.to(), entry.cause())
+                                : lossWord(entry.from(), entry.cause()),
+                        entry.to().isLoss() ? entry.count() : -entry.count(),
+                        Integer::sum));
+        losses.forEach((word, count) -> add(bars, word, count, true, Token.DEAD));
+        add(bars, "Handed over", ledger.balance(Account.HANDED_OVER), true, Token.POTTED);
+        add(bars, "Potted", ledger.balance(Account.POTTED), true, Token.POTTED);
+        Map<Stage, Integer> living = new EnumMap<>(Stage.class);
+        brood.trays()
+                .forEach(tray -> TrayContents.at(
+                                Instant.MAX, tray.tray(), ledger, brood.record().checks())
+                        .byStage()
+                        .forEach((stage, count) -> living.merge(stage, count, Integer::sum)));
+        living.forEach((stage, count) -> add(bars, vocabulary.label(stage), count, false, Token.of(stage)));
+        return bars;
+    }
+
+    private static String lossWord(Account account, Cause cause) {
+        if (account.equals(Account.INFERTILE)) {
+            return "Infertile";
+        }
+        if (account.equals(Account.MISSING)) {
+            return "Eaten or lost";
+        }
+        if (cause.equals(Cause.UNKNOWN)) {
+            return "Cause unknown";
+        }
+        return cause.words().substring(0, 1).toUpperCase(Locale.ROOT)
+                + cause.words().substring(1);
+    }
+
+    /** What the balance leaves open, and how old the brood is; of a sac, what is expected inside. */
+    static String note(BroodView brood, SacWords words) {
+        if (brood.record().ledger().opened() == 0) {
+            return brood.forecast()
+                    .flatMap(BroodForecast::sac)
+                    .map(sac -> sac(sac, words))
+                    .orElse("No dates: nobody wrote down when it was laid.");
+        }
         int missing = brood.record().ledger().balance(Account.MISSING);
         String balance = missing == 0 ? "Nothing unexplained." : missing + " eaten or lost, no body found.";
         return brood.forecast()
                 .map(forecast ->
                         String.format(Locale.ROOT, "%s %.1f warm-days since laying.", balance, forecast.warmDays()))
                 .orElse(balance);
+    }
+
+    private static String sac(SacForecast sac, SacWords words) {
+        List<String> lines = new ArrayList<>(List.of(words.age(sac) + "."));
+        words.pull(sac).ifPresent(pull -> lines.add("To pull: " + pull.substring("pull ".length()) + "."));
+        sac.moults().forEach(moult -> lines.add("Thought: " + words.half(moult) + "."));
+        lines.add("By belief alone; nobody has looked inside.");
+        return String.join("\n", lines);
     }
 
     static List<EntryLine> entries(Ledger ledger, Vocabulary vocabulary, DayWords days) {
@@ -86,6 +155,9 @@ final class BroodLedger {
         }
         if (entry.cause().equals(Cause.DROWNED)) {
             return "Drowned";
+        }
+        if (entry.cause().equals(Cause.FUSED)) {
+            return "Fused";
         }
         return entry.cause().equals(Cause.MOULD) ? "Mould" : "Died";
     }

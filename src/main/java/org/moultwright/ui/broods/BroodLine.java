@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.SacForecast;
+import org.moultwright.compute.history.Estimates;
 import org.moultwright.domain.Stage;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.text.SacWords;
@@ -39,9 +40,11 @@ record BroodLine(String code, String alive, String stages, String next, String y
                 : brood.forecast().map(forecast -> next(words, brood, now)).orElse("");
         return new BroodLine(
                 brood.code(),
-                "%d of %d alive"
+                "%s%d of %d alive"
                         .formatted(
-                                alive + potted(ribbon), brood.record().ledger().opened()),
+                                Estimates.isOneIn(brood.record()) ? "about " : "",
+                                alive + potted(ribbon),
+                                brood.record().ledger().opened()),
                 stages(ribbon, words.vocabulary()),
                 next,
                 brood.forecast()

@@ -14,6 +14,7 @@ import org.moultwright.workflow.RoomView;
  * @param readAgain asks for the room to be read anew; it need not be done when this returns
  * @param waysIn how broods come to the desk
  * @param beliefs what a belief about a brood's timing is kept with
+ * @param paper how a brood's page comes on paper
  * @param runner keeps a new sac aside
  * @param clock says when a sac was opened
  * @param days the keeper's days
@@ -24,6 +25,7 @@ public record BroodsDesk(
         Runnable readAgain,
         WaysIn waysIn,
         BeliefWays beliefs,
+        BroodPaper paper,
         Runner runner,
         InstantSource clock,
         DayWords days,

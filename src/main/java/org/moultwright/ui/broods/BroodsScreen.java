@@ -24,10 +24,13 @@ public final class BroodsScreen {
     private static List<KeyHint> keys(BroodsDesk desk) {
         List<KeyHint> keys = new ArrayList<>(List.of(
                 new KeyHint("↑ ↓", "choose a brood"),
+                new KeyHint("Enter", "look at the chosen brood closely; compare it, print it"),
                 new KeyHint("← →", "read the day before or after in words"),
                 new KeyHint("Shift + ← →", "a week before or after"),
                 new KeyHint("Ctrl + T", "the chosen brood's timing: what you believe, what was learned"),
-                new KeyHint("Ctrl + N", "open a sac"),
+                new KeyHint("Ctrl + N", "write down a new sac"),
+                new KeyHint("P", "the chosen sac was taken from its mother"),
+                new KeyHint("O", "open the chosen sac"),
                 new KeyHint("Ctrl + O", "take in a brood folder")));
         desk.waysIn().demoRoom().ifPresent(open -> keys.add(new KeyHint("Ctrl + D", "look around in the demo room")));
         return keys;

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableObjectValue;
+import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -36,20 +37,31 @@ final class BroodsView extends StackPane {
     private static final KeyCombination TIMING = new KeyCodeCombination(KeyCode.T, KeyCombination.SHORTCUT_DOWN);
 
     private final BroodsViewModel model;
+    private final ObservableObjectValue<Palette> palette;
     private final CalendarList<BroodLine> ribbons;
     private final WaysInBar ways;
     private final Node page;
 
+    /** Whether the keeper's hands are to be put on the broods as soon as there are any. */
+    private boolean awaitsLines;
+
     BroodsView(BroodsViewModel model, ObservableObjectValue<Palette> palette) {
         this.model = model;
+        this.palette = palette;
         this.ribbons = new CalendarList<>(
                 "broods", model.lines(), model.chosenProperty(), ROWS, () -> new BroodCell(model, palette));
         this.ways = new WaysInBar(model);
         this.page = page(palette);
         getChildren().add(page);
-        model.openingProperty().addListener((observed, before, now) -> show());
+        model.formProperty().addListener((observed, before, now) -> show());
         model.timingProperty().addListener((observed, before, now) -> show());
+        model.closelyProperty().addListener((observed, before, now) -> show());
         model.takeIn().stateProperty().addListener((observed, before, now) -> show());
+        model.lines().addListener((ListChangeListener<BroodLine>) change -> {
+            if (awaitsLines && !model.lines().isEmpty() && getChildren().contains(page)) {
+                takeFocus();
+            }
+        });
         page.addEventFilter(KeyEvent.KEY_PRESSED, ways::pressed);
         page.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
             if (TIMING.match(event)) {
@@ -60,7 +72,8 @@ final class BroodsView extends StackPane {
     }
 
     void takeFocus() {
-        if (model.lines().isEmpty()) {
+        awaitsLines = model.lines().isEmpty();
+        if (awaitsLines) {
             ways.takeFocus();
         } else {
             ribbons.list().requestFocus();
@@ -72,17 +85,29 @@ final class BroodsView extends StackPane {
         boolean takesIn = !(model.takeIn().stateProperty().get() instanceof TakeInViewModel.Idle);
         Node shown = takesIn
                 ? new TakeInView(model.takeIn())
-                : model.openingProperty()
+                : model.formProperty()
                         .get()
-                        .<Node>map(OpenSacView::new)
+                        .<Node>map(BroodsView::form)
                         .or(() -> model.timingProperty().get().map(TimingView::new))
+                        .or(() -> model.closelyProperty().get().map(brood -> new BroodPageView(brood, palette)))
                         .orElse(page);
         getChildren().setAll(shown);
         if (shown == page) {
             takeFocus();
         } else if (shown instanceof TimingView timing) {
             timing.takeFocus();
+        } else if (shown instanceof SacFormView form) {
+            form.takeFocus();
+        } else if (shown instanceof BroodPageView brood) {
+            brood.takeFocus();
         }
+    }
+
+    private static SacFormView form(SacForm form) {
+        if (form instanceof OpeningForm opening) {
+            return new OpeningView(opening);
+        }
+        return form instanceof PullForm pull ? new PullView(pull) : new BeginView((BeginForm) form);
     }
 
     private Node page(ObservableObjectValue<Palette> palette) {
@@ -94,6 +119,10 @@ final class BroodsView extends StackPane {
         Banner news = new Banner(Tone.OK);
         news.sentenceProperty().bind(model.takeIn().newsProperty());
         layRibbons(palette);
+        Banner done = new Banner(Tone.OK);
+        done.sentenceProperty().bind(model.deeds().doneProperty());
+        Banner problem = new Banner(Tone.BAD);
+        problem.sentenceProperty().bind(model.deeds().problemProperty());
         HBox below = new HBox(story(), ledger(palette));
         below.getStyleClass().add("card-row");
         below.setMinHeight(218);
@@ -102,7 +131,7 @@ final class BroodsView extends StackPane {
         VBox.setVgrow(below, Priority.ALWAYS);
         Card empty = new Card(ways.emptyState());
         VBox.setVgrow(empty, Priority.ALWAYS);
-        VBox page = new VBox(header, news, ribbons, below, empty);
+        VBox page = new VBox(header, news, done, problem, new BegunBanner(model), ribbons, below, empty);
         page.getStyleClass().add("page");
         show(empty, false);
         show(ribbons, true);
@@ -132,6 +161,15 @@ final class BroodsView extends StackPane {
                 };
         if (days != 0) {
             model.step(event.isShiftDown() ? days * DAYS_IN_A_LEAP : days);
+            event.consume();
+        } else if (event.getCode() == KeyCode.ENTER && !event.isShortcutDown()) {
+            model.look();
+            event.consume();
+        } else if (event.getCode() == KeyCode.O && !event.isShortcutDown()) {
+            model.openSac();
+            event.consume();
+        } else if (event.getCode() == KeyCode.P && !event.isShortcutDown()) {
+            model.pullSac();
             event.consume();
         }
     }

@@ -15,13 +15,16 @@ import javafx.beans.value.ObservableObjectValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.moultwright.text.ForecastWords;
+import org.moultwright.text.SacWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.chart.Calendar;
 import org.moultwright.ui.chart.LedgerBars;
 import org.moultwright.ui.chart.Ribbon;
 import org.moultwright.ui.chart.RibbonChart;
 import org.moultwright.ui.chart.RibbonWords;
+import org.moultwright.ui.shell.DeedLine;
 import org.moultwright.workflow.BroodView;
+import org.moultwright.workflow.FormDraft;
 import org.moultwright.workflow.RoomView;
 
 /** The broods, the one chosen among them, and the day of it being read. */
@@ -42,16 +45,24 @@ final class BroodsViewModel {
     private final ObservableList<BroodLedger.EntryLine> entries = FXCollections.observableArrayList();
     private final ReadOnlyStringWrapper ledgerTitle = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper ledgerNote = new ReadOnlyStringWrapper("");
-    private final ReadOnlyObjectWrapper<Optional<OpenSacViewModel>> opening =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<BroodPage>> closely = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<SacForm>> form = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<TimingViewModel>> timing =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final TakeInViewModel takeIn;
+    private final BegunForms begun;
+    private final DeedLine deeds;
     private double fullScaleAnimals = 1;
+
+    /** The brood to be chosen as soon as it is there. */
+    private String wanted = "";
 
     BroodsViewModel(BroodsDesk desk) {
         this.desk = desk;
         this.takeIn = new TakeInViewModel(desk.waysIn(), desk.readAgain());
+        this.begun = new BegunForms(desk.waysIn().sacs().begun());
+        this.deeds = new DeedLine(
+                desk.runner(), desk.beliefs().undo(), desk.beliefs().saveLine(), desk.readAgain());
         desk.room().addListener((observed, before, now) -> read());
         desk.vocabulary().addListener((observed, before, now) -> read());
         chosen.addListener((observed, before, now) -> showChosen());
@@ -108,9 +119,34 @@ final class BroodsViewModel {
         return desk.vocabulary();
     }
 
-    /** The form for a new sac while it is open. */
-    ReadOnlyObjectProperty<Optional<OpenSacViewModel>> openingProperty() {
-        return opening.getReadOnlyProperty();
+    /** The form about a sac that is open, if one is. */
+    ReadOnlyObjectProperty<Optional<SacForm>> formProperty() {
+        return form.getReadOnlyProperty();
+    }
+
+    /** The forms that are begun and not saved. */
+    BegunForms begun() {
+        return begun;
+    }
+
+    /** What was done last, and what could not be. */
+    DeedLine deeds() {
+        return deeds;
+    }
+
+    /** Whether the chosen brood is a sac nobody has opened. */
+    boolean isSac() {
+        return chosenBrood()
+                .filter(brood -> brood.record().ledger().opened() == 0)
+                .isPresent();
+    }
+
+    /** Whether the chosen brood is a sac that is still with its mother. */
+    boolean isWithMother() {
+        return isSac()
+                && chosenBrood()
+                        .filter(brood -> brood.record().brood().pulled().isEmpty())
+                        .isPresent();
     }
 
     /** The timing of one brood while it is open. */
@@ -120,8 +156,7 @@ final class BroodsViewModel {
 
     /** Opens the timing of the chosen brood. */
     void openTiming() {
-        chosen.get()
-                .flatMap(line -> room().brood(line.code()))
+        chosenBrood()
                 .ifPresent(brood ->
                         timing.set(Optional.of(new TimingViewModel(desk, brood, () -> timing.set(Optional.empty())))));
     }
@@ -163,12 +198,63 @@ final class BroodsViewModel {
         });
     }
 
-    void openSac() {
-        opening.set(Optional.of(new OpenSacViewModel(desk, this::closeSac)));
+    /** Looks at the chosen brood closely. */
+    void look() {
+        chosen.get()
+                .ifPresent(line ->
+                        closely.set(Optional.of(new BroodPage(desk, line, () -> closely.set(Optional.empty())))));
     }
 
-    private void closeSac() {
-        opening.set(Optional.empty());
+    /** The brood looked at closely, if one is. */
+    ReadOnlyObjectProperty<Optional<BroodPage>> closelyProperty() {
+        return closely.getReadOnlyProperty();
+    }
+
+    /** Writes down a new sac. */
+    void beginSac() {
+        form.set(Optional.of(new BeginForm(forms(), this::openSac)));
+    }
+
+    /** Writes down that the chosen sac was taken from its mother. */
+    void pullSac() {
+        if (isWithMother()) {
+            chosen.get().ifPresent(line -> form.set(Optional.of(new PullForm(forms(), line.code()))));
+        }
+    }
+
+    /** Opens the chosen sac. */
+    void openSac() {
+        if (isSac()) {
+            chosen.get().ifPresent(line -> openSac(line.code()));
+        }
+    }
+
+    /** Goes on with what was begun. */
+    void goOn(FormDraft draft) {
+        form.set(
+                switch (draft.form()) {
+                    case OpeningForm.FORM -> Optional.of(new OpeningForm(forms(), draft.about()));
+                    case PullForm.FORM -> Optional.of(new PullForm(forms(), draft.about()));
+                    default -> Optional.of(new BeginForm(forms(), this::openSac));
+                });
+    }
+
+    private void openSac(String brood) {
+        wanted = brood;
+        form.set(Optional.of(new OpeningForm(forms(), brood)));
+    }
+
+    private SacFormDesk forms() {
+        return new SacFormDesk(desk, begun, deeds, this::closeForm);
+    }
+
+    private void closeForm() {
+        form.get().ifPresent(closed -> wanted = closed.brood());
+        form.set(Optional.empty());
+    }
+
+    private Optional<BroodView> chosenBrood() {
+        return chosen.get().flatMap(line -> room().brood(line.code()));
     }
 
     private void read() {
@@ -180,7 +266,9 @@ final class BroodsViewModel {
         calendar.set(read.isEmpty() ? Optional.empty() : Optional.of(calendar(read, room.now())));
         fullScaleAnimals =
                 read.stream().mapToDouble(line -> line.ribbon().mostAnimals()).reduce(1, Math::max);
-        String chosenCode = chosen.get().map(BroodLine::code).orElse("");
+        String before = chosen.get().map(BroodLine::code).orElse("");
+        String chosenCode = room.brood(wanted).isPresent() ? wanted : before;
+        wanted = "";
         lines.setAll(read);
         chosen.set(read.stream()
                 .filter(line -> line.code().equals(chosenCode))
@@ -220,16 +308,16 @@ final class BroodsViewModel {
 
     private void showChosen() {
         reading.set(Optional.empty());
-        Optional<BroodView> brood = chosen.get().flatMap(line -> room().brood(line.code()));
+        Optional<BroodView> brood = chosenBrood();
         Vocabulary vocabulary = desk.vocabulary().get();
         story.setAll(brood.map(view -> BroodStory.of(view.record(), vocabulary, desk.days()))
                 .orElse(List.of()));
         entries.setAll(brood.map(view -> BroodLedger.entries(view.record().ledger(), vocabulary, desk.days()))
                 .orElse(List.of()));
         bars.setAll(brood.map(this::bars).orElse(List.of()));
-        ledgerTitle.set(
-                brood.map(view -> BroodLedger.title(view.record().ledger())).orElse(""));
-        ledgerNote.set(brood.map(BroodLedger::note).orElse(""));
+        SacWords sac = new SacWords(vocabulary, desk.days());
+        ledgerTitle.set(brood.map(BroodLedger::title).orElse(""));
+        ledgerNote.set(brood.map(view -> BroodLedger.note(view, sac)).orElse(""));
     }
 
     private List<LedgerBars.Bar> bars(BroodView view) {

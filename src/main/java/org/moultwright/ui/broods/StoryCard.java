@@ -1,5 +1,6 @@
 package org.moultwright.ui.broods;
 
+import java.util.List;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.control.Button;
@@ -30,10 +31,18 @@ final class StoryCard extends VBox {
         entries.getStyleClass().add("small-chip");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
+        Button look = Buttons.secondary("Look closely", model::look);
+        look.getStyleClass().add("small-chip");
+        look.setAccessibleText("look at the chosen brood closely");
         Button timing = Buttons.secondary("Timing", model::openTiming);
         timing.getStyleClass().add("small-chip");
         timing.setAccessibleText("timing of the chosen brood");
-        HBox head = new HBox(title, gap, timing, entries);
+        Button taken = Buttons.secondary("Taken from the mother", model::pullSac);
+        Button open = Buttons.secondary("Open the sac", model::openSac);
+        List.of(taken, open).forEach(button -> button.getStyleClass().add("small-chip"));
+        model.chosenProperty().addListener((observed, before, now) -> offer(taken, open, model));
+        offer(taken, open, model);
+        HBox head = new HBox(title, gap, taken, open, look, timing, entries);
         head.getStyleClass().add("card-head");
         ListView<BroodStory.StoryLine> story = new ListView<>(model.story());
         story.getStyleClass().add("bare");
@@ -46,6 +55,14 @@ final class StoryCard extends VBox {
         setVgrow(both, Priority.ALWAYS);
         getStyleClass().add("card");
         getChildren().addAll(head, both);
+    }
+
+    /** What can be done with a sac is offered while one is chosen. */
+    private static void offer(Button taken, Button open, BroodsViewModel model) {
+        taken.setVisible(model.isWithMother());
+        taken.setManaged(model.isWithMother());
+        open.setVisible(model.isSac());
+        open.setManaged(model.isSac());
     }
 
     private static TableView<BroodLedger.EntryLine> table(BroodsViewModel model) {

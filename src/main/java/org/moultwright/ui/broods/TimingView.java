@@ -3,8 +3,6 @@ package org.moultwright.ui.broods;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import javafx.beans.InvalidationListener;
-import javafx.beans.Observable;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
@@ -25,6 +23,7 @@ import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.ChoiceGroup;
 import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.Focus;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Swatch;
@@ -59,20 +58,9 @@ final class TimingView extends VBox {
         });
     }
 
-    /** A scrolled field is in the scene only once it was laid out. */
     void takeFocus() {
         TextField first = fields.get(0).input();
-        if (first.getScene() == null) {
-            first.sceneProperty().addListener(new InvalidationListener() {
-                @Override
-                public void invalidated(Observable scene) {
-                    scene.removeListener(this);
-                    first.requestFocus();
-                }
-            });
-        } else {
-            first.requestFocus();
-        }
+        Focus.on(first);
     }
 
     private Card believed() {

@@ -15,7 +15,7 @@ import org.moultwright.ui.control.EmptyState;
 
 /** The ways broods come to the desk, as buttons and as keys: a sac, a brood folder, the demo room. */
 final class WaysInBar {
-    private static final KeyCombination OPEN_SAC = new KeyCodeCombination(KeyCode.N, KeyCombination.SHORTCUT_DOWN);
+    private static final KeyCombination NEW_SAC = new KeyCodeCombination(KeyCode.N, KeyCombination.SHORTCUT_DOWN);
     private static final KeyCombination TAKE_IN = new KeyCodeCombination(KeyCode.O, KeyCombination.SHORTCUT_DOWN);
     private static final KeyCombination DEMO = new KeyCodeCombination(KeyCode.D, KeyCombination.SHORTCUT_DOWN);
 
@@ -24,13 +24,13 @@ final class WaysInBar {
 
     WaysInBar(BroodsViewModel model) {
         this.model = model;
-        this.first = openSac();
+        this.first = newSac();
     }
 
     /** A row for the head of the page, the usual way last, where the hand expects it. */
     HBox buttons() {
         List<Button> buttons = others();
-        buttons.add(openSac());
+        buttons.add(newSac());
         return new HBox(buttons.toArray(Button[]::new));
     }
 
@@ -39,8 +39,8 @@ final class WaysInBar {
         buttons.add(first);
         Collections.reverse(buttons);
         String sentence = model.demoRoom().isPresent()
-                ? "No broods yet. Open a sac, take in a brood folder, or look around in the demo room."
-                : "No broods yet. Open a sac, or take in a brood folder.";
+                ? "No broods yet. Write down a new sac, take in a brood folder, or look around in the demo room."
+                : "No broods yet. Write down a new sac, or take in a brood folder.";
         return new EmptyState(MaterialDesignE.EGG_OUTLINE, sentence, buttons.toArray(Button[]::new));
     }
 
@@ -49,8 +49,8 @@ final class WaysInBar {
     }
 
     void pressed(KeyEvent event) {
-        if (OPEN_SAC.match(event)) {
-            model.openSac();
+        if (NEW_SAC.match(event)) {
+            model.beginSac();
         } else if (TAKE_IN.match(event)) {
             model.takeIn().choose();
         } else if (DEMO.match(event)) {
@@ -61,8 +61,8 @@ final class WaysInBar {
         event.consume();
     }
 
-    private Button openSac() {
-        return Buttons.primary("Open a sac", model::openSac);
+    private Button newSac() {
+        return Buttons.primary("New sac", model::beginSac);
     }
 
     private List<Button> others() {

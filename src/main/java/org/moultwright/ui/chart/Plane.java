@@ -89,6 +89,50 @@ final class Plane {
         pen.polyline(pen.colour(Token.ACCENT), 1.8, xs, ys, xs.length);
     }
 
+    /** A stair: each number holds from its place to the next; the last place only ends it. Its word stands at its end. */
+    void stair(Token colour, double dash, double[] xs, double[] values, String word) {
+        double[] stairXs = new double[2 * values.length];
+        double[] stairYs = new double[2 * values.length];
+        lay(xs, values, stairXs, stairYs);
+        if (dash > 0) {
+            pen.dashed(pen.colour(colour), 2, dash, 4, stairXs, stairYs);
+        } else {
+            pen.polyline(pen.colour(colour), 2, stairXs, stairYs, stairXs.length);
+        }
+        double y = stairYs[stairYs.length - 1] - 0.7 * pen.em();
+        double end = Math.max(stairXs[stairXs.length - 1], left() + pen.width(word, Type.CAPTION_STRONG));
+        pen.words(word, Type.CAPTION_STRONG, colour, end, Math.max(up.top() + 0.6 * pen.em(), y), TextAlignment.RIGHT);
+    }
+
+    /** A soft ground between two stairs. */
+    void stairGround(double[] xs, double[] lows, double[] highs) {
+        int count = 2 * lows.length;
+        double[] lowXs = new double[count];
+        double[] lowYs = new double[count];
+        double[] highXs = new double[count];
+        double[] highYs = new double[count];
+        lay(xs, lows, lowXs, lowYs);
+        lay(xs, highs, highXs, highYs);
+        double[] roundXs = new double[2 * count];
+        double[] roundYs = new double[2 * count];
+        for (int i = 0; i < count; i++) {
+            roundXs[i] = lowXs[i];
+            roundYs[i] = lowYs[i];
+            roundXs[2 * count - 1 - i] = highXs[i];
+            roundYs[2 * count - 1 - i] = highYs[i];
+        }
+        pen.polygon(pen.colour(Token.ACCENT_SOFT), roundXs, roundYs);
+    }
+
+    private void lay(double[] xs, double[] values, double[] stairXs, double[] stairYs) {
+        for (int i = 0; i < values.length; i++) {
+            stairXs[2 * i] = across.y(xs[i]);
+            stairXs[2 * i + 1] = across.y(xs[i + 1]);
+            stairYs[2 * i] = within(up.y(values[i]));
+            stairYs[2 * i + 1] = stairYs[2 * i];
+        }
+    }
+
     private double within(double y) {
         return Math.max(up.top(), Math.min(up.bottom(), y));
     }

@@ -3,13 +3,7 @@ package org.moultwright.ui.climate;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.print.PageLayout;
-import javafx.print.PageOrientation;
-import javafx.print.Paper;
-import javafx.print.Printer;
-import javafx.print.PrinterJob;
 import javafx.scene.Scene;
-import javafx.scene.image.ImageView;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
@@ -17,6 +11,8 @@ import org.moultwright.settings.Theme;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceChart;
 import org.moultwright.ui.control.Words;
+import org.moultwright.ui.print.PagePrinter;
+import org.moultwright.ui.print.PaperPrinter;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Palette;
 
@@ -25,35 +21,15 @@ public final class PrinterPaper implements TracePaper {
     private static final double WIDTH = 1500;
     private static final double HEIGHT = 900;
 
-    private final Supplier<Window> owner;
+    private final PagePrinter printer;
 
     public PrinterPaper(Supplier<Window> owner) {
-        this.owner = owner;
+        this.printer = new PaperPrinter(owner);
     }
 
     @Override
     public String print(String title, Trace trace) {
-        Optional<PrinterJob> job = Printer.getAllPrinters().isEmpty()
-                ? Optional.empty()
-                : Optional.ofNullable(PrinterJob.createPrinterJob());
-        if (job.isEmpty()) {
-            return "This machine has no printer. Copy the picture instead.";
-        }
-        job.get().getJobSettings().setJobName(title);
-        if (!job.get().showPrintDialog(owner.get())) {
-            job.get().cancelJob();
-            return "";
-        }
-        PageLayout layout = job.get()
-                .getPrinter()
-                .createPageLayout(Paper.A4, PageOrientation.LANDSCAPE, Printer.MarginType.DEFAULT);
-        ImageView picture = new ImageView(page(title, trace).snapshot(null));
-        picture.setPreserveRatio(true);
-        picture.setFitWidth(layout.getPrintableWidth());
-        picture.setFitHeight(layout.getPrintableHeight());
-        return job.get().printPage(layout, picture) && job.get().endJob()
-                ? "Printed."
-                : "The printer refused. Look at its own messages, then print again.";
+        return printer.print(title, () -> page(title, trace).snapshot(null));
     }
 
     /** What is put on paper. */

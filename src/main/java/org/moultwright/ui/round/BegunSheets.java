@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
+import org.moultwright.ui.draft.DraftKeeping;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.SheetDraft;
 
@@ -18,7 +19,7 @@ import org.moultwright.workflow.SheetDraft;
 final class BegunSheets {
     private final RoundDesk desk;
     private final TraySheets sheets;
-    private final DraftKeeping keeping;
+    private final DraftKeeping<SheetDraft> keeping;
     private final List<SheetDraft> waiting;
     private final List<OpenSheet> saving = new ArrayList<>();
     private final ReadOnlyObjectWrapper<Optional<SheetDraft>> stray = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -27,8 +28,7 @@ final class BegunSheets {
         this.desk = desk;
         this.sheets = sheets;
         this.waiting = new ArrayList<>(desk.begun().found());
-        this.keeping = new DraftKeeping(
-                desk.begun().drafts(), desk.begun().runner(), desk.begun().found());
+        this.keeping = new DraftKeeping<>(desk.begun());
         sheets.whenWritten(this::written);
     }
 

@@ -5,9 +5,11 @@ import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.draft.BegunDesk;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.RecordRound;
 import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.SheetDraft;
 import org.moultwright.workflow.UndoDeed;
 
 /**
@@ -35,5 +37,5 @@ public record RoundDesk(
         InstantSource clock,
         DayWords days,
         ObservableObjectValue<Vocabulary> vocabulary,
-        BegunDesk begun,
+        BegunDesk<SheetDraft> begun,
         TallySounds sounds) {}

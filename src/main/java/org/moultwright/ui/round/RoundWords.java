@@ -195,10 +195,6 @@ final class RoundWords {
         return "Far from the %s expected. Is it as you meant it?".formatted(expected);
     }
 
-    static String notKept(RuntimeException fault) {
-        return "What you type is not on disk until it is saved: " + fault.getMessage();
-    }
-
     private static String when(SheetDraft.Basis basis, DayWords days) {
         return days.shortDay(basis.begunAt()) + ", " + days.clock(basis.begunAt());
     }

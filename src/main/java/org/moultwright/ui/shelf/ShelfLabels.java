@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.domain.label.PrintShift;
 import org.moultwright.task.Outcome;
+import org.moultwright.ui.shell.DeedLine;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PotLabel;
 import org.moultwright.workflow.Standing;
@@ -14,9 +15,9 @@ import org.moultwright.workflow.Standing;
 /** Labels for a container and all that stands in it, on the usual sheet. */
 final class ShelfLabels {
     private final ShelfDesk desk;
-    private final ShelfDeeds news;
+    private final DeedLine news;
 
-    ShelfLabels(ShelfDesk desk, ShelfDeeds news) {
+    ShelfLabels(ShelfDesk desk, DeedLine news) {
         this.desk = desk;
         this.news = news;
     }

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.Stage;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.shell.DeedLine;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.ShelfAt;
 import org.moultwright.workflow.ShelfRules;
@@ -29,7 +30,7 @@ import org.moultwright.workflow.Standing.Occupants;
 /** The shelf on screen: the day shown, the card that has the focus, and what is being done to it. */
 final class ShelfViewModel {
     private final ShelfDesk desk;
-    private final ShelfDeeds deeds;
+    private final DeedLine deeds;
     private final ShelfLabels labels;
     private final ReadOnlyObjectWrapper<ShelfAt> shelf = new ReadOnlyObjectWrapper<>(ShelfAt.NOTHING);
     private final ObservableList<ShelfRow> rows = FXCollections.observableArrayList();
@@ -40,7 +41,7 @@ final class ShelfViewModel {
 
     ShelfViewModel(ShelfDesk desk) {
         this.desk = desk;
-        this.deeds = new ShelfDeeds(desk);
+        this.deeds = new DeedLine(desk.runner(), desk.undo(), desk.saveLine(), desk.readAgain());
         this.labels = new ShelfLabels(desk, deeds);
         desk.room().addListener((observed, before, now) -> read());
         day.addListener((observed, before, now) -> {
@@ -78,7 +79,7 @@ final class ShelfViewModel {
         return form.getReadOnlyProperty();
     }
 
-    ShelfDeeds deeds() {
+    DeedLine deeds() {
         return deeds;
     }
 

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
@@ -22,12 +21,10 @@ import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.UnopenedSac;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
-import org.moultwright.workflow.OpenSac;
 import org.moultwright.workflow.RoomView;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 @ExtendWith(ApplicationExtension.class)
 class BroodsUiTest {
@@ -88,27 +85,6 @@ class BroodsUiTest {
     }
 
     @Test
-    void aSacIsOpenedIntoATray(FxRobot robot) {
-        robot.interact(() -> {
-            model.openSac();
-            OpenSacViewModel form = model.openingProperty().get().orElseThrow();
-            form.keep();
-            assertThat(form.problemProperty().get()).startsWith("The brood needs a code");
-            form.codeProperty().set("CC-26-E");
-            form.taxonProperty().set("Chromatopelma cyaneopubescens");
-            form.keep();
-            assertThat(form.problemProperty().get()).isEqualTo("Count at least one animal into a tray.");
-            OpenSacViewModel.TrayEntry tray = form.trays().get(0);
-            tray.code().set("E1");
-            tray.counts().get(org.moultwright.domain.Stage.EGG).set(java.util.OptionalInt.of(40));
-            form.keep();
-        });
-        WaitForAsyncUtils.waitForFxEvents();
-        assertThat(model.openingProperty().get()).isEmpty();
-        assertThat(book.find("CC-26-E").orElseThrow().ledger().opened()).isEqualTo(40);
-    }
-
-    @Test
     void aSacNobodyOpenedIsReadByBelief(FxRobot robot) {
         robot.interact(() -> room.set(RoomFixture.room(List.of(UnopenedSac.view()))));
         assertThat(model.lines().get(0).spoken()).startsWith("GP-26-A, sac unopened, yield unknown, 21 days, ");
@@ -130,12 +106,6 @@ class BroodsUiTest {
         ScreenShots.of("broods-many", 1188, 752, look -> pictured(look));
         robot.interact(() -> room.set(RoomView.EMPTY));
         ScreenShots.of("broods-empty", 1188, 752, look -> pictured(look));
-        ScreenShots.of("broods-open-sac", 1188, 752, look -> {
-            BroodsViewModel opening = new BroodsViewModel(desk());
-            BroodsView form = new BroodsView(opening, look.paletteProperty());
-            opening.openSac();
-            return form;
-        });
     }
 
     private BroodsView timing(Appearance look) {
@@ -153,15 +123,9 @@ class BroodsUiTest {
         return new BroodsDesk(
                 room,
                 () -> {},
-                new WaysIn(
-                        new OpenSac(book, UUID::randomUUID),
-                        Optional::empty,
-                        (folder, progress) -> {
-                            throw new AssertionError("no folder was chosen");
-                        },
-                        new InlineRunner(),
-                        Optional.of(() -> {})),
+                InventedWays.in(book, Optional.of(() -> {})),
                 InventedBeliefs.in(book),
+                InventedWays.NO_PAPER,
                 new InlineRunner(),
                 InstantSource.fixed(RoomFixture.NOW),
                 new DayWords(RoomFixture.ZONE),

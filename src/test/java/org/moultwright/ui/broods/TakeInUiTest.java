@@ -9,7 +9,6 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -35,7 +34,6 @@ import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
-import org.moultwright.workflow.OpenSac;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.TakeInFolders;
 import org.testfx.api.FxRobot;
@@ -69,7 +67,10 @@ class TakeInUiTest {
 
     @Test
     void theEmptyDeskOffersAllWaysInToTheKeyboard(FxRobot robot) {
-        assertThat(says(robot, "No broods yet. Open a sac, take in a brood folder, or look around in the demo room."))
+        assertThat(
+                        says(
+                                robot,
+                                "No broods yet. Write down a new sac, take in a brood folder, or look around in the demo room."))
                 .isTrue();
         assertThat(screen.keys()).extracting(KeyHint::key).contains("Ctrl + N", "Ctrl + O", "Ctrl + D");
         robot.type(KeyCode.TAB).type(KeyCode.TAB).type(KeyCode.SPACE);
@@ -157,8 +158,8 @@ class TakeInUiTest {
     }
 
     private WaysIn ways() {
-        return new WaysIn(
-                new OpenSac(book, UUID::randomUUID),
+        return InventedWays.in(
+                book,
                 () -> chosen,
                 (folder, progress) -> new TakeInFolders(new PlainBroodFolders(), book).takeIn(folder),
                 runner,
@@ -172,6 +173,7 @@ class TakeInUiTest {
                         readings::incrementAndGet,
                         ways(),
                         InventedBeliefs.in(book),
+                        InventedWays.NO_PAPER,
                         new InlineRunner(),
                         InstantSource.fixed(RoomFixture.NOW),
                         new DayWords(RoomFixture.ZONE),

@@ -1,8 +1,6 @@
 package org.moultwright.ui.broods;
 
 import java.time.InstantSource;
-import java.util.Optional;
-import java.util.UUID;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Parent;
 import org.moultwright.task.InlineRunner;
@@ -11,7 +9,6 @@ import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
-import org.moultwright.workflow.OpenSac;
 
 /** The timing of the first invented brood, open, for tests that look at every view. */
 public final class TimingPictures {
@@ -22,15 +19,9 @@ public final class TimingPictures {
         BroodsViewModel model = new BroodsViewModel(new BroodsDesk(
                 new SimpleObjectProperty<>(RoomFixture.room()),
                 () -> {},
-                new WaysIn(
-                        new OpenSac(book, UUID::randomUUID),
-                        Optional::empty,
-                        (folder, progress) -> {
-                            throw new AssertionError("no folder was chosen");
-                        },
-                        new InlineRunner(),
-                        Optional.empty()),
+                InventedWays.in(book),
                 InventedBeliefs.in(book),
+                InventedWays.NO_PAPER,
                 new InlineRunner(),
                 InstantSource.fixed(RoomFixture.NOW),
                 new DayWords(RoomFixture.ZONE),

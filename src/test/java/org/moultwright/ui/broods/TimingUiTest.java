@@ -35,7 +35,6 @@ import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.BroodView;
-import org.moultwright.workflow.OpenSac;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.TakeInFolders;
@@ -207,15 +206,9 @@ class TimingUiTest {
         return new BroodsDesk(
                 room,
                 readAgain,
-                new WaysIn(
-                        new OpenSac(store.book(), UUID::randomUUID),
-                        Optional::empty,
-                        (folder, progress) -> {
-                            throw new AssertionError("no folder was chosen");
-                        },
-                        new InlineRunner(),
-                        Optional.empty()),
+                InventedWays.in(store.book()),
                 InventedBeliefs.in(store.book(), (at, undo) -> undos.add(undo)),
+                InventedWays.NO_PAPER,
                 new InlineRunner(),
                 InstantSource.fixed(END),
                 new DayWords(RoomFixture.ZONE),

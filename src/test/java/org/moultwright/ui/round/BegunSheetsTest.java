@@ -12,6 +12,7 @@ import org.moultwright.domain.Stage;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.draft.BegunDesk;
 import org.moultwright.workflow.RoundSheet;
 import org.moultwright.workflow.SheetDraft;
 
@@ -146,7 +147,7 @@ class BegunSheetsTest {
     @Test
     void aDiskThatTakesNothingIsToldOf() {
         RoundDesk desk = room.desk();
-        BegunDesk full = new BegunDesk(
+        BegunDesk<SheetDraft> full = new BegunDesk<>(
                 List.of(),
                 drafts -> {
                     throw new IllegalStateException("the disk is full.");

@@ -33,6 +33,7 @@ import org.moultwright.task.InlineRunner;
 import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.draft.BegunDesk;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.BroodView;
@@ -84,7 +85,7 @@ public final class InventedRoom implements SaveLine {
                 clock,
                 new DayWords(ZoneOffset.UTC),
                 new ReadOnlyObjectWrapper<>(Vocabulary.ENGLISH_HOBBY),
-                new BegunDesk(begun, kept -> begun = kept, new InlineRunner()),
+                new BegunDesk<>(begun, kept -> begun = kept, new InlineRunner()),
                 heard);
     }
 

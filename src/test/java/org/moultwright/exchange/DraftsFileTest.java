@@ -22,7 +22,7 @@ import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.RoundSheet;
 import org.moultwright.workflow.SheetDraft;
 
-class SheetDraftsFileTest {
+class DraftsFileTest {
     private static final SheetDraft FULL = new SheetDraft(
             "CC-26-A",
             "A1",
@@ -39,10 +39,10 @@ class SheetDraftsFileTest {
 
     @Test
     void whatIsKeptIsReadAgain() {
-        SheetDraftsFile file = new SheetDraftsFile(place());
+        DraftsFile<SheetDraft> file = DraftsFile.ofSheets(place());
         List<SheetDraft> drafts = List.of(FULL, DraftsProgram.counted(3));
         file.keep(drafts);
-        assertThat(new SheetDraftsFile(place()).load()).isEqualTo(new SheetDraftsFile.Loaded(drafts, Optional.empty()));
+        assertThat(DraftsFile.ofSheets(place()).load()).isEqualTo(new DraftsFile.Loaded<>(drafts, Optional.empty()));
         file.keep(List.of());
         assertThat(folder).isEmptyDirectory();
         assertThat(file.load().drafts()).isEmpty();
@@ -59,20 +59,20 @@ class SheetDraftsFileTest {
     void whatIsNotUnderstoodIsSetAsideAndNeverWrittenOver(String content) throws IOException {
         for (int time = 1; time <= 2; time++) {
             Files.writeString(place(), content);
-            SheetDraftsFile file = new SheetDraftsFile(place());
+            DraftsFile<SheetDraft> file = DraftsFile.ofSheets(place());
             Path aside = folder.resolve("own.sheets.not-understood-" + time);
             assertThat(file.load().problem())
                     .hasValueSatisfying(said -> assertThat(said).contains(aside.toString()));
             file.keep(List.of(FULL));
             assertThat(aside).hasContent(content);
-            assertThat(new SheetDraftsFile(place()).load().drafts()).containsExactly(FULL);
+            assertThat(DraftsFile.ofSheets(place()).load().drafts()).containsExactly(FULL);
         }
     }
 
     @Test
     void whatCannotBeReadIsLeftAsItIs() throws IOException {
         Files.createDirectory(place());
-        SheetDraftsFile file = new SheetDraftsFile(place());
+        DraftsFile<SheetDraft> file = DraftsFile.ofSheets(place());
         assertThat(file.load().problem()).isPresent();
         assertThatThrownBy(() -> file.keep(List.of(FULL))).isInstanceOf(DocumentException.class);
         assertThat(place()).isEmptyDirectory();
@@ -80,7 +80,7 @@ class SheetDraftsFileTest {
 
     @Test
     void whereNothingMoreCanBeWrittenTheOneBeforeStays() throws IOException {
-        SheetDraftsFile file = new SheetDraftsFile(place());
+        DraftsFile<SheetDraft> file = DraftsFile.ofSheets(place());
         file.keep(List.of(FULL));
         Files.createDirectory(folder.resolve("own.sheets.new"));
         assertThatThrownBy(() -> file.keep(List.of(FULL, DraftsProgram.counted(3))))
@@ -112,7 +112,7 @@ class SheetDraftsFileTest {
                 said = Integer.parseInt(line);
             }
         }
-        assertThat(new SheetDraftsFile(place()).load().drafts())
+        assertThat(DraftsFile.ofSheets(place()).load().drafts())
                 .isSubsetOf(DraftsProgram.counted(said), DraftsProgram.counted(said + 1))
                 .hasSize(1);
     }

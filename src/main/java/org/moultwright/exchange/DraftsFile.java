@@ -12,33 +12,45 @@ import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import org.moultwright.workflow.DocumentException;
+import org.moultwright.workflow.Drafts;
+import org.moultwright.workflow.FormDraft;
 import org.moultwright.workflow.SheetDraft;
-import org.moultwright.workflow.SheetDrafts;
 
 /**
- * The file in which sheets of the round wait until they are saved.
+ * The file in which what is begun on a screen waits until it is saved.
  *
  * <p>It is written anew beside itself, forced to the disk, and then put in place in one step, so that it is whole
  * even where the power fails while it is written. One that is not understood is never written over: it is moved
  * aside, under a name that was free; while one cannot be read nor moved, nothing is kept.
  */
-public final class SheetDraftsFile implements SheetDrafts {
+public final class DraftsFile<T> implements Drafts<T> {
     private final Path file;
+    private final DraftsForm<T> form;
     private volatile boolean isInTheWay;
 
-    public SheetDraftsFile(Path file) {
+    private DraftsFile(Path file, DraftsForm<T> form) {
         this.file = file.toAbsolutePath();
+        this.form = form;
+    }
+
+    /** One for sheets of the round. */
+    public static DraftsFile<SheetDraft> ofSheets(Path file) {
+        return new DraftsFile<>(file, new SheetDraftsJson());
+    }
+
+    /** One for forms. */
+    public static DraftsFile<FormDraft> ofForms(Path file) {
+        return new DraftsFile<>(file, new FormDraftsJson());
     }
 
     /** Reads what was kept. */
-    public Loaded load() {
+    public Loaded<T> load() {
         if (Files.notExists(file)) {
-            return new Loaded(List.of(), Optional.empty());
+            return new Loaded<>(List.of(), Optional.empty());
         }
         try {
-            return new Loaded(
-                    SheetDraftsJson.read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8)),
-                    Optional.empty());
+            return new Loaded<>(
+                    form.read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8)), Optional.empty());
         } catch (JsonProcessingException | IllegalArgumentException notUnderstood) {
             return setAside();
         } catch (IOException unreadable) {
@@ -47,7 +59,7 @@ public final class SheetDraftsFile implements SheetDrafts {
     }
 
     @Override
-    public void keep(List<SheetDraft> drafts) {
+    public void keep(List<T> drafts) {
         if (isInTheWay) {
             throw new DocumentException(
                     DocumentException.Reason.WRITE_FAILED, file + " could not be read, so it is left as it is.");
@@ -57,7 +69,7 @@ public final class SheetDraftsFile implements SheetDrafts {
                 Files.deleteIfExists(file);
             } else {
                 Path fresh = file.resolveSibling(file.getFileName() + ".new");
-                force(fresh, SheetDraftsJson.print(drafts));
+                force(fresh, form.print(drafts));
                 Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
             }
         } catch (IOException e) {
@@ -77,13 +89,13 @@ public final class SheetDraftsFile implements SheetDrafts {
         }
     }
 
-    private Loaded setAside() {
+    private Loaded<T> setAside() {
         try {
             for (int number = 1; ; number++) {
                 Path aside = file.resolveSibling(file.getFileName() + ".not-understood-" + number);
                 if (Files.notExists(aside)) {
                     Files.move(file, aside);
-                    return new Loaded(
+                    return new Loaded<>(
                             List.of(),
                             Optional.of("They are kept in " + aside + ", which can be read with any text editor."));
                 }
@@ -93,18 +105,18 @@ public final class SheetDraftsFile implements SheetDrafts {
         }
     }
 
-    private Loaded inTheWay(IOException fault) {
+    private Loaded<T> inTheWay(IOException fault) {
         isInTheWay = true;
-        return new Loaded(
+        return new Loaded<>(
                 List.of(),
                 Optional.of(file + " cannot be read (" + fault.getMessage() + ") and is left as it is. Until it is"
-                        + " mended or moved away, sheets are kept only once they are saved."));
+                        + " mended or moved away, what is begun is kept only once it is saved."));
     }
 
     /**
-     * Sheets as they were found.
+     * Drafts as they were found.
      *
      * @param problem what became of a file that was not understood, in sentences
      */
-    public record Loaded(List<SheetDraft> drafts, Optional<String> problem) {}
+    public record Loaded<T>(List<T> drafts, Optional<String> problem) {}
 }

@@ -1,4 +1,4 @@
-package org.moultwright.ui.round;
+package org.moultwright.ui.draft;
 
 import java.util.List;
 import java.util.Optional;
@@ -7,30 +7,34 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.moultwright.task.Outcome;
 import org.moultwright.task.Runner;
-import org.moultwright.workflow.SheetDraft;
-import org.moultwright.workflow.SheetDrafts;
+import org.moultwright.workflow.Drafts;
 
-/** Brings begun sheets to the disk as they are typed, aside: while one writing goes on, only the newest waits. */
-final class DraftKeeping {
-    private final SheetDrafts disk;
+/**
+ * Brings what is begun to the disk as it is typed, aside: while one writing goes on, only the newest waits.
+ *
+ * @param <T> what is begun
+ */
+public final class DraftKeeping<T> {
+    private final Drafts<T> disk;
     private final Runner runner;
-    private final AtomicReference<Optional<List<SheetDraft>>> newest = new AtomicReference<>(Optional.empty());
+    private final AtomicReference<Optional<List<T>>> newest = new AtomicReference<>(Optional.empty());
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
-    private List<SheetDraft> handedOver;
+    private List<T> handedOver;
 
-    /** @param found what is on the disk already */
-    DraftKeeping(SheetDrafts disk, Runner runner, List<SheetDraft> found) {
-        this.disk = disk;
-        this.runner = runner;
-        this.handedOver = found;
+    /** Keeps on from what was found on the disk. */
+    public DraftKeeping(BegunDesk<T> desk) {
+        this.disk = desk.drafts();
+        this.runner = desk.runner();
+        this.handedOver = desk.found();
     }
 
     /** Why what is typed is not on the disk, in a sentence; empty while it is. */
-    ReadOnlyStringProperty problemProperty() {
+    public ReadOnlyStringProperty problemProperty() {
         return problem.getReadOnlyProperty();
     }
 
-    void keep(List<SheetDraft> drafts) {
+    /** These are all that is begun now. */
+    public void keep(List<T> drafts) {
         if (drafts.equals(handedOver)) {
             return;
         }
@@ -47,7 +51,8 @@ final class DraftKeeping {
 
     private void ended(Outcome<Boolean> outcome) {
         if (outcome instanceof Outcome.Failed<Boolean> failed) {
-            problem.set(RoundWords.notKept(failed.fault()));
+            problem.set("What you type is not on disk until it is saved: "
+                    + failed.fault().getMessage());
         } else if (outcome instanceof Outcome.Done<Boolean>) {
             problem.set("");
         }

@@ -1,0 +1,41 @@
+package org.moultwright.ui.broods;
+
+import javafx.collections.ListChangeListener;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Banner;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.workflow.FormDraft;
+
+/** The forms begun and not saved, each with the way back to it. It takes no room while there are none. */
+final class BegunBanner extends VBox {
+    private final BroodsViewModel model;
+
+    BegunBanner(BroodsViewModel model) {
+        this.model = model;
+        getStyleClass().add("lines");
+        managedProperty().bind(visibleProperty());
+        model.begun().begun().addListener((ListChangeListener<FormDraft>) change -> show());
+        show();
+    }
+
+    private void show() {
+        setVisible(!model.begun().begun().isEmpty());
+        getChildren().setAll(model.begun().begun().stream().map(this::banner).toList());
+    }
+
+    private Banner banner(FormDraft draft) {
+        Banner banner = new Banner(Tone.ACCENT);
+        banner.sentenceProperty().set(words(draft));
+        banner.setActions(Buttons.secondary("Go on", () -> model.goOn(draft)));
+        return banner;
+    }
+
+    private static String words(FormDraft draft) {
+        return switch (draft.form()) {
+            case OpeningForm.FORM -> "The opening of " + draft.about() + " is begun and not saved.";
+            case PullForm.FORM -> draft.about() + " taken from its mother: begun and not saved.";
+            default -> "A new sac is begun and not saved.";
+        };
+    }
+}

@@ -1,0 +1,114 @@
+package org.moultwright.ui.broods;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.value.ObservableObjectValue;
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.moultwright.domain.Stage;
+import org.moultwright.ui.chart.CalendarStrip;
+import org.moultwright.ui.chart.ClimateStrip;
+import org.moultwright.ui.chart.LedgerBars;
+import org.moultwright.ui.chart.RibbonChart;
+import org.moultwright.ui.chart.SurvivalChart;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.StageChip;
+import org.moultwright.ui.control.Swatch;
+import org.moultwright.ui.control.Words;
+import org.moultwright.ui.theme.Palette;
+
+/** The pictures of a brood's page, the same on screen and on paper. */
+final class BroodCharts {
+    static final String CLIMATE_WORDS =
+            "Under the ribbon the air where most of it lived: lowest, mean, highest of each day; bars are how far"
+                    + " a week's air favoured mould, an index and never a date; a diamond is mould found.";
+
+    private final BroodPage page;
+    private final ObservableObjectValue<Palette> palette;
+    private final RibbonChart ribbon;
+    private final ClimateStrip climate;
+    private final LedgerBars way;
+    private final SurvivalChart survival;
+    private final Label balance = Words.wrapped(Words.caption(""));
+    private final Label survives = Words.wrapped(Words.caption(""));
+
+    BroodCharts(BroodPage page, ObservableObjectValue<Palette> palette) {
+        this.page = page;
+        this.palette = palette;
+        this.ribbon = new RibbonChart(palette);
+        this.climate = new ClimateStrip(palette);
+        this.way = new LedgerBars(palette);
+        this.survival = new SurvivalChart(palette);
+        ribbon.shownProperty().set(Optional.of(page.ribbon()));
+        page.facts().addListener((ListChangeListener<BroodFacts>) change -> show());
+        show();
+    }
+
+    RibbonChart ribbon() {
+        return ribbon;
+    }
+
+    /** The ribbon, and the air on the same calendar. */
+    Card overTime() {
+        CalendarStrip strip = new CalendarStrip(palette, page::nowWord, 0);
+        strip.calendarProperty().set(Optional.of(page.calendar()));
+        VBox.setVgrow(ribbon, Priority.ALWAYS);
+        VBox.setVgrow(climate, Priority.SOMETIMES);
+        ribbon.getStyleClass().add("close-ribbon");
+        climate.getStyleClass().add("climate-strip");
+        return new Card(strip, ribbon, climate);
+    }
+
+    /** Where every animal went. */
+    Card whereTheyWent() {
+        VBox bars = new VBox(way, balance);
+        bars.getStyleClass().add("lines");
+        Card card = Card.titled("Every animal's way", bars);
+        card.getStyleClass().add("way-card");
+        return card;
+    }
+
+    Card survival() {
+        VBox.setVgrow(survival, Priority.ALWAYS);
+        return Card.titled("Alive since the opening", survival, survives);
+    }
+
+    Node legend() {
+        List<Node> chips = new ArrayList<>();
+        Arrays.stream(Stage.values())
+                .map(stage -> new StageChip(stage, page.vocabulary().label(stage)))
+                .forEach(chips::add);
+        chips.add(new StageChip(Swatch.potted(), "Potted"));
+        chips.add(new StageChip(Swatch.dead(), "Dead"));
+        HBox legend = new HBox(chips.toArray(Node[]::new));
+        legend.getStyleClass().add("legend-row");
+        return legend;
+    }
+
+    /** Reads the day anew in both charts. */
+    void follow() {
+        ribbon.readingProperty().set(page.readingProperty().get());
+        climate.shownProperty().set(page.climate());
+    }
+
+    private void show() {
+        climate.shownProperty().set(page.climate());
+        climate.setAccessibleText("the air it lived in, day by day; "
+                + page.climate()
+                        .map(shown -> shown.days().size() + " days measured, mould found "
+                                + shown.mould().size() + " times")
+                        .orElse("being read"));
+        way.bars().setAll(page.bars());
+        balance.setText(page.balance());
+        survival.curves().setAll(page.curves());
+        survives.setText(page.survivalWords());
+        survival.setAccessibleText(page.survivalWords());
+        ribbon.setAccessibleText(page.line().spoken());
+    }
+}

@@ -1,0 +1,46 @@
+package org.moultwright.ui.print;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.print.PageLayout;
+import javafx.print.PageOrientation;
+import javafx.print.Paper;
+import javafx.print.Printer;
+import javafx.print.PrinterJob;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
+import javafx.stage.Window;
+
+/** The machine's own printers and its own dialogue to choose one. A picture fills a page on its side. */
+public final class PaperPrinter implements PagePrinter {
+    private final Supplier<Window> owner;
+
+    public PaperPrinter(Supplier<Window> owner) {
+        this.owner = owner;
+    }
+
+    @Override
+    public String print(String title, Supplier<Image> page) {
+        Optional<PrinterJob> job = Printer.getAllPrinters().isEmpty()
+                ? Optional.empty()
+                : Optional.ofNullable(PrinterJob.createPrinterJob());
+        if (job.isEmpty()) {
+            return NO_PRINTER;
+        }
+        job.get().getJobSettings().setJobName(title);
+        if (!job.get().showPrintDialog(owner.get())) {
+            job.get().cancelJob();
+            return "";
+        }
+        PageLayout layout = job.get()
+                .getPrinter()
+                .createPageLayout(Paper.A4, PageOrientation.LANDSCAPE, Printer.MarginType.DEFAULT);
+        ImageView picture = new ImageView(page.get());
+        picture.setPreserveRatio(true);
+        picture.setFitWidth(layout.getPrintableWidth());
+        picture.setFitHeight(layout.getPrintableHeight());
+        return job.get().printPage(layout, picture) && job.get().endJob()
+                ? "Printed."
+                : "The printer refused. Look at its own messages, then print again.";
+    }
+}
