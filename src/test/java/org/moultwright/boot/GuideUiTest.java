@@ -104,13 +104,14 @@ class GuideUiTest {
         }
     }
 
-    /** The sheet puts the keeper's hands on its first entry, a moment after it is shown. */
+    /** The sheet puts the keeper's hands on its first entry, which takes figures once it is laid out. */
     private void awaitEntry() {
         try {
             WaitForAsyncUtils.waitFor(
                     LONGEST_SECONDS,
                     TimeUnit.SECONDS,
-                    () -> ToolkitThread.ask(() -> scene.getFocusOwner() instanceof TextInputControl));
+                    () -> ToolkitThread.ask(
+                            () -> scene.getFocusOwner() instanceof TextInputControl entry && entry.getSkin() != null));
         } catch (TimeoutException never) {
             assertThat(scene.getFocusOwner()).isInstanceOf(TextInputControl.class);
         }

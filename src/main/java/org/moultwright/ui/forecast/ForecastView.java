@@ -38,8 +38,7 @@ final class ForecastView extends StackPane {
     private static final KeyCombination ACCURACY = new KeyCodeCombination(KeyCode.G, KeyCombination.SHORTCUT_DOWN);
     private static final double BELOW_PIXELS = 224;
     private static final PseudoClass WHAT_IF = PseudoClass.getPseudoClass("what-if");
-    private static final String KEY =
-            "bar = 80 % window · mark = its middle · square = has been · colour = the stage entered";
+    private static final String KEY = "bar = 80 % · mark = middle · square = has been · colour = stage entered";
     private static final String WHAT_IF_KEY = "bar = what if · outline = as it is · mark = the middle";
 
     private final ForecastViewModel model;

@@ -239,6 +239,10 @@ final class RoundViewModel {
         } else {
             show(now);
         }
+        if (before.isEmpty()) {
+            // The first trays are there: the keeper can begin.
+            focusFirstRow();
+        }
     }
 
     private void show(Optional<OpenSheet> sheet) {

@@ -69,7 +69,8 @@ class RegisterUiTest {
         awaitWords(BROOD);
         desk.show("register");
         awaitWords("5000 pots: 4235 alive, 500 dead, 265 handed over");
-        await(() -> scene.getFocusOwner() instanceof TextField);
+        // A field takes letters once it is laid out, which is after it has the focus.
+        await(() -> scene.getFocusOwner() instanceof TextField field && field.getSkin() != null);
     }
 
     @AfterEach

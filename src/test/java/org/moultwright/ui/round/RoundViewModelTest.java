@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,6 +14,7 @@ import org.moultwright.compute.forecast.CountInterval;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Look;
 import org.moultwright.domain.Stage;
+import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.RoundSheet;
 
 class RoundViewModelTest {
@@ -42,6 +44,27 @@ class RoundViewModelTest {
         StageRow eggsWithLegs = open(model).fields().row(Stage.POSTEMBRYO).orElseThrow();
         assertThat(eggsWithLegs.lastProperty().get()).isEqualTo("57");
         assertThat(eggsWithLegs.expectedProperty().get()).isEqualTo("–");
+    }
+
+    @Test
+    void onceTheFirstTraysAreThereTheKeepersHandsAreOnThem() {
+        RoundDesk desk = room.desk();
+        ReadOnlyObjectWrapper<RoomView> late = new ReadOnlyObjectWrapper<>(RoomView.EMPTY);
+        RoundViewModel model = new RoundViewModel(new RoundDesk(
+                late,
+                desk.readAgain(),
+                desk.record(),
+                desk.undo(),
+                desk.runner(),
+                desk.saveLine(),
+                desk.clock(),
+                desk.days(),
+                desk.vocabulary(),
+                desk.begun(),
+                desk.sounds()));
+        assertThat(model.focusProperty().get().target()).isNotInstanceOf(FocusRequest.Row.class);
+        late.set(desk.room().get());
+        assertThat(model.focusProperty().get().target()).isInstanceOf(FocusRequest.Row.class);
     }
 
     @Test

@@ -84,7 +84,7 @@ class ShelfUiTest {
     @Test
     void animalsAreIsolatedWithAReason(FxRobot robot) {
         robot.type(KeyCode.I);
-        await(() -> scene.getFocusOwner() instanceof TextField);
+        await(() -> scene.getFocusOwner() instanceof TextField field && field.getSkin() != null);
         robot.write("99").type(KeyCode.ENTER);
         awaitWords("A1 holds 56 animals; 99 cannot leave it.");
         robot.eraseText(2).write("1").type(KeyCode.ENTER);
@@ -105,7 +105,7 @@ class ShelfUiTest {
         robot.type(KeyCode.DELETE);
         awaitWords("A1 still holds 56 animals. Move or pot them first.");
         robot.type(KeyCode.A);
-        await(() -> scene.getFocusOwner() instanceof TextField);
+        await(() -> scene.getFocusOwner() instanceof TextField field && field.getSkin() != null);
         robot.write("box 3").type(KeyCode.ENTER);
         awaitWords("box 3 added in box 1.");
     }
