@@ -26,7 +26,7 @@ final class StoreGuard {
     private static final Pattern PLAIN = Pattern.compile(
             "CREATE (USER|CACHED TABLE|SEQUENCE|(UNIQUE (NULLS \\w+ )?)?INDEX|PRIMARY KEY)\\b.*"
                     + "|ALTER TABLE .* ADD CONSTRAINT .*"
-                    + "|SET (CREATE_BUILD|WRITE_DELAY) \\d+",
+                    + "|SET (CREATE_BUILD|WRITE_DELAY|CACHE_SIZE) \\d+",
             Pattern.DOTALL);
 
     /** Words by which even a plain table reaches outside the database. */

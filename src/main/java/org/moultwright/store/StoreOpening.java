@@ -25,11 +25,15 @@ final class StoreOpening {
 
     private static final Duration BETWEEN_ATTEMPTS = Duration.ofMillis(50);
 
+    /** By itself the cache grows with the memory of the machine, to a gigabyte and more on a usual one. */
+    private static final int CACHE_KILOBYTES = 16 * 1024;
+
     /**
      * Without a write delay all writing is done by the thread that commits. With one, another thread may
      * have begun to write what was committed, and a checkpoint does not wait for it.
      */
-    private static final String SETTINGS = ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0";
+    private static final String SETTINGS =
+            ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE=" + CACHE_KILOBYTES;
 
     /**
      * The stores open in this program. The lock on the file is the whole program's: merely reading the file

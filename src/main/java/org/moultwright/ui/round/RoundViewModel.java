@@ -234,11 +234,10 @@ final class RoundViewModel {
                         .filter(sheet -> !progress.isOutOfHand(sheet))
                         .findFirst())
                 .or(() -> sheets.all().stream().findFirst());
-        if (now.equals(before)) {
-            list();
-        } else {
+        if (!now.equals(before)) {
             show(now);
         }
+        list();
         if (before.isEmpty()) {
             // The first trays are there: the keeper can begin.
             focusFirstRow();
@@ -246,14 +245,35 @@ final class RoundViewModel {
     }
 
     private void show(Optional<OpenSheet> sheet) {
+        Optional<OpenSheet> before = open.get();
         problem.set("");
         open.set(sheet);
-        list();
+        if (lines.size() != sheets.all().size()) {
+            list();
+            return;
+        }
+        before.ifPresent(this::listAgain);
+        sheet.ifPresent(this::listAgain);
+        sumUp();
+    }
+
+    /** Of hundreds of trays only those the keeper went from and to say something else. */
+    private void listAgain(OpenSheet sheet) {
+        List<OpenSheet> all = sheets.all();
+        for (int position = 0; position < all.size(); position++) {
+            if (all.get(position).key().equals(sheet.key())) {
+                lines.set(position, line(all.get(position)));
+            }
+        }
     }
 
     private void list() {
+        lines.setAll(sheets.all().stream().map(this::line).toList());
+        sumUp();
+    }
+
+    private void sumUp() {
         List<OpenSheet> all = sheets.all();
-        lines.setAll(all.stream().map(this::line).toList());
         int left =
                 (int) all.stream().filter(sheet -> !progress.isOutOfHand(sheet)).count();
         boolean isFinished = !all.isEmpty() && all.stream().allMatch(progress::isDone);

@@ -1,0 +1,67 @@
+package org.moultwright.ui.round;
+
+import java.util.function.IntConsumer;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Words;
+
+/** A tray of the round; pressed, its sheet is opened. */
+final class TrayCell extends ListCell<TrayLine> {
+    private static final PseudoClass OPEN = PseudoClass.getPseudoClass("open");
+
+    private final Label tray = Words.styled("", "tray-code");
+    private final Label place = Words.caption("");
+    private final Label state = Words.styled("", "small");
+    private final Label detail = Words.caption("");
+    private final Button row = new Button();
+
+    /** @param open is given the position of the tray that was pressed */
+    TrayCell(IntConsumer open) {
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        VBox right = new VBox(state, detail);
+        right.setAlignment(Pos.TOP_RIGHT);
+        HBox content = new HBox(new VBox(tray, place), gap, right);
+        content.prefWidthProperty().bind(row.widthProperty().subtract(36));
+        row.setGraphic(content);
+        row.getStyleClass().setAll("tray-row");
+        row.setMaxWidth(Double.MAX_VALUE);
+        row.setFocusTraversable(false);
+        row.setOnAction(event -> open.accept(getIndex()));
+        getStyleClass().add("tray-cell");
+        setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+        setPrefWidth(0);
+    }
+
+    @Override
+    protected void updateItem(@Nullable TrayLine line, boolean empty) {
+        super.updateItem(line, empty);
+        setGraphic(line == null || empty ? null : row);
+        if (line != null && !empty) {
+            show(line);
+        }
+    }
+
+    private void show(TrayLine line) {
+        tray.setText(line.tray());
+        place.setText(line.place());
+        state.setText(line.state());
+        for (Tone tone : Tone.values()) {
+            state.getStyleClass().remove(tone.styleClass());
+        }
+        state.getStyleClass().add(line.stateTone().styleClass());
+        detail.setText(line.detail());
+        row.pseudoClassStateChanged(OPEN, line.isOpen());
+        row.setAccessibleText("tray %s, %s, %s".formatted(line.tray(), line.state(), line.detail()));
+    }
+}
