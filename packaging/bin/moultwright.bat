@@ -3,5 +3,5 @@ rem Starts Moultwright from the folder it stands in. MOULTWRIGHT_JAVA_OPTIONS is
 setlocal
 set "JAVA=java"
 if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
-"%JAVA%" %MOULTWRIGHT_JAVA_OPTIONS% -Dmoultwright.home="%~dp0.." -cp "%~dp0..\lib\*" org.moultwright.boot.Launcher %*
+"%JAVA%" @"%~dp0java.options" %MOULTWRIGHT_JAVA_OPTIONS% -Dmoultwright.home="%~dp0.." -cp "%~dp0..\lib\*" org.moultwright.boot.Launcher %*
 exit /b %ERRORLEVEL%

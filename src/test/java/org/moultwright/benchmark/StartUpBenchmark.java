@@ -29,6 +29,9 @@ public final class StartUpBenchmark {
     private static final String DISPLAY = ":97";
     private static final Path DISPLAY_SOCKET = Path.of("/tmp/.X11-unix/X97");
 
+    /** What the script starts a desk with, besides. */
+    private static final String OPTIONS = "@" + Path.of("packaging", "bin", "java.options");
+
     /** Changes nothing. */
     private static final String PLAIN = "-Xshare:auto";
 
@@ -94,6 +97,7 @@ public final class StartUpBenchmark {
                 List.of(TimedWorkbench.USABLE, TimedWorkbench.DATED),
                 classes,
                 isToEnd,
+                OPTIONS,
                 TimedWorkbench.class.getName(),
                 "--store",
                 folder.resolve("demo.store").toString());
@@ -121,7 +125,7 @@ public final class StartUpBenchmark {
             while (!seconds.keySet().containsAll(words)) {
                 String line = said.readLine();
                 if (line == null) {
-                    throw new IllegalStateException(program[0] + " ended after " + seconds.keySet());
+                    throw new IllegalStateException(String.join(" ", program) + " ended after " + seconds.keySet());
                 }
                 seconds.put(line, (System.nanoTime() - startNanos) / 1e9);
             }
