@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.stage.Window;
 import org.moultwright.boot.machine.SerialLines;
+import org.moultwright.document.PdfPicturePages;
 import org.moultwright.settings.Settings;
 import org.moultwright.store.H2Store;
 import org.moultwright.task.Runner;
@@ -15,6 +16,7 @@ import org.moultwright.text.DayWords;
 import org.moultwright.ui.climate.ClimateDesk;
 import org.moultwright.ui.climate.PrinterPaper;
 import org.moultwright.ui.climate.WallBook;
+import org.moultwright.ui.control.SaveDialog;
 import org.moultwright.ui.finder.FinderDesk;
 import org.moultwright.ui.instrument.InstrumentDesk;
 import org.moultwright.ui.settings.SettingsViewModel;
@@ -74,7 +76,13 @@ record ClimateParts(H2Store store, BroodBook book, Path profiles, InstantSource 
                 instruments(shown, runners),
                 new FinderDesk(lines.wires(), lines.forms(), links, runners.keeping(), toolkit),
                 new WallBook(settings.settingsProperty().map(Settings::walls), settings::wall),
-                new PrinterPaper(shown.window()),
+                new PrinterPaper(
+                        shown.window(),
+                        new PdfPicturePages(),
+                        new SaveDialog(
+                                shown.window(),
+                                Path.of(System.getProperty("user.home")),
+                                new SaveDialog.Kind("Save the trace", "PDF", ".pdf"))),
                 runners.reading(),
                 runners.line()::get,
                 toolkit,

@@ -28,8 +28,8 @@ final class WatchedFolders implements BroodFolders {
     }
 
     @Override
-    public void write(BroodRecord record, Path folder) {
-        folders.write(record, folder);
+    public void write(BroodRecord record, ReadingSource readings, Path folder) {
+        folders.write(record, readings, folder);
     }
 
     private ReadingSource watched(ReadingSource readings) {

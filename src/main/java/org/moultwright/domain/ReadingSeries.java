@@ -92,6 +92,20 @@ public final class ReadingSeries {
         return joined;
     }
 
+    /** These readings at instants another series has none of. */
+    public ReadingSeries without(ReadingSeries others) {
+        if (others.isEmpty()) {
+            return this;
+        }
+        Builder left = new Builder();
+        for (int i = 0; i < size; i++) {
+            if (Arrays.binarySearch(others.epochMillis, 0, others.size, epochMillis[i]) < 0) {
+                left.add(epochMillis[i], temperaturesCelsius[i], humiditiesPercent[i], qualities[i]);
+            }
+        }
+        return left.build();
+    }
+
     /** Whether this is another series, or that and later readings. */
     public boolean continues(ReadingSeries other) {
         int shared = other.size();

@@ -1,6 +1,7 @@
 package org.moultwright.exchange;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -8,17 +9,17 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Check;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Pot;
-import org.moultwright.domain.ReadingSeries;
+import org.moultwright.workflow.ReadingSource;
 
 /**
  * Writes one brood as a folder: first beside its place, then moved there, so that a folder is there whole or
@@ -31,12 +32,12 @@ final class FolderWriter {
         this.folder = folder;
     }
 
-    static void write(BroodRecord record, Path target) throws IOException {
+    static void write(BroodRecord record, ReadingSource readings, Path target) throws IOException {
         requireFree(target);
         Path beside = target.toAbsolutePath().normalize().resolveSibling(".writing-" + UUID.randomUUID());
         Files.createDirectories(beside);
         try {
-            new FolderWriter(beside).writeAll(record);
+            new FolderWriter(beside).writeAll(record, readings);
             Files.deleteIfExists(target);
             Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);
         } finally {
@@ -44,7 +45,7 @@ final class FolderWriter {
         }
     }
 
-    private void writeAll(BroodRecord record) throws IOException {
+    private void writeAll(BroodRecord record, ReadingSource readings) throws IOException {
         RowIds unused = new RowIds(record.brood().code());
         Files.writeString(folder.resolve(BroodJson.FILE), BroodJson.write(record.brood()));
         table(PlaceTables.CONTAINERS, record.stays());
@@ -63,7 +64,7 @@ final class FolderWriter {
         table(PotTables.events(unused), record.potEvents());
         table(NoteTables.runUp(unused), record.runUp());
         table(PlaceTables.extremesOf(record.extremes()), record.extremes());
-        readings(new TreeMap<>(record.readings()));
+        readings(readings);
     }
 
     /** Other programs know no notes on moves, so the column is there only for those who wrote some. */
@@ -91,18 +92,29 @@ final class FolderWriter {
         }
     }
 
-    private void readings(Map<String, ReadingSeries> readings) throws IOException {
-        if (readings.values().stream().allMatch(ReadingSeries::isEmpty)) {
-            return;
-        }
+    /** The file is begun with the first reading, so that none is there where there is no reading. */
+    private void readings(ReadingSource readings) throws IOException {
         Table<ReadingRows.ProbeReading> table = ReadingRows.READINGS;
-        try (CSVPrinter printer = printer(table)) {
-            for (Map.Entry<String, ReadingSeries> probe : readings.entrySet()) {
-                for (int i = 0; i < probe.getValue().size(); i++) {
-                    printer.printRecord(table.write()
-                            .cells(new ReadingRows.ProbeReading(
-                                    probe.getKey(), probe.getValue().reading(i))));
+        AtomicReference<@Nullable CSVPrinter> begun = new AtomicReference<>();
+        try {
+            readings.handOver((probe, reading) -> {
+                try {
+                    CSVPrinter printer = begun.get();
+                    if (printer == null) {
+                        printer = printer(table);
+                        begun.set(printer);
+                    }
+                    printer.printRecord(table.write().cells(new ReadingRows.ProbeReading(probe, reading)));
+                } catch (IOException fault) {
+                    throw new UncheckedIOException(fault);
                 }
+            });
+        } catch (UncheckedIOException fault) {
+            throw fault.getCause();
+        } finally {
+            CSVPrinter printer = begun.get();
+            if (printer != null) {
+                printer.close();
             }
         }
     }

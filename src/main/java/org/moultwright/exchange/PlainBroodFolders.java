@@ -26,9 +26,9 @@ public final class PlainBroodFolders implements BroodFolders {
     }
 
     @Override
-    public void write(BroodRecord record, Path folder) {
+    public void write(BroodRecord record, ReadingSource readings, Path folder) {
         try {
-            FolderWriter.write(record, folder);
+            FolderWriter.write(record, readings, folder);
         } catch (IOException fault) {
             throw new UncheckedIOException("'" + folder + "' could not be written: " + fault.getMessage(), fault);
         }

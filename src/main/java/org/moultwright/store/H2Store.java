@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.moultwright.store.book.H2BroodBook;
+import org.moultwright.store.book.H2ReadingFiles;
 import org.moultwright.store.climate.H2AlarmJournal;
 import org.moultwright.store.climate.H2ClimateBook;
 import org.moultwright.store.file.DiskRoom;
@@ -102,7 +103,7 @@ public final class H2Store implements AutoCloseable {
 
     /** Takes in files of readings. */
     public BulkReadings bulkReadings() {
-        return new H2ReadingLog(transactions, arrivals);
+        return new H2ReadingFiles(transactions, arrivals);
     }
 
     public ClimateBook climate() {

@@ -40,6 +40,8 @@ final class StoreCheck {
             new Reference("probe_placing", "deed", "deed", "id"),
             new Reference("container_move", "deed", "deed", "id"),
             new Reference("probe_placing", "probe", "probe", "code"),
+            new Reference("brought_readings", "deed", "deed", "id"),
+            new Reference("brought_readings", "probe_no", "probe", "probe_no"),
             new Reference("hand_reading", "deed", "deed", "id"),
             new Reference("hand_reading", "probe", "probe", "code"),
             new Reference("deed", "brood", "brood", "code"),

@@ -12,11 +12,18 @@ public interface BroodFolders {
     FolderContent read(Path folder);
 
     /**
-     * Writes a brood with the readings its record holds, whole or not at all.
+     * Writes a brood, whole or not at all.
      *
+     * @param record the brood; its own readings are ignored in favour of {@code readings}
+     * @param readings hands over the readings, probe by probe, while the folder is written
      * @throws IllegalArgumentException if {@code folder} exists and is not empty
      */
-    void write(BroodRecord record, Path folder);
+    void write(BroodRecord record, ReadingSource readings, Path folder);
+
+    /** The same with the readings the record holds. */
+    default void write(BroodRecord record, Path folder) {
+        write(record, ReadingSource.of(record), folder);
+    }
 
     /**
      * What a folder holds.

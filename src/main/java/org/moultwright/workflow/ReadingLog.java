@@ -1,11 +1,12 @@
 package org.moultwright.workflow;
 
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
 import org.moultwright.domain.RollUp;
@@ -17,6 +18,14 @@ public interface ReadingLog extends ReadingSink {
 
     /** The readings of a probe taken at or after {@code from} and before {@code to}, in order of time. */
     ReadingSeries series(String probe, Instant from, Instant to);
+
+    /**
+     * Hands over the same readings piece by piece, in order of time, as they all stood when this was called: years of
+     * them in little memory.
+     */
+    default void each(String probe, Instant from, Instant to, Consumer<ReadingSeries> action) {
+        action.accept(series(probe, from, to));
+    }
 
     /** The same readings, with or without their humidity, whichever is quicker. */
     default ReadingSeries temperatures(String probe, Instant from, Instant to) {
@@ -39,12 +48,14 @@ public interface ReadingLog extends ReadingSink {
         return all.isEmpty() ? Optional.empty() : Optional.of(Instant.ofEpochMilli(all.epochMillis(0)));
     }
 
-    /** The readings before {@code to} of every probe that measured something for a brood, by probe code. */
-    default Map<String, ReadingSeries> of(BroodRecord record, Instant to) {
-        Map<String, ReadingSeries> byProbe = new HashMap<>();
-        record.probeStays()
-                .forEach(stay -> byProbe.computeIfAbsent(stay.probe(), probe -> series(probe, Instant.EPOCH, to)));
-        return byProbe;
+    /** The readings before {@code to} of every probe that measured something for a brood, probe by probe. */
+    default ReadingSource of(BroodRecord record, Instant to) {
+        return sink -> record.probeStays().stream()
+                .map(ProbeStay::probe)
+                .distinct()
+                .sorted()
+                .forEach(probe ->
+                        each(probe, Instant.EPOCH, to, piece -> piece.forEach(reading -> sink.accept(probe, reading))));
     }
 
     /** A number that grows with what is kept; {@link #earliestSince} takes it. */

@@ -2,6 +2,7 @@ package org.moultwright.workflow;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Reading;
@@ -26,7 +27,7 @@ public interface ReadingSource {
 
     /** The readings a record holds itself. */
     static ReadingSource of(BroodRecord record) {
-        return sink ->
-                record.readings().forEach((probe, series) -> series.forEach(reading -> sink.accept(probe, reading)));
+        return sink -> new TreeMap<>(record.readings())
+                .forEach((probe, series) -> series.forEach(reading -> sink.accept(probe, reading)));
     }
 }

@@ -75,11 +75,9 @@ public final class RecordCalibration {
      * @param otherwise what the probe's readings need where no calibration applies
      */
     public Redressing changes(Calibration draft, Correction otherwise) {
-        return Redressing.of(
-                readings.series(draft.probe(), draft.appliesFrom(), clock.instant()),
-                climate.calibrations(),
-                otherwise,
-                draft);
+        Redressing.Tally tally = Redressing.against(climate.calibrations(), otherwise, draft);
+        readings.each(draft.probe(), draft.appliesFrom(), clock.instant(), tally::add);
+        return tally.result();
     }
 
     /** Keeps a draft; it is on disk when this returns. */

@@ -20,8 +20,8 @@ import org.moultwright.task.Progress;
  * Takes a file of readings into the log, as those of one probe that stood in one container.
  *
  * <p>All rows that mean a reading are kept, or none: none when it is cancelled, when the disk fails, or when more rows
- * mean nothing than something. Where the probe stood is a deed; undone, its readings stay in the log but measure no
- * container any more.
+ * mean nothing than something. It is one deed; undone, its readings are taken out again, and where its probe stood with
+ * them.
  */
 public final class TakeInReadings {
     private static final int LISTED_ROWS = 1_000;
@@ -29,7 +29,6 @@ public final class TakeInReadings {
 
     private final ReadingFiles files;
     private final BulkReadings log;
-    private final BroodBook book;
     private final ProbePlacings placings;
     private final InstantSource clock;
     private final Supplier<UUID> ids;
@@ -43,7 +42,6 @@ public final class TakeInReadings {
             Supplier<UUID> ids) {
         this.files = files;
         this.log = log;
-        this.book = book;
         this.placings = new ProbePlacings(book, climate);
         this.clock = clock;
         this.ids = ids;
@@ -72,7 +70,12 @@ public final class TakeInReadings {
         Require.text("probe", probe);
         Require.text("container", container);
         Tally tally = new Tally();
-        long added = log.takeIn(sink -> {
+        Deed.Summary summary = new Deed.Summary(
+                ids.get(),
+                Optional.empty(),
+                clock.instant(),
+                "Readings of %s in %s taken in from %s".formatted(probe, container, file.getFileName()));
+        ReadingSource readings = sink -> {
             files.each(file, mapping, (row, share) -> {
                 tally.add(row);
                 row.reading().ifPresent(reading -> sink.accept(probe, reading));
@@ -86,8 +89,8 @@ public final class TakeInReadings {
             contradiction(probe, container, tally.first, tally.last).ifPresent(sentence -> {
                 throw new IllegalArgumentException(sentence);
             });
-        });
-        place(probe, container, tally, file);
+        };
+        long added = log.takeIn(summary, readings, () -> missingPlacings(probe, container, tally));
         return new Result(tally.good, added, tally.bad, List.copyOf(tally.listed));
     }
 
@@ -101,7 +104,7 @@ public final class TakeInReadings {
     }
 
     /** Spans the probe is known to have stood there are left as they are; what is missing is written down. */
-    private void place(String probe, String container, Tally tally, Path file) {
+    private List<ProbeStay> missingPlacings(String probe, String container, Tally tally) {
         List<ProbeStay> missing = new ArrayList<>();
         Instant end = tally.last.plusMillis(1);
         Instant from = tally.first;
@@ -119,17 +122,7 @@ public final class TakeInReadings {
         if (from.isBefore(end)) {
             missing.add(stay(probe, container, from, end));
         }
-        if (!missing.isEmpty()) {
-            Deed.Summary summary = new Deed.Summary(
-                    ids.get(),
-                    Optional.empty(),
-                    clock.instant(),
-                    "Readings of %s in %s taken in from %s".formatted(probe, container, file.getFileName()));
-            book.keep(new Deed(
-                    summary,
-                    Optional.empty(),
-                    Deed.Content.ofClimate(new ClimateWriting(List.of(), List.of(), missing))));
-        }
+        return missing;
     }
 
     private static ProbeStay stay(String probe, String container, Instant from, Instant to) {

@@ -7,10 +7,12 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.List;
 import java.util.function.LongFunction;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.workflow.ReadingLog.Logged;
 
 /** What there would be without any of our own: one H2 table, one row a reading, batched inserts. */
 final class PlainTable implements AutoCloseable {
@@ -46,6 +48,17 @@ final class PlainTable implements AutoCloseable {
         } catch (SQLException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /** As a logger would: a row a reading, forced to disk before any is acknowledged. */
+    List<Logged> append(String probe, List<Logged> readings) {
+        insert(1, readings.size(), number -> readings.get((int) number).reading());
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("checkpoint sync");
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
+        return readings;
     }
 
     ReadingSeries series(int probe, long fromMillis, long toMillis) {

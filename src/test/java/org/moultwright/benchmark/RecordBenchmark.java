@@ -49,6 +49,7 @@ public final class RecordBenchmark {
     private static final int OPENINGS = 7;
     private static final int LOOKS = 9;
     private static final int READINGS_A_SECOND = 1000;
+    private static final int MOST_PLAIN_SECONDS = 60;
     private static final int RAW_DAYS = 20;
     private static final double WIDTH_PIXELS = 1600;
 
@@ -89,10 +90,11 @@ public final class RecordBenchmark {
         if (!Files.exists(store)) {
             fill(store, plain, inPlain);
         }
-        open(store);
+        open(store, plain);
         windows(store, plain, inPlain);
         if (seconds > 0) {
-            log(seconds);
+            double ours = log(seconds);
+            told("of one core, logging", 100 * ours, "%", 100 * logPlainly(Math.min(seconds, MOST_PLAIN_SECONDS)));
         }
     }
 
@@ -153,17 +155,32 @@ public final class RecordBenchmark {
                 "in use, with raw lines", (inUseBytes(file) - inUseBytes(empty())) / (double) readings, RAW_DAYS);
     }
 
-    private void open(Path store) {
+    private void open(Path store, Path plain) {
         Path empty = empty();
         Stopwatch ofEmpty = new Stopwatch();
         Stopwatch ofFull = new Stopwatch();
+        Stopwatch ofPlain = new Stopwatch();
         for (int opening = 0; opening < OPENINGS; opening++) {
             ofEmpty.time(() -> H2Store.open(empty).close());
             ofFull.time(() -> H2Store.open(store).close());
+            ofPlain.time(() -> openPlainly(plain));
         }
         System.out.printf(
-                "%-26s median %.2f s, empty %.2f s: %.2f s more%n",
-                "open and close", ofFull.median(), ofEmpty.median(), ofFull.median() - ofEmpty.median());
+                "%-26s median %.2f s, empty %.2f s: %.2f s more; plain %.2f, ratio %.2f%n",
+                "open and close",
+                ofFull.median(),
+                ofEmpty.median(),
+                ofFull.median() - ofEmpty.median(),
+                ofPlain.median(),
+                ofFull.median() / ofPlain.median());
+    }
+
+    private static void openPlainly(Path plain) {
+        try {
+            new PlainTable(plain).close();
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private void windows(Path file, Path plain, long inPlain) throws SQLException {
@@ -222,7 +239,8 @@ public final class RecordBenchmark {
         }
     }
 
-    private void log(int seconds) {
+    /** The share of a core that logging takes. */
+    private double log(int seconds) {
         SteadyLines lines = new SteadyLines(READINGS_A_SECOND);
         AtomicLong acknowledged = new AtomicLong();
         OperatingSystemMXBean machine = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
@@ -238,6 +256,22 @@ public final class RecordBenchmark {
             System.out.printf(
                     "logging %,d readings/s for %.0f s: said %,d, acknowledged %,d, kept %,d; %.1f %% of one core%n",
                     READINGS_A_SECOND, wall, lines.said(), acknowledged.get(), kept, 100 * share);
+            return share;
+        }
+    }
+
+    /** The same lines through the same queue into a plain table, forced to disk as often. */
+    private double logPlainly(int seconds) throws SQLException {
+        OperatingSystemMXBean machine = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+        AtomicLong acknowledged = new AtomicLong();
+        try (PlainTable table = new PlainTable(folder.resolve("plain-log"))) {
+            LogReadings log = new LogReadings(table::append, "P-1", new Counting(acknowledged));
+            long cpu = machine.getProcessCpuTime();
+            double wall = timed(() -> log.run(
+                    new SteadyLines(READINGS_A_SECOND),
+                    new ProbeLine("none", "none"),
+                    Optional.of(Duration.ofSeconds(seconds))));
+            return (machine.getProcessCpuTime() - cpu) / 1e9 / wall;
         }
     }
 

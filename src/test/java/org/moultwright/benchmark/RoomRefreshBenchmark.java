@@ -76,7 +76,7 @@ public final class RoomRefreshBenchmark {
             hear(SHARED, code);
             store.book().keep(deed(code));
             BroodRecord written = store.book().find(code).orElseThrow();
-            reReading.time(() -> store.readings().of(written, now.plusMillis(1)));
+            reReading.time(() -> store.readings().of(written, now.plusMillis(1)).gathered());
             afterSheet.time(() -> room.at(now));
         }
         System.out.printf(

@@ -3,12 +3,8 @@ package org.moultwright.boot;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -46,7 +42,7 @@ class SharedStoreTest {
     private VirtualWire wire;
     private Thread speaker;
     private final Map<String, Long> saidAtNanos = new HashMap<>();
-    private final List<Program> programs = new ArrayList<>();
+    private final List<ChildProgram> programs = new ArrayList<>();
     private final List<String> acknowledged = new CopyOnWriteArrayList<>();
 
     @BeforeEach
@@ -62,25 +58,25 @@ class SharedStoreTest {
     @AfterEach
     void unplug() throws IOException {
         speaker.interrupt();
-        programs.forEach(Program::kill);
+        programs.forEach(ChildProgram::kill);
         wire.close();
     }
 
     @Test
     void theLoggerFirstAndTheDeskKilled() throws InterruptedException {
-        Program logger = logger();
+        ChildProgram logger = logger();
         awaitAcknowledged(15);
-        assertThat(logger.err).anyMatch(line -> line.startsWith("The store is kept here"));
+        assertThat(logger.err()).anyMatch(line -> line.startsWith("The store is kept here"));
 
-        Program desk = desk();
-        desk.await(DeskStoreProgram.OPEN);
+        ChildProgram desk = desk();
+        awaitSaid(desk, DeskStoreProgram.OPEN);
         long askedAtNanos = System.nanoTime();
-        desk.await("P-1 ");
+        awaitSaid(desk, "P-1 ");
         assertThat(System.nanoTime() - askedAtNanos)
                 .as("the desk shows what the logger hears within some seconds")
                 .isLessThan(10_000_000_000L);
-        desk.await(DeskStoreProgram.WATCHED + "P-1");
-        assertThat(logger.err).anyMatch(line -> line.startsWith("The store is left to another Moultwright"));
+        awaitSaid(desk, DeskStoreProgram.WATCHED + "P-1");
+        assertThat(logger.err()).anyMatch(line -> line.startsWith("The store is left to another Moultwright"));
         awaitAcknowledged(15);
 
         desk.kill();
@@ -93,20 +89,21 @@ class SharedStoreTest {
 
     @Test
     void theDeskFirstTheLoggerKilledAndThenBoth() throws IOException, InterruptedException {
-        Program desk = desk();
-        desk.await(DeskStoreProgram.OPEN);
-        Program first = logger();
+        ChildProgram desk = desk();
+        awaitSaid(desk, DeskStoreProgram.OPEN);
+        ChildProgram first = logger();
         awaitAcknowledged(15);
-        assertThat(first.err).anyMatch(line -> line.startsWith("The store is left to another Moultwright (process"));
-        desk.await("P-1 ");
+        assertThat(first.err()).anyMatch(line -> line.startsWith("The store is left to another Moultwright (process"));
+        awaitSaid(desk, "P-1 ");
         String firstHeard = acknowledged.get(0);
         awaitUntil(
                 "the first reading is two seconds old",
                 () -> saidTwoSecondsAgo().contains(firstHeard));
-        List<String> heard = first.kill() ? saidTwoSecondsAgo() : List.of();
+        first.kill();
+        List<String> heard = saidTwoSecondsAgo();
         awaitUntil("the spool of the killed logger is taken in", this::isNothingBeside);
 
-        Program second = logger();
+        ChildProgram second = logger();
         awaitAcknowledged(15);
         desk.kill();
         second.kill();
@@ -147,10 +144,8 @@ class SharedStoreTest {
         awaitUntil(more + " more are acknowledged", () -> acknowledged.size() >= before + more);
     }
 
-    private static long keptHere(Program logger) {
-        return logger.err.stream()
-                .filter(line -> line.startsWith("The store is kept here"))
-                .count();
+    private static long keptHere(ChildProgram logger) {
+        return logger.told("The store is kept here");
     }
 
     private void awaitUntil(String what, BooleanSupplier holds) {
@@ -190,12 +185,19 @@ class SharedStoreTest {
         }
     }
 
-    private Program desk() {
-        return start(new Program(DeskStoreProgram.class.getName(), store.toString()));
+    private static void awaitSaid(ChildProgram program, String beginning) {
+        program.await(
+                "it says '" + beginning + "'",
+                () -> program.out().stream().anyMatch(line -> line.startsWith(beginning)));
     }
 
-    private Program logger() {
-        Program logger = new Program(
+    private ChildProgram desk() {
+        return started(line -> {}, DeskStoreProgram.class.getName(), store.toString());
+    }
+
+    private ChildProgram logger() {
+        return started(
+                line -> acknowledged.add(line.split(",", -1)[1]),
                 Launcher.class.getName(),
                 "log",
                 "--store",
@@ -204,78 +206,11 @@ class SharedStoreTest {
                 wire.port(),
                 "--profile",
                 "plain-number");
-        logger.outListener = line -> acknowledged.add(line.split(",", -1)[1]);
-        return start(logger);
     }
 
-    private Program start(Program program) {
-        programs.add(program);
-        program.start();
-        return program;
-    }
-
-    /** A program in a Java machine of its own. */
-    private final class Program {
-        private final List<String> command = new ArrayList<>(List.of(
-                ProcessHandle.current().info().command().orElse("java"),
-                "-XX:TieredStopAtLevel=1",
-                "-Duser.home=" + folder,
-                "-cp",
-                System.getProperty("java.class.path")));
-        private final List<String> out = new CopyOnWriteArrayList<>();
-        private final List<String> err = new CopyOnWriteArrayList<>();
-        private Consumer<String> outListener = line -> {};
-        private Process process;
-
-        Program(String... program) {
-            command.addAll(List.of(program));
-        }
-
-        void start() {
-            try {
-                process = new ProcessBuilder(command).start();
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-            read(process.getInputStream(), line -> {
-                out.add(line);
-                outListener.accept(line);
-            });
-            read(process.getErrorStream(), err::add);
-        }
-
-        void await(String beginning) {
-            awaitUntil("it says '" + beginning + "'", () -> out.stream().anyMatch(line -> line.startsWith(beginning)));
-        }
-
-        boolean kill() {
-            process.toHandle().destroyForcibly();
-            process.onExit().join();
-            return true;
-        }
-
-        void end() throws InterruptedException {
-            process.destroy();
-            process.waitFor();
-        }
-
-        private void read(InputStream from, Consumer<String> action) {
-            Thread reader = new Thread(() -> {
-                try (BufferedReader lines = new BufferedReader(new InputStreamReader(from, StandardCharsets.UTF_8))) {
-                    for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                        action.accept(line);
-                    }
-                } catch (IOException killed) {
-                    // What it said until then was read.
-                }
-            });
-            reader.setDaemon(true);
-            reader.start();
-        }
-
-        @Override
-        public String toString() {
-            return command.get(5) + " said " + out.subList(Math.max(0, out.size() - 3), out.size()) + ", told " + err;
-        }
+    private ChildProgram started(Consumer<String> outListener, String... program) {
+        ChildProgram started = new ChildProgram(folder, List.of(), outListener, program);
+        programs.add(started);
+        return started;
     }
 }

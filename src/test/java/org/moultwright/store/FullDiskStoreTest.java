@@ -65,7 +65,7 @@ class FullDiskStoreTest {
 
     @Test
     void onADiskThatIsTrulyFullToo(TestReporter reporter) throws IOException, InterruptedException {
-        Optional<SmallDisk> made = SmallDisk.at(folder);
+        Optional<SmallDisk> made = SmallDisk.at(folder, 6);
         reporter.publishEntry("a small disk of its own", made.isPresent() ? "filled" : "may not be made here");
         if (made.isPresent()) {
             try (SmallDisk disk = made.get()) {

@@ -213,7 +213,7 @@ class InstrumentsStoreTest {
 
     private WarmDays lived() {
         BroodRecord found = calibrated().find(BROOD).orElseThrow();
-        BroodRecord whole = found.withReadings(store.readings().of(found, NOW));
+        BroodRecord whole = found.withReadings(store.readings().of(found, NOW).gathered());
         return WarmDays.of(
                 LivedTemperature.of(whole, "A1", NOW), RateCurves.linear(1, 15).relativeTo(27));
     }

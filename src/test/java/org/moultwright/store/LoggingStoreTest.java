@@ -126,7 +126,7 @@ class LoggingStoreTest {
 
     @Test
     void onAFullDiskNothingIsAcknowledgedAndItGoesOnWhenThereIsRoom() throws IOException {
-        Optional<SmallDisk> made = SmallDisk.at(folder);
+        Optional<SmallDisk> made = SmallDisk.at(folder, 6);
         assumeTrue(made.isPresent(), "this machine lets no small disk be made");
         try (SmallDisk disk = made.get()) {
             Path file = disk.file("room.store");

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -22,6 +23,7 @@ import org.moultwright.domain.BroodRecord;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.store.StoreException.Reason;
 import org.moultwright.workflow.BroodFolders.FolderContent;
+import org.moultwright.workflow.UndoDeed;
 
 /**
  * A store of every version there ever was comes to the present one with all it holds, after a verified backup,
@@ -33,6 +35,7 @@ class MigrationsStoreTest {
     private static final int WITH_BELIEFS = 4;
     private static final int WITH_CLIMATE_WRITTEN = 4;
     private static final int WITH_CONTAINERS_MOVED = 5;
+    private static final int WITH_FILES_TAKEN_IN = 7;
     private static final int WITH_POTS_LIVED_IN = 6;
     private static final int WITH_SACS = 6;
     private static final Migrations WITH_A_NEXT = withA("next");
@@ -78,7 +81,9 @@ class MigrationsStoreTest {
             assertThat(store.book().leftOut()).hasSize(past.version() >= WITH_BELIEFS ? 1 : 0);
             int written = past.version() >= WITH_CLIMATE_WRITTEN ? 1 : 0;
             assertThat(store.climate().extremes()).hasSize(written);
-            assertThat(store.climate().placings()).hasSize(written);
+            boolean isFileTakenIn = past.version() >= WITH_FILES_TAKEN_IN;
+            assertThat(store.climate().placings()).hasSize(isFileTakenIn ? written + 1 : written);
+            assertThat(store.readings().latest().containsKey("P-7")).isEqualTo(isFileTakenIn);
             assertThat(store.book().shelf().stayOf("box 9", PastStore.EVENING).isPresent())
                     .isEqualTo(past.version() >= WITH_CONTAINERS_MOVED);
             assertThat(store.book()
@@ -108,6 +113,25 @@ class MigrationsStoreTest {
                     .extracting(event -> event.what().key() + event.note())
                     .containsExactly("fed", "fed", "fed", "handed-overto a club");
             assertThat(record.ledger().balance(Account.POTTED)).isEqualTo(2);
+        }
+    }
+
+    @Test
+    void aFileTakenInByAPastVersionIsTakenOutAgain() throws IOException, URISyntaxException {
+        new PastStore(
+                        WITH_FILES_TAKEN_IN,
+                        resource("/org/moultwright/store/past/version-7.store.gz")
+                                .getParent())
+                .unpack(file);
+        try (H2Store store = H2Store.open(file)) {
+            UndoDeed undo = new UndoDeed(store.book(), () -> PastStore.EVENING, UUID::randomUUID);
+            undo.undo(undo.latest(Integer.MAX_VALUE).stream()
+                    .filter(deed -> deed.words().equals("Readings of P-7 taken in"))
+                    .findFirst()
+                    .orElseThrow()
+                    .id());
+            assertThat(store.readings().latest()).doesNotContainKeys("P-7", "P-8");
+            assertThat(store.check().problems()).isEmpty();
         }
     }
 

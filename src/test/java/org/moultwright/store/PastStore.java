@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
 import org.moultwright.domain.AlarmEntry;
@@ -26,6 +27,7 @@ import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.PotEvent;
+import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.RateForm;
 import org.moultwright.domain.Reading;
@@ -54,7 +56,7 @@ import org.moultwright.workflow.WriteClimate;
  * DEVELOPERS.md gives the command. All that a store can hold is to be in it: broods taken in, deeds kept and
  * undone, readings packed and in rows, with and without raw lines, a display read, an alarm, a lowest and highest, a
  * reading typed, a tray moved, a timing believed, a brood left out of learning, pots fed and handed over, a sac written down and
- * taken from its mother. What a version adds is
+ * taken from its mother, a file of readings taken in and one taken back. What a version adds is
  * added here before its store is made.
  *
  * @param version the version of its tables
@@ -91,7 +93,7 @@ record PastStore(int version, Path folder) {
         for (Brood brood : store.book().broods()) {
             BroodRecord record = store.book().find(brood.code()).orElseThrow();
             new PlainBroodFolders()
-                    .write(record.withReadings(store.readings().of(record, END_OF_TIME)), folder.resolve(brood.code()));
+                    .write(record, store.readings().of(record, END_OF_TIME), folder.resolve(brood.code()));
         }
     }
 
@@ -151,6 +153,9 @@ record PastStore(int version, Path folder) {
                 .pull(SAC, EVENING.minusSeconds(86_400), Optional.of("box 9"));
         begin(store, "taken back");
         new UndoDeed(store.book(), () -> EVENING, UUID::randomUUID).undo();
+        takeInAFile(store, "P-7");
+        takeInAFile(store, "P-8");
+        new UndoDeed(store.book(), () -> EVENING, UUID::randomUUID).undo();
         store.alarms()
                 .append(List.of(new AlarmEntry(
                         UUID.randomUUID(), EVENING, "A1", AlarmKind.HIGH, AlarmTurn.RAISED, 29.5, Optional.empty())));
@@ -158,6 +163,19 @@ record PastStore(int version, Path folder) {
             Reading reading = new Reading(EVENING.plusSeconds(60L * minute), 26 + minute / 100.0, 71.5, Quality.GOOD);
             store.readings().append("P-1", List.of(new Logged(reading, "T=" + reading.temperatureCelsius())));
         }
+    }
+
+    private static void takeInAFile(H2Store store, String probe) {
+        store.bulkReadings()
+                .takeIn(
+                        new Deed.Summary(
+                                UUID.randomUUID(), Optional.empty(), EVENING, "Readings of " + probe + " taken in"),
+                        sink -> IntStream.range(0, 300)
+                                .mapToObj(number -> new Reading(
+                                        EVENING.minusSeconds(300L * number), 25.5, Double.NaN, Quality.GOOD))
+                                .forEach(reading -> sink.accept(probe, reading)),
+                        () -> List.of(new ProbeStay(
+                                probe, "A1", new Span(EVENING.minusSeconds(90_000), Optional.of(EVENING)), 0, 0.5)));
     }
 
     private static void begin(H2Store store, String code) {

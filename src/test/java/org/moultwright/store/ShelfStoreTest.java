@@ -114,7 +114,8 @@ class ShelfStoreTest {
         share().merge(A, "A2", "A1", true);
         BroodRecord record = find(A);
         Path out = folder.resolve("out");
-        new PlainBroodFolders().write(record.withReadings(store.readings().of(record, NOW)), out);
+        new PlainBroodFolders()
+                .write(record.withReadings(store.readings().of(record, NOW).gathered()), out);
         TakeInFolders.Result again = new TakeInFolders(new PlainBroodFolders(), store.book()).takeIn(out);
         assertThat(again.problems()).isEmpty();
         assertThat(again.takenIn().orElseThrow().changedNothing()).isTrue();
@@ -137,8 +138,8 @@ class ShelfStoreTest {
         Instant from = around.minus(Duration.ofHours(6));
         Instant to = around.plus(Duration.ofHours(6));
         BroodRecord record = find(A);
-        LivedTemperature lived =
-                LivedTemperature.of(record.withReadings(store.readings().of(record, NOW)), tray, NOW);
+        LivedTemperature lived = LivedTemperature.of(
+                record.withReadings(store.readings().of(record, NOW).gathered()), tray, NOW);
         return WarmDays.of(lived, celsius -> celsius).between(from, to) * 2;
     }
 

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** A disk of six megabytes that can be filled and given room again: a file system in memory. */
-final class SmallDisk implements AutoCloseable {
+public final class SmallDisk implements AutoCloseable {
     private static final int LEFT_WHEN_FULL_BYTES = 20_000;
 
     private final Path folder;
@@ -20,17 +20,17 @@ final class SmallDisk implements AutoCloseable {
     }
 
     /** A small disk in this folder; empty where the machine does not let this program make one. */
-    static Optional<SmallDisk> at(Path folder) {
-        return run("mount", "-t", "tmpfs", "-o", "size=6m", "tmpfs", folder.toString())
+    public static Optional<SmallDisk> at(Path folder, int megabytes) {
+        return run("mount", "-t", "tmpfs", "-o", "size=" + megabytes + "m", "tmpfs", folder.toString())
                 ? Optional.of(new SmallDisk(folder))
                 : Optional.empty();
     }
 
-    Path file(String name) {
+    public Path file(String name) {
         return folder.resolve(name);
     }
 
-    void fill() {
+    public void fill() {
         try {
             long free = Files.getFileStore(folder).getUsableSpace();
             Files.write(filling, new byte[Math.toIntExact(Math.max(0, free - LEFT_WHEN_FULL_BYTES))]);
@@ -39,7 +39,7 @@ final class SmallDisk implements AutoCloseable {
         }
     }
 
-    void giveRoom() {
+    public void giveRoom() {
         try {
             Files.delete(filling);
         } catch (IOException e) {

@@ -14,18 +14,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.HandReading;
 import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.ProbeStay;
+import org.moultwright.domain.Quality;
+import org.moultwright.domain.Reading;
+import org.moultwright.domain.RollUpLevel;
+import org.moultwright.domain.RollUps;
 import org.moultwright.exchange.DelimitedReadings;
 import org.moultwright.task.Progress;
+import org.moultwright.workflow.ReadingLog.Logged;
 import org.moultwright.workflow.ReadingSource;
 import org.moultwright.workflow.TakeInReadings;
 import org.moultwright.workflow.UndoDeed;
+import org.moultwright.workflow.WriteClimate;
 
 class TakeInReadingsStoreTest {
     private static final Instant NOW = Instant.parse("2026-05-03T19:00:00Z");
@@ -108,11 +116,74 @@ class TakeInReadingsStoreTest {
     }
 
     @Test
-    void undoneTheReadingsMeasureNothing() throws IOException {
-        takeIn(rows(10, ""), "P-9", "A1", new Going());
-        new UndoDeed(store.book(), () -> NOW, UUID::randomUUID).undo();
-        assertThat(stays()).isEmpty();
-        assertThat(readings("P-9")).isEqualTo(10);
+    void undoneTheReadingsAreTakenOutAndCanBeTakenInAgain() throws IOException {
+        Path file = rows(9_000, "");
+        takeIn(file, "P-9", "A1", new Going());
+        long mark = store.readings().mark();
+        undo();
+        assertNothingOf("P-9");
+        assertThat(store.readings().earliestSince("P-9", mark))
+                .as("whoever keeps readings reads them anew")
+                .contains(Instant.parse("2026-04-01T00:00:00Z"));
+        openAgain();
+        assertNothingOf("P-9");
+        assertThat(takeIn(file, "P-9", "A1", new Going()).added()).isEqualTo(9_000);
+        openAgain();
+        assertThat(readings("P-9")).isEqualTo(9_000);
+        assertThat(stays()).hasSize(1);
+        undo();
+        assertNothingOf("P-9");
+    }
+
+    @Test
+    void undoneWhatWasThereBeforeAndCameSinceStays() throws IOException {
+        Instant start = Instant.parse("2026-04-01T00:00:00Z");
+        store.readings().append("P-9", logged(start.plusSeconds(120), start.plusSeconds(7_500)));
+        TakeInReadings.Result result = takeIn(rows(500, ""), "P-9", "A1", new Going());
+        assertThat(result.added()).as("two instants were held").isEqualTo(498);
+        store.readings().append("P-9", logged(start.plusSeconds(3_630), start.plusSeconds(86_400)));
+        undo();
+        List<Instant> left = new ArrayList<>();
+        store.readings().series("P-9", Instant.EPOCH, NOW).forEach(reading -> left.add(reading.takenAt()));
+        assertThat(left)
+                .containsExactly(
+                        start.plusSeconds(120),
+                        start.plusSeconds(3_630),
+                        start.plusSeconds(7_500),
+                        start.plusSeconds(86_400));
+        assertRollUpsAgree("P-9", 4);
+    }
+
+    @Test
+    void ofTwoFilesEachTakesOutWhatItBrought() throws IOException {
+        takeIn(rows(100, ""), "P-9", "A1", new Going());
+        UUID first = store.book().latestDeeds(1).get(0).id();
+        takeIn(rows(150, ""), "P-9", "A1", new Going());
+        undoing().undo(first);
+        assertThat(readings("P-9")).isEqualTo(50);
+        assertThat(stays()).hasSize(1);
+        assertRollUpsAgree("P-9", 50);
+        assertThat(takeIn(rows(150, ""), "P-9", "A1", new Going()).added()).isEqualTo(100);
+        undo();
+        undo();
+        assertNothingOf("P-9");
+    }
+
+    @Test
+    void aFileWhoseProbeIsPlacedAlreadyIsTakenOutToo() throws IOException {
+        takeIn(rows(100, ""), "P-9", "A1", new Going());
+        undoing().undo();
+        WriteClimate write = new WriteClimate(store.book(), store.climate(), () -> NOW, UUID::randomUUID);
+        Instant before = Instant.parse("2026-03-31T00:00:00Z");
+        write.keep("A1", new Reading(before, 25, Double.NaN, Quality.GOOD));
+        String hand = HandReading.probeIn("A1");
+        takeIn(rows(100, ""), hand, "A1", new Going());
+        assertThat(readings(hand)).isEqualTo(101);
+        undo();
+        assertThat(readings(hand)).isEqualTo(1);
+        assertThat(stays()).hasSize(1);
+        undo();
+        assertNothingOf(hand);
     }
 
     @Test
@@ -127,6 +198,44 @@ class TakeInReadingsStoreTest {
         assertThat(takeIn(file, "P-9", "A1", going).added()).isEqualTo(200_000);
         assertThat(going.shares).isSorted().hasSizeGreaterThan(20);
         assertThat(going.shares.get(going.shares.size() - 1)).isGreaterThan(0.95);
+    }
+
+    private void undo() {
+        assertThat(undoing().undo()).isPresent();
+    }
+
+    private UndoDeed undoing() {
+        return new UndoDeed(store.book(), () -> NOW, UUID::randomUUID);
+    }
+
+    private void openAgain() {
+        store.close();
+        store = H2Store.open(folder.resolve("room.store"));
+    }
+
+    private void assertNothingOf(String probe) {
+        assertThat(stays()).isEmpty();
+        assertThat(readings(probe)).isZero();
+        assertThat(store.readings().latest()).doesNotContainKey(probe);
+        assertThat(store.readings().earliest(probe)).isEmpty();
+        assertRollUpsAgree(probe, 0);
+    }
+
+    /** All that a trace, the thinned memory and the audit go by. */
+    private void assertRollUpsAgree(String probe, int readings) {
+        for (RollUpLevel level : RollUpLevel.values()) {
+            assertThat(store.readings().rollUps(probe, level, Instant.EPOCH, NOW))
+                    .as(level.name())
+                    .isEqualTo(RollUps.of(store.readings().series(probe, Instant.EPOCH, NOW), level));
+        }
+        assertThat(readings(probe)).isEqualTo(readings);
+        assertThat(store.check().problems()).isEmpty();
+    }
+
+    private static List<Logged> logged(Instant... instants) {
+        return Stream.of(instants)
+                .map(at -> new Logged(new Reading(at, 19, 60, Quality.GOOD), "19;60"))
+                .toList();
     }
 
     private TakeInReadings.Result takeIn(Path file, String probe, String container, Progress progress) {

@@ -211,7 +211,7 @@ class WrittenClimateStoreTest {
     }
 
     private BroodRecord withReadings(BroodRecord record) {
-        return record.withReadings(store.readings().of(record, NOW));
+        return record.withReadings(store.readings().of(record, NOW).gathered());
     }
 
     private ReadingSeries series(String probe) {

@@ -205,7 +205,9 @@ class RoomStoreTest {
                 for (BroodView brood : view.broods()) {
                     assertThat(brood.record().readings())
                             .as("seed %d, step %d", seed, step)
-                            .isEqualTo(store.readings().of(brood.record(), now.plusMillis(1)));
+                            .isEqualTo(store.readings()
+                                    .of(brood.record(), now.plusMillis(1))
+                                    .gathered());
                 }
             }
         }

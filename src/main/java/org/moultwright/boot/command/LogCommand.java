@@ -3,14 +3,14 @@ package org.moultwright.boot.command;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.InstantSource;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 import org.moultwright.boot.machine.AlarmCommand;
 import org.moultwright.boot.machine.SerialLines;
+import org.moultwright.device.link.LinkClock;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
@@ -24,6 +24,7 @@ import org.moultwright.workflow.LogListener;
 import org.moultwright.workflow.LogReadings;
 import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ProbeLine;
+import org.moultwright.workflow.ProbeLinks;
 import org.moultwright.workflow.ReadingLog;
 import org.moultwright.workflow.WatchPlaces;
 import org.moultwright.workflow.WatchedLine;
@@ -76,15 +77,20 @@ final class LogCommand implements Runnable {
     @Mixin
     Answer answer = new Answer();
 
-    private final LongSupplier steadyNanos;
+    private final LinkClock clock;
+    private final Supplier<ProbeLinks> links;
 
     LogCommand() {
-        this(System::nanoTime);
+        this(LinkClock.SYSTEM, () -> SerialLines.usual().links());
     }
 
-    /** @param steadyNanos the clock alarms run by */
-    LogCommand(LongSupplier steadyNanos) {
-        this.steadyNanos = steadyNanos;
+    /**
+     * @param clock what readings beside the store, alarms and the names of sensors go by
+     * @param links the wires, asked for once
+     */
+    LogCommand(LinkClock clock, Supplier<ProbeLinks> links) {
+        this.clock = clock;
+        this.links = links;
     }
 
     @Override
@@ -92,14 +98,14 @@ final class LogCommand implements Runnable {
         CountDownLatch allOnDisk = new CountDownLatch(1);
         Settings settings = SettingsFile.atHome().load().settings();
         LogWatch watch = new LogWatch(probe, open -> watch(open, settings), this::tell);
-        try (LoggingStore shared = new LoggingStore(store, InstantSource.system(), watch)) {
+        try (LoggingStore shared = new LoggingStore(store, clock.wall(), watch)) {
             LogReadings log = new LogReadings(
                     shared, probe, new WatchedLine(watch::heard, probe, new Acknowledgement(this, shared)));
             Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(log, allOnDisk), "stop logging"));
             Ticker turns = new Ticker("store", LoggingStore.USUAL_TICK, () -> turn(shared));
             Ticker ticker = new Ticker("watch", KeepWatch.USUAL_TICK, watch::tick);
             try {
-                log.run(SerialLines.usual().links(), new ProbeLine(port, profile), lasting);
+                log.run(links.get(), new ProbeLine(port, profile), lasting);
             } finally {
                 turns.close();
                 ticker.close();
@@ -129,8 +135,8 @@ final class LogCommand implements Runnable {
         return new KeepWatch(
                 open.alarms(),
                 open.readings(),
-                InstantSource.system(),
-                steadyNanos,
+                clock.wall(),
+                clock.steadyNanos(),
                 UUID::randomUUID,
                 WatchPlaces.of(new CalibratedBook(open.book(), open.climate()))
                         .withWalls(settings.watchedWalls(), open.climate().calibrations()),
@@ -168,7 +174,7 @@ final class LogCommand implements Runnable {
         public void identified(ProbeIdentity identity) {
             tell("The probe is " + identity.words() + ".");
             try {
-                shared.identified(command.probe, identity, Instant.now());
+                shared.identified(command.probe, identity, command.clock.wall().instant());
             } catch (AdvisedException fault) {
                 tell(fault.sentence() + " [" + fault.code() + "]");
             }

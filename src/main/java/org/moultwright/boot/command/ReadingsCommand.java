@@ -34,20 +34,24 @@ final class ReadingsCommand implements Runnable {
 
     @Override
     public void run() {
-        ReadingSeries series;
         try (H2Store open = Stores.existing(store)) {
-            series = open.readings().series(probe, from.orElse(Instant.EPOCH), to.orElse(Stores.END_OF_TIME));
-            if (series.isEmpty() && !open.readings().latest().containsKey(probe)) {
+            Instant begin = from.orElse(Instant.EPOCH);
+            Instant end = to.orElse(Stores.END_OF_TIME);
+            if (open.readings().earliest(probe).isEmpty()) {
                 throw new Refusal("There is no reading of a probe '%s' in '%s'.".formatted(probe, store));
             }
+            PrintWriter out = output.out();
+            out.print(ReadingCsv.HEADER + "\r\n");
+            open.readings().each(probe, begin, end, piece -> print(piece, out));
+            out.flush();
         }
-        PrintWriter out = output.out();
-        out.print(ReadingCsv.HEADER + "\r\n");
-        for (int i = 0; i < series.size(); i++) {
-            if (all || series.quality(i) == Quality.GOOD) {
-                out.print(ReadingCsv.line(series.reading(i)) + "\r\n");
+    }
+
+    private void print(ReadingSeries piece, PrintWriter out) {
+        for (int i = 0; i < piece.size(); i++) {
+            if (all || piece.quality(i) == Quality.GOOD) {
+                out.print(ReadingCsv.line(piece.reading(i)) + "\r\n");
             }
         }
-        out.flush();
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import org.moultwright.domain.AlarmEntry;
 import org.moultwright.domain.AlarmTurn;
 import org.moultwright.text.AlarmWords;
@@ -17,6 +18,8 @@ import org.moultwright.text.AlarmWords;
  * @param words the command as the keeper wrote it
  */
 public record AlarmCommand(String words) {
+    private static final int SECONDS_TO_END = 5;
+
     /** Turns of an alarm that call for somebody. */
     static final Set<AlarmTurn> CALLS = Set.of(AlarmTurn.RAISED, AlarmTurn.ANNOUNCED_AGAIN, AlarmTurn.ESCALATED);
 
@@ -27,7 +30,7 @@ public record AlarmCommand(String words) {
      */
     public void answer(AlarmEntry entry) {
         if (CALLS.contains(entry.turn())) {
-            start(Map.of(
+            Process unused = start(Map.of(
                     "MOULTWRIGHT_CONTAINER", entry.container(),
                     "MOULTWRIGHT_ALARM", entry.kind().key(),
                     "MOULTWRIGHT_TURN", entry.turn().key(),
@@ -36,16 +39,25 @@ public record AlarmCommand(String words) {
         }
     }
 
-    /**
-     * Runs it once as it would be run at an alarm.
-     *
-     * @throws UncheckedIOException if there is no shell to run it
-     */
-    public void tryOut() {
-        start(Map.of("MOULTWRIGHT_TURN", "test", "MOULTWRIGHT_WORDS", "This is only a test."));
+    /** Runs it once as it would be run at an alarm, and says in a sentence how it ended, if it ends soon. */
+    public String tryOut() {
+        try {
+            Process tried = start(Map.of("MOULTWRIGHT_TURN", "test", "MOULTWRIGHT_WORDS", "This is only a test."));
+            if (!tried.waitFor(SECONDS_TO_END, TimeUnit.SECONDS)) {
+                return "It was started and still runs. Look whether what you expect has happened.";
+            }
+            return tried.exitValue() == 0
+                    ? "It ran and ended well. Look whether what you expect has happened."
+                    : "It failed: it ended with %d. Try it in a terminal.".formatted(tried.exitValue());
+        } catch (UncheckedIOException fault) {
+            return "It could not be started: " + fault.getMessage();
+        } catch (InterruptedException closing) {
+            Thread.currentThread().interrupt();
+            return "";
+        }
     }
 
-    private void start(Map<String, String> told) {
+    private Process start(Map<String, String> told) {
         boolean isWindows =
                 System.getProperty("os.name").toLowerCase(Locale.ROOT).startsWith("windows");
         ProcessBuilder builder =
@@ -53,7 +65,7 @@ public record AlarmCommand(String words) {
         builder.environment().putAll(told);
         builder.redirectOutput(ProcessBuilder.Redirect.DISCARD).redirectError(ProcessBuilder.Redirect.DISCARD);
         try {
-            builder.start();
+            return builder.start();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

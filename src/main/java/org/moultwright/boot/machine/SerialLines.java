@@ -1,6 +1,7 @@
 package org.moultwright.boot.machine;
 
 import java.nio.file.Path;
+import org.moultwright.device.link.LinkClock;
 import org.moultwright.device.link.LinkTiming;
 import org.moultwright.device.profile.LineProfiles;
 import org.moultwright.device.serial.SerialProbeLinks;
@@ -25,7 +26,7 @@ public final class SerialLines {
     }
 
     public ProbeLinks links() {
-        return new SerialProbeLinks(profiles, nativeFolder, LinkTiming.USUAL);
+        return new SerialProbeLinks(profiles, nativeFolder, LinkTiming.USUAL, LinkClock.SYSTEM);
     }
 
     public LineForms forms() {

@@ -1,7 +1,6 @@
 package org.moultwright.compute.calibration;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.moultwright.domain.Calibration;
@@ -23,33 +22,55 @@ public record Redressing(int readings, Optional<Instant> first, double meanChang
     /**
      * Compares what readings meant before a calibration with what they mean with it.
      *
-     * @param raw the probe's readings
      * @param before the calibrations that stood, in the order they were written down
      * @param otherwise what a reading needed that none of them applied to
      */
-    public static Redressing of(ReadingSeries raw, List<Calibration> before, Correction otherwise, Calibration added) {
-        Quantity quantity = added.method().quantity();
-        CalibrationHistory history = CalibrationHistory.of(before, added.probe(), quantity);
-        List<Double> changes = new ArrayList<>();
-        Optional<Instant> first = Optional.empty();
-        for (int i = raw.indexAtOrAfter(added.appliesFrom()); i < raw.size(); i++) {
-            double indicated = quantity == Quantity.TEMPERATURE ? raw.temperatureCelsius(i) : raw.humidityPercent(i);
-            if (raw.quality(i) == Quality.GOOD && !Double.isNaN(indicated)) {
-                Instant takenAt = Instant.ofEpochMilli(raw.epochMillis(i));
-                first = first.or(() -> Optional.of(takenAt));
-                Correction was =
-                        history.inForce(takenAt).map(Calibration::correction).orElse(otherwise);
-                changes.add(added.correction().at(indicated) - was.at(indicated));
-            }
+    public static Tally against(List<Calibration> before, Correction otherwise, Calibration added) {
+        return new Tally(before, otherwise, added);
+    }
+
+    /** Goes through a probe's readings, however many, in order of time and in as many pieces as they come. Not safe to share. */
+    public static final class Tally {
+        private final Calibration added;
+        private final Correction otherwise;
+        private final Quantity quantity;
+        private final CalibrationHistory history;
+        private Optional<Instant> first = Optional.empty();
+        private int readings;
+        private double sum;
+        private double farthest;
+
+        private Tally(List<Calibration> before, Correction otherwise, Calibration added) {
+            this.added = added;
+            this.otherwise = otherwise;
+            this.quantity = added.method().quantity();
+            this.history = CalibrationHistory.of(before, added.probe(), quantity);
         }
-        return new Redressing(changes.size(), first, mean(changes), farthest(changes));
-    }
 
-    private static double mean(List<Double> changes) {
-        return changes.stream().mapToDouble(Double::doubleValue).average().orElse(0);
-    }
+        /** Adds raw readings; those the calibration does not speak for are left out. */
+        public Tally add(ReadingSeries raw) {
+            for (int i = raw.indexAtOrAfter(added.appliesFrom()); i < raw.size(); i++) {
+                double indicated =
+                        quantity == Quantity.TEMPERATURE ? raw.temperatureCelsius(i) : raw.humidityPercent(i);
+                if (raw.quality(i) == Quality.GOOD && !Double.isNaN(indicated)) {
+                    add(Instant.ofEpochMilli(raw.epochMillis(i)), indicated);
+                }
+            }
+            return this;
+        }
 
-    private static double farthest(List<Double> changes) {
-        return changes.stream().reduce(0.0, (one, other) -> Math.abs(other) > Math.abs(one) ? other : one);
+        private void add(Instant takenAt, double indicated) {
+            Correction was =
+                    history.inForce(takenAt).map(Calibration::correction).orElse(otherwise);
+            double change = added.correction().at(indicated) - was.at(indicated);
+            first = first.or(() -> Optional.of(takenAt));
+            readings++;
+            sum += change;
+            farthest = Math.abs(change) > Math.abs(farthest) ? change : farthest;
+        }
+
+        public Redressing result() {
+            return new Redressing(readings, first, readings == 0 ? 0 : sum / readings, farthest);
+        }
     }
 }

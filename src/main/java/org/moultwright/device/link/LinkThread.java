@@ -9,19 +9,29 @@ public final class LinkThread implements ProbeLinks.Link {
     private final Thread thread;
 
     private LinkThread(
-            String name, ByteSource.Opening opening, LineProfile profile, WireListener listener, LinkTiming timing) {
+            String name,
+            ByteSource.Opening opening,
+            LineProfile profile,
+            WireListener listener,
+            LinkTiming timing,
+            LinkClock clock) {
         LinkTiming patient =
                 profile.poll().map(poll -> timing.forAsking(poll.every())).orElse(timing);
-        ProbeLink link = new ProbeLink(
-                opening, new Transcript(profile), profile.poll(), listener, patient, LinkClock.SYSTEM, ending);
+        ProbeLink link =
+                new ProbeLink(opening, new Transcript(profile), profile.poll(), listener, patient, clock, ending);
         this.thread = new Thread(link, name);
         thread.setDaemon(true);
     }
 
     /** Starts listening. */
     public static LinkThread start(
-            String name, ByteSource.Opening opening, LineProfile profile, WireListener listener, LinkTiming timing) {
-        LinkThread started = new LinkThread(name, opening, profile, listener, timing);
+            String name,
+            ByteSource.Opening opening,
+            LineProfile profile,
+            WireListener listener,
+            LinkTiming timing,
+            LinkClock clock) {
+        LinkThread started = new LinkThread(name, opening, profile, listener, timing, clock);
         started.thread.start();
         return started;
     }

@@ -50,6 +50,9 @@ record Channel(
             return Double.POSITIVE_INFINITY;
         }
         double value = told.toOurs(scaled(number));
+        if (!Double.isFinite(value)) {
+            return Double.POSITIVE_INFINITY;
+        }
         return clipped ? Math.max(lowest, Math.min(highest, value)) : value;
     }
 

@@ -12,7 +12,7 @@ import org.moultwright.domain.Require;
 
 /** Reads a channel as a profile declares it. */
 final class ChannelReader {
-    private static final Pattern HEAD = Pattern.compile("(temperature) ([CF])|(humidity) (%)");
+    private static final Pattern HEAD = Pattern.compile("(temperature) (C|F|pt100|ntc10k|type-k)|(humidity) (%)");
     private static final Pattern LIMITS = Pattern.compile("(\\S+) (\\S+)");
     private static final Set<String> CLAUSES = Set.of("as", "scale", "offset", "none", "limits", "clip");
     private static final String EXAMPLE =

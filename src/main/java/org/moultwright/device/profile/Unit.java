@@ -17,6 +17,24 @@ enum Unit {
             return (value - 32) / 1.8;
         }
     },
+    PLATINUM_OHM("PT100") {
+        @Override
+        double toOurs(double value) {
+            return SensorCurve.platinumCelsius(value);
+        }
+    },
+    THERMISTOR_OHM("NTC10K") {
+        @Override
+        double toOurs(double value) {
+            return SensorCurve.thermistorCelsius(value);
+        }
+    },
+    TYPE_K_MILLIVOLT("TYPE-K") {
+        @Override
+        double toOurs(double value) {
+            return SensorCurve.typeKCelsius(value);
+        }
+    },
     PERCENT("%") {
         @Override
         double toOurs(double value) {
@@ -35,9 +53,10 @@ enum Unit {
         return Arrays.stream(values())
                 .filter(unit -> unit.key.equals(key.toUpperCase(Locale.ROOT)))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("unit is '%s' but must be C, F or %%".formatted(key)));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "unit is '%s' but must be C, F, pt100, ntc10k, type-k or %%".formatted(key)));
     }
 
-    /** The quantity in °C or in %. */
+    /** The quantity in °C or in %, infinite or not a number where there is none. */
     abstract double toOurs(double value);
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.moultwright.device.link.ByteSource;
 import org.moultwright.device.link.Ear;
+import org.moultwright.device.link.LinkClock;
 import org.moultwright.device.link.LinkThread;
 import org.moultwright.device.link.LinkTiming;
 import org.moultwright.device.link.Party;
@@ -23,6 +24,7 @@ public final class SerialProbeLinks implements ProbeLinks {
     private final LineProfiles profiles;
     private final Path nativeFolder;
     private final LinkTiming timing;
+    private final LinkClock clock;
     private final PortListing ports;
     private final Map<String, Wire> wires = new ConcurrentHashMap<>();
 
@@ -30,15 +32,17 @@ public final class SerialProbeLinks implements ProbeLinks {
      * @param profiles how lines may be read
      * @param nativeFolder a folder of this user's own, where the serial library unpacks its native part
      * @param timing how patient links are
+     * @param clock what the time of a line is
      */
-    public SerialProbeLinks(LineProfiles profiles, Path nativeFolder, LinkTiming timing) {
-        this(profiles, nativeFolder, timing, new MachinePorts());
+    public SerialProbeLinks(LineProfiles profiles, Path nativeFolder, LinkTiming timing, LinkClock clock) {
+        this(profiles, nativeFolder, timing, clock, new MachinePorts());
     }
 
-    SerialProbeLinks(LineProfiles profiles, Path nativeFolder, LinkTiming timing, PortListing ports) {
+    SerialProbeLinks(LineProfiles profiles, Path nativeFolder, LinkTiming timing, LinkClock clock, PortListing ports) {
         this.profiles = profiles;
         this.nativeFolder = nativeFolder;
         this.timing = timing;
+        this.clock = clock;
         this.ports = ports;
     }
 
@@ -73,7 +77,7 @@ public final class SerialProbeLinks implements ProbeLinks {
             NativeLibrary.loadFrom(nativeFolder);
             return search.open();
         };
-        return new Wire(party, LinkThread.start("probe on " + port, opening, profile, party, timing));
+        return new Wire(party, LinkThread.start("probe on " + port, opening, profile, party, timing, clock));
     }
 
     private void leave(String name, Wire wire, Ear ear) {

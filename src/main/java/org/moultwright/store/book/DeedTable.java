@@ -30,6 +30,11 @@ final class DeedTable {
                         .with("undoes", head.undoes())));
     }
 
+    /** Takes out a deed that came to nothing, within the transaction that wrote it. */
+    void forget(Handle handle, UUID id) {
+        handle.createUpdate("delete from deed where id = :id").bind("id", id).execute();
+    }
+
     Optional<Head> find(Handle handle, UUID id) {
         return handle.createQuery("select * from deed where id = :id")
                 .bind("id", id)

@@ -12,6 +12,7 @@ import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Shelf;
 import org.moultwright.store.reading.Arrivals;
+import org.moultwright.store.reading.BroughtReadings;
 import org.moultwright.store.reading.ReadingIntake;
 import org.moultwright.store.sql.Transactions;
 import org.moultwright.workflow.BroodBook;
@@ -61,6 +62,7 @@ public final class H2BroodBook implements BroodBook {
                 requireKeepable(handle, deed);
                 tables.readings(handle, deed).forEach(read -> batch.add(read.probe(), read.reading()));
                 tables.insert(handle, deed);
+                deed.undoes().ifPresent(undone -> BroughtReadings.withdraw(handle, undone, batch));
                 return deed;
             });
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
+import org.moultwright.store.reading.BroughtReadings;
 import org.moultwright.store.sql.Problem;
 
 /** Reads all that is written of the room's instruments and climate and every line of the alarm journal, and says which table cannot be read. */
@@ -17,6 +18,7 @@ public final class ClimateAudit {
         read(handle, "alarm_entry", H2AlarmJournal::all, problems);
         read(handle, "extremes", new ExtremesTable()::all, problems);
         read(handle, "probe_placing", new PlacingTable()::all, problems);
+        read(handle, "brought_readings", BroughtReadings::requireReadable, problems);
         read(handle, "hand_reading", new HandReadingTable()::all, problems);
         return problems;
     }

@@ -14,8 +14,7 @@ import org.moultwright.workflow.ReadingLog.Logged;
 import org.moultwright.workflow.ReadingSource;
 
 /**
- * Which hours of which probes got readings since the store was opened, in the order they got them. Complete,
- * since a store is open in one program only.
+ * Which hours of which probes got or lost readings since the store was opened, in the order they did. Complete, since a store is open in one program only.
  *
  * <p>Holds at most one note for each hour of a probe. Safe to share.
  */
@@ -59,7 +58,11 @@ public final class Arrivals {
         private final Map<String, Long> earliestHours = new HashMap<>();
 
         public void add(String probe, Reading reading) {
-            earliestHours.merge(probe, Hours.of(reading.takenAt().toEpochMilli()), Math::min);
+            add(probe, reading.takenAt().toEpochMilli());
+        }
+
+        void add(String probe, long epochMillis) {
+            earliestHours.merge(probe, Hours.of(epochMillis), Math::min);
         }
 
         /** Keeps live readings of a probe within a transaction, noted, and says as what they are kept. */

@@ -5,18 +5,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
 import org.moultwright.domain.RollUp;
 import org.moultwright.domain.RollUpLevel;
 import org.moultwright.store.sql.Transactions;
-import org.moultwright.workflow.BulkReadings;
 import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ReadingLog;
-import org.moultwright.workflow.ReadingSource;
 
 /** The readings of all probes in H2. */
-public final class H2ReadingLog implements ReadingLog, BulkReadings {
+public final class H2ReadingLog implements ReadingLog {
     /** Ends of time that still have room for an hour on either side. */
     private static final Instant EARLIEST = Instant.parse("-9999-01-01T00:00:00Z");
 
@@ -46,13 +45,6 @@ public final class H2ReadingLog implements ReadingLog, BulkReadings {
     }
 
     @Override
-    public long takeIn(ReadingSource readings) {
-        try (Arrivals.Batch batch = arrivals.begin()) {
-            return transactions.write(handle -> ReadingIntake.takeIn(handle, batch.noting(readings)));
-        }
-    }
-
-    @Override
     public long mark() {
         return arrivals.mark();
     }
@@ -70,6 +62,22 @@ public final class H2ReadingLog implements ReadingLog, BulkReadings {
                 .map(probeNo -> ReadingTables.series(handle, probeNo, start.toEpochMilli(), end.toEpochMilli()))
                 .map(series -> series.between(start, end))
                 .orElse(ReadingSeries.EMPTY));
+    }
+
+    @Override
+    public void each(String probe, Instant from, Instant to, Consumer<ReadingSeries> action) {
+        Instant start = within(from);
+        Instant end = within(to);
+        transactions.read(handle -> {
+            ProbeTable.find(handle, probe)
+                    .ifPresent(probeNo -> ReadingTables.each(
+                            handle,
+                            probeNo,
+                            start.toEpochMilli(),
+                            end.toEpochMilli(),
+                            piece -> action.accept(piece.between(start, end))));
+            return probe;
+        });
     }
 
     @Override

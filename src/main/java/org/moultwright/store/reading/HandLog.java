@@ -1,6 +1,7 @@
 package org.moultwright.store.reading;
 
 import java.util.List;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.HandReading;
 import org.moultwright.workflow.ReadingLog.Logged;
@@ -18,7 +19,13 @@ public final class HandLog {
 
     public static void remove(Handle handle, HandReading read) {
         ProbeTable.find(handle, read.probe())
-                .ifPresent(probeNo -> ReadingTables.remove(
-                        handle, probeNo, read.reading().takenAt().toEpochMilli()));
+                .ifPresent(probeNo ->
+                        remove(handle, probeNo, read.reading().takenAt().toEpochMilli()));
+    }
+
+    private static void remove(Handle handle, int probeNo, long millis) {
+        RollUpChanges changes = new RollUpChanges(handle, probeNo);
+        ReadingTables.remove(handle, probeNo, Hours.of(millis), Set.of(millis), changes);
+        changes.write();
     }
 }

@@ -3,6 +3,7 @@ package org.moultwright.store.reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.TreeMap;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
@@ -35,6 +36,13 @@ record HourOfReadings(ReadingSeries series, NavigableMap<Long, String> rawLines)
         series.forEach(reading -> logged.add(new ReadingLog.Logged(
                 reading, rawLines.getOrDefault(reading.takenAt().toEpochMilli(), ""))));
         return logged;
+    }
+
+    /** These readings without those of some milliseconds. */
+    HourOfReadings without(Set<Long> millis) {
+        return of(logged().stream()
+                .filter(logged -> !millis.contains(logged.reading().takenAt().toEpochMilli()))
+                .toList());
     }
 
     /** These readings and those of others at instants this has none of. */

@@ -3,6 +3,7 @@ package org.moultwright.store.reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicLong;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.ReadingSeries;
 import org.moultwright.store.sql.Problem;
@@ -41,15 +42,11 @@ public record ReadingAudit(long readings, List<Problem> problems) {
             }
             return (long) row.count("readings");
         };
-        try (var hours = handle
-                .createQuery("select * from reading_hour where probe_no = :probe order by hour_no")
-                .bind("probe", probeNo)
-                .map(reader.mapper())
-                .stream()) {
-            long readings = hours.mapToLong(Long::longValue).sum();
-            problems.addAll(rollUps.problems());
-            return readings;
-        }
+        AtomicLong readings = new AtomicLong();
+        ReadingHourTable.forEach(
+                handle, probeNo, Long.MIN_VALUE, Long.MAX_VALUE, reader, (hourNo, count) -> readings.addAndGet(count));
+        problems.addAll(rollUps.problems());
+        return readings.get();
     }
 
     private static void requireHour(ReadingSeries series, long hourNo, int size) {

@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
-import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.ReadingSeries;
 import org.moultwright.store.sql.Cells;
@@ -14,6 +13,7 @@ import org.moultwright.store.sql.Rows;
 
 /** Readings packed by the hour. */
 final class ReadingHourTable {
+    private static final int HOURS_AT_A_TIME = 512;
     private static final RowReader<HourOfReadings> HOUR =
             row -> hour(row.bytes("series"), row.optionalBytes("raw_lines"));
 
@@ -46,13 +46,18 @@ final class ReadingHourTable {
 
     /** Adds the readings of all hours from one to another, both included, to a builder in order of time. */
     static void unpackInto(ReadingSeries.Builder builder, Handle handle, int probeNo, long fromHour, long toHour) {
-        forEach(handle, probeNo, fromHour, toHour, bytes -> PackedSeries.unpackInto(builder, bytes));
+        forEach(handle, probeNo, fromHour, toHour, (hour, bytes) -> PackedSeries.unpackInto(builder, bytes));
     }
 
     /** The same without their humidity, which is quicker. */
     static void unpackTemperaturesInto(
             ReadingSeries.Builder builder, Handle handle, int probeNo, long fromHour, long toHour) {
-        forEach(handle, probeNo, fromHour, toHour, bytes -> PackedSeries.unpackTemperaturesInto(builder, bytes));
+        forEach(
+                handle,
+                probeNo,
+                fromHour,
+                toHour,
+                (hour, bytes) -> PackedSeries.unpackTemperaturesInto(builder, bytes));
     }
 
     static Optional<Long> earliestHour(Handle handle, int probeNo) {
@@ -65,33 +70,40 @@ final class ReadingHourTable {
 
     /** Gives every hour with its readings but their humidity, in order of time. */
     static void forEachHour(Handle handle, int probeNo, BiConsumer<Long, ReadingSeries> action) {
-        RowReader<Map.Entry<Long, byte[]>> reader = row -> Map.entry(row.number("hour_no"), row.bytes("series"));
-        try (var packed = handle
-                .createQuery("select hour_no, series from reading_hour where probe_no = :probe"
-                        + " order by probe_no, hour_no")
-                .bind("probe", probeNo)
-                .map(reader.mapper())
-                .stream()) {
-            packed.forEach(hour -> {
-                ReadingSeries.Builder builder = new ReadingSeries.Builder();
-                PackedSeries.unpackTemperaturesInto(builder, hour.getValue());
-                action.accept(hour.getKey(), builder.build());
-            });
-        }
+        forEach(handle, probeNo, Long.MIN_VALUE, Long.MAX_VALUE, (hourNo, packed) -> {
+            ReadingSeries.Builder builder = new ReadingSeries.Builder();
+            PackedSeries.unpackTemperaturesInto(builder, packed);
+            action.accept(hourNo, builder.build());
+        });
     }
 
-    private static void forEach(Handle handle, int probeNo, long fromHour, long toHour, Consumer<byte[]> action) {
-        RowReader<byte[]> reader = row -> row.bytes("series");
-        try (var packed = handle
-                .createQuery("select series from reading_hour where probe_no = :probe"
-                        + " and hour_no >= :from_hour and hour_no <= :to_hour order by probe_no, hour_no")
-                .bind("probe", probeNo)
-                .bind("from_hour", fromHour)
-                .bind("to_hour", toHour)
-                .map(reader.mapper())
-                .stream()) {
-            packed.forEach(action);
-        }
+    /** Gives every hour from one to another, both included, as it is packed, in order of time. */
+    static void forEach(Handle handle, int probeNo, long fromHour, long toHour, BiConsumer<Long, byte[]> action) {
+        forEach(handle, probeNo, fromHour, toHour, row -> row.bytes("series"), action);
+    }
+
+    /**
+     * Gives every hour from one to another, both included, in order of time. It is asked for some days at a time, since
+     * the database gathers all that a question finds before it gives the first.
+     */
+    static <T> void forEach(
+            Handle handle, int probeNo, long fromHour, long toHour, RowReader<T> reader, BiConsumer<Long, T> action) {
+        RowReader<Map.Entry<Long, T>> numbered = row -> Map.entry(row.number("hour_no"), reader.read(row));
+        long next = fromHour;
+        List<Map.Entry<Long, T>> found;
+        do {
+            found = handle.createQuery("select * from reading_hour where probe_no = :probe"
+                            + " and hour_no >= :from_hour and hour_no <= :to_hour order by probe_no, hour_no"
+                            + " fetch first :most rows only")
+                    .bind("probe", probeNo)
+                    .bind("from_hour", next)
+                    .bind("to_hour", toHour)
+                    .bind("most", HOURS_AT_A_TIME)
+                    .map(numbered.mapper())
+                    .list();
+            found.forEach(hour -> action.accept(hour.getKey(), hour.getValue()));
+            next = found.isEmpty() ? next : found.get(found.size() - 1).getKey() + 1;
+        } while (found.size() == HOURS_AT_A_TIME);
     }
 
     static void insert(Handle handle, int probeNo, long hourNo, HourOfReadings hour) {

@@ -2,6 +2,7 @@ package org.moultwright.store.reading;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.Reading;
@@ -14,18 +15,30 @@ import org.moultwright.workflow.ReadingSource;
  */
 public final class ReadingIntake {
     private final Handle handle;
+    private final Optional<BroughtReadings> brought;
     private final Map<String, Gathering> gatherings = new HashMap<>();
     private long added;
 
-    private ReadingIntake(Handle handle) {
+    private ReadingIntake(Handle handle, Optional<BroughtReadings> brought) {
         this.handle = handle;
+        this.brought = brought;
     }
 
     /** Keeps what the source hands over and says how many readings were not there before. */
     public static long takeIn(Handle handle, ReadingSource source) {
-        ReadingIntake intake = new ReadingIntake(handle);
+        return takeIn(handle, source, Optional.empty());
+    }
+
+    /**
+     * The same.
+     *
+     * @param brought is told of those that were not there before
+     */
+    public static long takeIn(Handle handle, ReadingSource source, Optional<BroughtReadings> brought) {
+        ReadingIntake intake = new ReadingIntake(handle, brought);
         source.handOver(intake::accept);
         intake.gatherings.values().forEach(intake::finish);
+        brought.ifPresent(BroughtReadings::write);
         return intake.added;
     }
 
@@ -46,7 +59,9 @@ public final class ReadingIntake {
 
     private void pack(Gathering gathering) {
         HourOfReadings hour = new HourOfReadings(gathering.builder.build(), new TreeMap<>());
-        added += ReadingTables.pack(handle, gathering.probeNo, gathering.hourNo, hour, gathering.changes);
+        ReadingSeries fresh = ReadingTables.pack(handle, gathering.probeNo, gathering.hourNo, hour, gathering.changes);
+        added += fresh.size();
+        brought.ifPresent(noted -> noted.add(gathering.probeNo, fresh));
     }
 
     /** The hour of a probe that is being gathered. */

@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.Reading;
@@ -46,19 +48,19 @@ final class ReadingTables {
      * Packs readings of an hour together with whatever is kept of that hour.
      *
      * @param changes is told of the hour, if it is another now
-     * @return how many were not there before
+     * @return those that were not there before
      */
-    static int pack(Handle handle, int probeNo, long hourNo, HourOfReadings more, RollUpChanges changes) {
+    static ReadingSeries pack(Handle handle, int probeNo, long hourNo, HourOfReadings more, RollUpChanges changes) {
         List<Logged> rows = rowsOf(handle, probeNo, hourNo);
         Optional<HourOfReadings> packed = ReadingHourTable.find(handle, probeNo, hourNo);
         HourOfReadings known = packed.orElse(HourOfReadings.EMPTY);
         HourOfReadings before = rows.isEmpty() ? known : known.with(HourOfReadings.of(rows));
+        ReadingSeries fresh = more.series().without(before.series());
         HourOfReadings after = before.series().isEmpty() ? more : before.with(more);
         if (!rows.isEmpty()) {
             ReadingRowTable.delete(handle, probeNo, Hours.startMillis(hourNo), Hours.startMillis(hourNo + 1));
         }
-        int added = after.series().size() - before.series().size();
-        if (added > 0 || !rows.isEmpty()) {
+        if (!fresh.isEmpty() || !rows.isEmpty()) {
             if (packed.isEmpty()) {
                 ReadingHourTable.insert(handle, probeNo, hourNo, after);
             } else {
@@ -66,24 +68,23 @@ final class ReadingTables {
             }
             changes.add(hourNo, after.series());
         }
-        return added;
+        return fresh;
     }
 
-    /** Takes the reading of a millisecond away, if there is one. */
-    static void remove(Handle handle, int probeNo, long millis) {
-        ReadingRowTable.delete(handle, probeNo, millis, millis + 1);
-        long hourNo = Hours.of(millis);
-        ReadingHourTable.find(handle, probeNo, hourNo)
-                .ifPresent(hour -> ReadingHourTable.replace(
-                        handle,
-                        probeNo,
-                        hourNo,
-                        HourOfReadings.of(hour.logged().stream()
-                                .filter(logged -> epochMillis(logged) != millis)
-                                .toList())));
-        // Rare, and of probes with few readings: so all of its roll-ups are made anew.
-        RollUpTable.forget(handle, probeNo);
-        rollUpAnew(handle, probeNo);
+    /**
+     * Takes readings of an hour away, those that are there.
+     *
+     * @param changes is told of the hour, if it is packed
+     */
+    static void remove(Handle handle, int probeNo, long hourNo, Set<Long> millis, RollUpChanges changes) {
+        Optional<HourOfReadings> packed = ReadingHourTable.find(handle, probeNo, hourNo);
+        if (packed.isPresent()) {
+            HourOfReadings left = packed.get().without(millis);
+            ReadingHourTable.replace(handle, probeNo, hourNo, left);
+            changes.add(hourNo, left.series());
+        } else {
+            millis.forEach(one -> ReadingRowTable.delete(handle, probeNo, one, one + 1));
+        }
     }
 
     /** The readings at or after one millisecond and before another. */
@@ -92,6 +93,24 @@ final class ReadingTables {
         ReadingHourTable.unpackInto(builder, handle, probeNo, Hours.of(fromMillis), Hours.of(toMillis));
         ReadingRowTable.between(handle, probeNo, fromMillis, toMillis).forEach(row -> builder.add(row.reading()));
         return builder.build();
+    }
+
+    /** Hands over the same readings hour by hour, in order of time. */
+    static void each(Handle handle, int probeNo, long fromMillis, long toMillis, Consumer<ReadingSeries> action) {
+        NavigableMap<Long, List<Logged>> rows = byHour(ReadingRowTable.between(handle, probeNo, fromMillis, toMillis));
+        ReadingHourTable.forEach(handle, probeNo, Hours.of(fromMillis), Hours.of(toMillis), (hourNo, packed) -> {
+            handOver(rows.headMap(hourNo, false), action);
+            ReadingSeries.Builder builder = new ReadingSeries.Builder();
+            PackedSeries.unpackInto(builder, packed);
+            action.accept(builder.build());
+        });
+        handOver(rows, action);
+    }
+
+    private static void handOver(NavigableMap<Long, List<Logged>> rows, Consumer<ReadingSeries> action) {
+        while (!rows.isEmpty()) {
+            action.accept(HourOfReadings.of(rows.pollFirstEntry().getValue()).series());
+        }
     }
 
     /** The same without the humidity of what is packed, which is quicker. */

@@ -1,7 +1,11 @@
 package org.moultwright.store.reading;
 
+import static java.util.stream.Collectors.toSet;
+
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.domain.ReadingSeries;
@@ -36,31 +40,40 @@ final class RollUpChanges {
 
     /** Writes what is not written yet. */
     void write() {
-        List<RollUp> quarters = new ArrayList<>();
-        quartersByHour.values().forEach(quarters::addAll);
+        Set<Long> hours =
+                quartersByHour.keySet().stream().map(Hours::startMillis).collect(toSet());
+        Set<Long> days = hours.stream().map(RollUpLevel.DAY::startMillis).collect(toSet());
+        List<RollUp> quarters =
+                quartersByHour.values().stream().flatMap(List::stream).toList();
         quartersByHour.clear();
-        List<RollUp> hours = RollUps.coarser(quarters, RollUpLevel.HOUR);
-        bySpan(quarters, RollUpLevel.QUARTER_HOUR);
-        List<RollUp> days = new ArrayList<>();
-        bySpan(hours, RollUpLevel.HOUR).forEach(span -> days.addAll(RollUps.coarser(span, RollUpLevel.DAY)));
-        bySpan(days, RollUpLevel.DAY);
+        replace(RollUpLevel.QUARTER_HOUR, hours, RollUpLevel.HOUR, quarters);
+        List<RollUp> ofDays =
+                replace(RollUpLevel.HOUR, hours, RollUpLevel.HOUR, RollUps.coarser(quarters, RollUpLevel.HOUR)).stream()
+                        .filter(rollUp -> days.contains(RollUpLevel.DAY.startMillis(rollUp.startMillis())))
+                        .toList();
+        replace(RollUpLevel.DAY, days, RollUpLevel.DAY, RollUps.coarser(ofDays, RollUpLevel.DAY));
     }
 
-    /** Puts roll-ups in the place of those of the same beginnings, and gives all those of every span touched. */
-    private List<List<RollUp>> bySpan(List<RollUp> fresh, RollUpLevel level) {
+    /**
+     * Puts roll-ups in the place of all that lie in some stretches of time, and gives all those of every span touched.
+     *
+     * @param starts where the stretches begin
+     * @param stretch how long each is
+     */
+    private List<RollUp> replace(RollUpLevel level, Set<Long> starts, RollUpLevel stretch, List<RollUp> fresh) {
         TreeMap<Long, List<RollUp>> spans = new TreeMap<>();
-        fresh.forEach(
-                rollUp -> spans.computeIfAbsent(RollUpSpan.of(level, rollUp.startMillis()), span -> new ArrayList<>())
-                        .add(rollUp));
-        List<List<RollUp>> touched = new ArrayList<>();
+        starts.forEach(start -> spans.computeIfAbsent(RollUpSpan.of(level, start), span -> new ArrayList<>()));
+        fresh.forEach(rollUp -> spans.getOrDefault(RollUpSpan.of(level, rollUp.startMillis()), new ArrayList<>())
+                .add(rollUp));
+        List<RollUp> touched = new ArrayList<>();
         spans.forEach((span, ofSpan) -> {
-            TreeMap<Long, RollUp> whole = new TreeMap<>();
-            RollUpTable.find(handle, probeNo, level, span)
-                    .ifPresent(kept -> kept.forEach(rollUp -> whole.put(rollUp.startMillis(), rollUp)));
-            ofSpan.forEach(rollUp -> whole.put(rollUp.startMillis(), rollUp));
-            List<RollUp> all = List.copyOf(whole.values());
-            RollUpTable.replace(handle, probeNo, level, span, all);
-            touched.add(all);
+            List<RollUp> whole = new ArrayList<>(ofSpan);
+            RollUpTable.find(handle, probeNo, level, span).orElse(List.of()).stream()
+                    .filter(rollUp -> !starts.contains(stretch.startMillis(rollUp.startMillis())))
+                    .forEach(whole::add);
+            whole.sort(Comparator.comparingLong(RollUp::startMillis));
+            RollUpTable.replace(handle, probeNo, level, span, whole);
+            touched.addAll(whole);
         });
         return touched;
     }

@@ -40,24 +40,22 @@ final class RollUpTable {
                 .findFirst();
     }
 
+    /** Writes those of a span over what is there; a span without any has no row. */
     static void replace(Handle handle, int probeNo, RollUpLevel level, long spanNo, List<RollUp> rollUps) {
         handle.createUpdate("delete from roll_up where probe_no = :probe and minutes = :minutes and span_no = :span")
                 .bind("probe", probeNo)
                 .bind("minutes", level.minutes())
                 .bind("span", spanNo)
                 .execute();
+        if (rollUps.isEmpty()) {
+            return;
+        }
         Cells cells = new Cells()
                 .with("probe_no", probeNo)
                 .with("minutes", level.minutes())
                 .with("span_no", spanNo)
                 .with("roll_ups", PackedRollUps.pack(rollUps));
         Rows.insert(handle, "roll_up", List.of(cells));
-    }
-
-    static void forget(Handle handle, int probeNo) {
-        handle.createUpdate("delete from roll_up where probe_no = :probe")
-                .bind("probe", probeNo)
-                .execute();
     }
 
     /** The probes that have packed hours and no roll-ups of them at all, as in a store of before there were any. */

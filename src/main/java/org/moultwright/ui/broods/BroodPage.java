@@ -27,6 +27,7 @@ import org.moultwright.ui.chart.RibbonChart;
 import org.moultwright.ui.chart.RibbonWords;
 import org.moultwright.ui.chart.SurvivalChart;
 import org.moultwright.ui.control.WrittenDay;
+import org.moultwright.ui.print.Pixels;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.RoomView;
 
@@ -226,7 +227,7 @@ final class BroodPage {
                             desk.paper()
                                     .pages()
                                     .save(
-                                            BroodPaper.picture(page),
+                                            Pixels.of(page),
                                             line.code(),
                                             desk.clock().instant(),
                                             pdf);

@@ -4,8 +4,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.text.TextAlignment;
 import org.moultwright.ui.theme.Palette;
@@ -15,30 +13,19 @@ import org.moultwright.ui.theme.Token;
  * The air a brood lived in, under its ribbon on the same calendar: each day's lowest to highest temperature with its
  * mean, mould where it was found, and how far each week's air favoured it. A day nothing measured is left blank.
  */
-public final class ClimateStrip extends ChartCanvas {
+public final class ClimateStrip extends ShownCanvas<ClimateStrip.Shown> {
     private static final double ENVELOPE_OPACITY = 0.28;
     private static final double LEAST_SPAN_CELSIUS = 4;
     private static final double HIGHEST_INDEX = 6;
     private static final double LEAST_INDEX = 0.05;
     private static final double MARK_PIXELS = 5;
 
-    private final ObjectProperty<Optional<Shown>> shown = new SimpleObjectProperty<>(Optional.empty());
-
     public ClimateStrip(ObservableObjectValue<Palette> palette) {
         super(palette);
-        shown.addListener((observed, before, now) -> repaint());
-    }
-
-    public ObjectProperty<Optional<Shown>> shownProperty() {
-        return shown;
     }
 
     @Override
-    void paint(Pen pen, double width, double height) {
-        shown.get().ifPresent(climate -> paint(pen, climate, width, height));
-    }
-
-    private void paint(Pen pen, Shown climate, double width, double height) {
+    void paint(Pen pen, Shown climate, double width, double height) {
         CalendarAxis axis = climate.calendar().axis(0, width);
         climate.calendar().paint(pen, axis, height);
         double mouldRoom = 2.4 * pen.em();

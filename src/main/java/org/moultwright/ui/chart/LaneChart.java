@@ -2,8 +2,6 @@ package org.moultwright.ui.chart;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
@@ -14,7 +12,7 @@ import org.moultwright.ui.theme.Token;
  * The windows of one tray over the calendar, in three rows: the first, half and 95 % of those that enter a
  * stage. A bar is an 80 % window in the colour of the stage entered, a mark its middle, a square what has been.
  */
-public final class LaneChart extends ChartCanvas {
+public final class LaneChart extends ShownCanvas<LaneChart.Shown> {
     /** Where the calendar begins, in pixels from the left; the words of the rows stand before it. */
     public static final double CALENDAR_LEFT_PIXELS = 56;
 
@@ -25,23 +23,12 @@ public final class LaneChart extends ChartCanvas {
     private static final double MARK_HEIGHT_PIXELS = 18;
     private static final double SQUARE_PIXELS = 12;
 
-    private final ObjectProperty<Optional<Shown>> shown = new SimpleObjectProperty<>(Optional.empty());
-
     public LaneChart(ObservableObjectValue<Palette> palette) {
         super(palette);
-        shown.addListener((observed, before, now) -> repaint());
-    }
-
-    public ObjectProperty<Optional<Shown>> shownProperty() {
-        return shown;
     }
 
     @Override
-    void paint(Pen pen, double width, double height) {
-        shown.get().ifPresent(lane -> paint(pen, lane, width, height));
-    }
-
-    private static void paint(Pen pen, Shown showing, double width, double height) {
+    void paint(Pen pen, Shown showing, double width, double height) {
         CalendarAxis axis = showing.calendar().axis(CALENDAR_LEFT_PIXELS, width);
         showing.absence().ifPresent(absence -> {
             double left = Math.max(axis.left(), axis.x(absence.from()));

@@ -14,23 +14,17 @@ import org.moultwright.ui.theme.Token;
  *
  * <p>The day under the pointer is its {@link #readingProperty() reading}, which keys may set as well.
  */
-public final class RibbonChart extends ChartCanvas {
+public final class RibbonChart extends ShownCanvas<RibbonChart.Shown> {
     private static final double HEADROOM_PIXELS = 10;
     private static final double FOOT_PIXELS = 16;
 
-    private final ObjectProperty<Optional<Shown>> shown = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<Optional<Instant>> reading = new SimpleObjectProperty<>(Optional.empty());
 
     public RibbonChart(ObservableObjectValue<Palette> palette) {
         super(palette);
-        shown.addListener((observed, before, now) -> repaint());
         reading.addListener((observed, before, now) -> repaint());
         setOnMouseMoved(event -> reading.set(day(event.getX())));
         setOnMouseExited(event -> reading.set(Optional.empty()));
-    }
-
-    public ObjectProperty<Optional<Shown>> shownProperty() {
-        return shown;
     }
 
     /** The day being read, marked with a thin line. */
@@ -39,11 +33,7 @@ public final class RibbonChart extends ChartCanvas {
     }
 
     @Override
-    void paint(Pen pen, double width, double height) {
-        shown.get().ifPresent(ribbon -> paint(pen, ribbon, width, height));
-    }
-
-    private void paint(Pen pen, Shown showing, double width, double height) {
+    void paint(Pen pen, Shown showing, double width, double height) {
         CalendarAxis axis = showing.calendar().axis(0, width);
         ValueAxis animals = new ValueAxis(0, showing.fullScaleAnimals(), HEADROOM_PIXELS, height - FOOT_PIXELS);
         showing.calendar().paint(pen, axis, height);
@@ -54,7 +44,9 @@ public final class RibbonChart extends ChartCanvas {
     }
 
     private Optional<Instant> day(double x) {
-        return shown.get().map(showing -> showing.calendar().axis(0, getWidth()).at(x));
+        return shownProperty()
+                .get()
+                .map(showing -> showing.calendar().axis(0, getWidth()).at(x));
     }
 
     /**

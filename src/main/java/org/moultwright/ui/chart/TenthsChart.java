@@ -1,32 +1,22 @@
 package org.moultwright.ui.chart;
 
 import java.util.List;
-import java.util.Optional;
-import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.text.TextAlignment;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.ui.theme.Token;
 
 /** Ten bars, one for each tenth of what forecasts held possible, over the band in which even ones would end. */
-public final class TenthsChart extends ChartCanvas {
+public final class TenthsChart extends ShownCanvas<TenthsChart.Shown> {
     private static final double LOWEST_EMS = 9;
     private static final double FOOT_EMS = 2.6;
     private static final double GAP_PIXELS = 4;
 
-    private final ObjectProperty<Optional<Shown>> shown = new SimpleObjectProperty<>(Optional.empty());
-
     public TenthsChart(ObservableObjectValue<Palette> palette) {
         super(palette);
-        shown.addListener((observed, before, now) -> {
-            setAccessibleText(now.map(Shown::words).orElse(""));
-            repaint();
-        });
-    }
-
-    public ObjectProperty<Optional<Shown>> shownProperty() {
-        return shown;
+        shownProperty()
+                .addListener((observed, before, now) ->
+                        setAccessibleText(now.map(Shown::words).orElse("")));
     }
 
     @Override
@@ -40,11 +30,7 @@ public final class TenthsChart extends ChartCanvas {
     }
 
     @Override
-    void paint(Pen pen, double width, double height) {
-        shown.get().ifPresent(bars -> paint(pen, bars, width, height));
-    }
-
-    private static void paint(Pen pen, Shown bars, double width, double height) {
+    void paint(Pen pen, Shown bars, double width, double height) {
         double floor = height - FOOT_EMS * pen.em();
         double most = Math.max(
                 bars.high(),

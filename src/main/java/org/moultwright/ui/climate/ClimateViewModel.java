@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
@@ -19,6 +20,7 @@ import org.moultwright.domain.Calibration;
 import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quantity;
+import org.moultwright.task.Outcome;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceWindow;
 import org.moultwright.ui.finder.FinderViewModel;
@@ -210,6 +212,21 @@ final class ClimateViewModel {
                 .get()
                 .map(shown -> desk.paper().print(subtitleProperty().get(), shown))
                 .orElse("");
+    }
+
+    /** Saves a picture of the trace as PDF; what came of it is told in a sentence. */
+    void save(Consumer<String> tell) {
+        traceProperty()
+                .get()
+                .flatMap(shown -> desk.paper()
+                        .toSave(subtitleProperty().get(), shown, desk.clock().instant()))
+                .ifPresent(saving -> desk.runner().<String>run(progress -> saving.get(), outcome -> {
+                    if (outcome instanceof Outcome.Done<String> done) {
+                        tell.accept(done.value());
+                    } else if (outcome instanceof Outcome.Failed<String> failed) {
+                        tell.accept(String.valueOf(failed.fault().getMessage()));
+                    }
+                }));
     }
 
     List<String> profiles() {

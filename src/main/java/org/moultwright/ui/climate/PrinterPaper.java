@@ -1,5 +1,6 @@
 package org.moultwright.ui.climate;
 
+import java.time.Instant;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.property.SimpleObjectProperty;
@@ -10,11 +11,15 @@ import javafx.stage.Window;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceChart;
+import org.moultwright.ui.control.SaveChooser;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.print.PagePrinter;
 import org.moultwright.ui.print.PaperPrinter;
+import org.moultwright.ui.print.Pixels;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Palette;
+import org.moultwright.workflow.PagePicture;
+import org.moultwright.workflow.PicturePages;
 
 /** The machine's own printers and its own dialogue to choose one. A trace is printed in light colours, on its side. */
 public final class PrinterPaper implements TracePaper {
@@ -22,9 +27,28 @@ public final class PrinterPaper implements TracePaper {
     private static final double HEIGHT = 900;
 
     private final PagePrinter printer;
+    private final PicturePages pages;
+    private final SaveChooser chooser;
 
-    public PrinterPaper(Supplier<Window> owner) {
+    /**
+     * @param pages saves a picture as PDF
+     * @param chooser asks where
+     */
+    public PrinterPaper(Supplier<Window> owner, PicturePages pages, SaveChooser chooser) {
         this.printer = new PaperPrinter(owner);
+        this.pages = pages;
+        this.chooser = chooser;
+    }
+
+    @Override
+    public Optional<Supplier<String>> toSave(String title, Trace trace, Instant madeAt) {
+        return chooser.choose("climate.pdf").map(pdf -> {
+            PagePicture picture = Pixels.of(page(title, trace).snapshot(null));
+            return () -> {
+                pages.save(picture, title, madeAt, pdf);
+                return "Saved as " + pdf + ".";
+            };
+        });
     }
 
     @Override

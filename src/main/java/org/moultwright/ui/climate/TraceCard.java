@@ -66,6 +66,10 @@ final class TraceCard extends HBox {
         done.setText(model.print());
     }
 
+    private void save() {
+        model.save(done::setText);
+    }
+
     private void bindChart() {
         chart.traceProperty().bind(model.traceProperty());
         chart.wantedProperty().addListener((observed, before, now) -> now.ifPresent(model::look));
@@ -90,7 +94,14 @@ final class TraceCard extends HBox {
         HBox.setHgrow(gap, Priority.ALWAYS);
         ToggleChip hold = small(new ToggleChip("Hold"));
         hold.selectedProperty().bindBidirectional(model.heldProperty());
-        tools.getChildren().addAll(gap, compare(), hold, tool("Copy", this::copy), tool("Print", this::print));
+        tools.getChildren()
+                .addAll(
+                        gap,
+                        compare(),
+                        hold,
+                        tool("Copy", this::copy),
+                        tool("Print", this::print),
+                        tool("PDF", this::save));
         return tools;
     }
 

@@ -1,7 +1,6 @@
 package org.moultwright.ui.settings;
 
-import java.io.UncheckedIOException;
-import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -18,11 +17,14 @@ final class AlarmCommandCard extends VBox {
     private final SettingsViewModel model;
     private final TextField command = new TextField();
 
-    AlarmCommandCard(SettingsViewModel model, Consumer<String> tryCommand) {
+    AlarmCommandCard(SettingsViewModel model, UnaryOperator<String> tryCommand) {
         this.model = model;
         Label told = Words.wrapped(Words.caption(""));
         told.managedProperty().bind(told.textProperty().isNotEmpty());
-        Button test = Buttons.secondary("Try it", () -> told.setText(tried(tryCommand)));
+        Button test = Buttons.secondary("Try it", () -> {
+            String words = command.getText().strip();
+            model.tryOut(() -> tryCommand.apply(words), told::setText);
+        });
         test.disableProperty()
                 .bind(Bindings.createBooleanBinding(() -> command.getText().isBlank(), command.textProperty()));
         command.setText(model.settingsProperty().get().alarms().command());
@@ -51,14 +53,5 @@ final class AlarmCommandCard extends VBox {
                 .get()
                 .alarms()
                 .withCommand(command.getText().strip()));
-    }
-
-    private String tried(Consumer<String> tryCommand) {
-        try {
-            tryCommand.accept(command.getText().strip());
-            return "It was started. Look whether what you expect has happened.";
-        } catch (UncheckedIOException fault) {
-            return "It could not be started: " + fault.getMessage();
-        }
     }
 }

@@ -1,6 +1,6 @@
 package org.moultwright.ui.settings;
 
-import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import javafx.scene.Node;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.ui.alarm.AlarmReach;
@@ -15,9 +15,9 @@ public final class SettingsScreen implements Screen {
 
     /**
      * @param reach tries the tone and the notice of alarms
-     * @param tryCommand runs the command for alarms once; may throw {@link java.io.UncheckedIOException}
+     * @param tryCommand runs a command for alarms once and says how it ended
      */
-    public SettingsScreen(SettingsViewModel model, AlarmReach reach, Consumer<String> tryCommand) {
+    public SettingsScreen(SettingsViewModel model, AlarmReach reach, UnaryOperator<String> tryCommand) {
         this.view = new SettingsView(model, reach, tryCommand);
     }
 

@@ -1,7 +1,7 @@
 package org.moultwright.ui.settings;
 
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import javafx.scene.layout.VBox;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
@@ -17,9 +17,9 @@ import org.moultwright.ui.control.Words;
 public final class SettingsView extends VBox {
     /**
      * @param reach tries the tone and the notice of alarms
-     * @param tryCommand runs the command for alarms once; may throw {@link java.io.UncheckedIOException}
+     * @param tryCommand runs a command for alarms once and says how it ended
      */
-    public SettingsView(SettingsViewModel model, AlarmReach reach, Consumer<String> tryCommand) {
+    public SettingsView(SettingsViewModel model, AlarmReach reach, UnaryOperator<String> tryCommand) {
         PageHeader header = new PageHeader("Settings");
         header.subtitleProperty().set("kept as you choose");
         Banner problem = new Banner(Tone.BAD);

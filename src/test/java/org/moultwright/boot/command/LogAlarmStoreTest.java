@@ -7,11 +7,14 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.moultwright.boot.machine.SerialLines;
+import org.moultwright.device.link.LinkClock;
 import org.moultwright.device.serial.VirtualWire;
 import org.moultwright.domain.AlarmEntry;
 import org.moultwright.domain.AlarmKind;
@@ -23,6 +26,8 @@ import picocli.CommandLine;
 class LogAlarmStoreTest {
     /** Alarms wait a minute at least; so fast that is over in less than a second. */
     private static final int TIMES_FASTER = 100;
+
+    private static final LinkClock FAST = new LinkClock(InstantSource.system(), () -> System.nanoTime() * TIMES_FASTER);
 
     private static final long NANOS_APART = 150_000_000;
 
@@ -36,7 +41,8 @@ class LogAlarmStoreTest {
         Path called = folder.resolve("called");
         StringWriter err = new StringWriter();
         try (VirtualWire wire = VirtualWire.plugIn(folder)) {
-            CommandLine line = new CommandLine(new LogCommand(() -> System.nanoTime() * TIMES_FASTER))
+            CommandLine line = new CommandLine(
+                            new LogCommand(FAST, () -> SerialLines.usual().links()))
                     .setOut(new PrintWriter(new StringWriter()))
                     .setErr(new PrintWriter(err));
             CompletableFuture<Integer> run = CompletableFuture.supplyAsync(() -> line.execute(

@@ -95,13 +95,16 @@ class CalibratedStaysTest {
             raw.add(day(i).toEpochMilli(), 27, Double.NaN, i == 12 ? Quality.SUSPECT : Quality.GOOD);
         }
         Calibration added = ice("P1", 0.4, 10);
-        Redressing change = Redressing.of(raw.build(), List.of(), Correction.constant(-0.1, 0.5), added);
+        Redressing change = Redressing.against(List.of(), Correction.constant(-0.1, 0.5), added)
+                .add(raw.build())
+                .result();
 
         assertThat(change.readings()).isEqualTo(9);
         assertThat(change.first()).contains(day(10));
         assertThat(change.meanChange()).isCloseTo(-0.3, within(1e-12));
         assertThat(change.largestChange()).isCloseTo(-0.3, within(1e-12));
-        assertThat(Redressing.of(ReadingSeries.EMPTY, List.of(), Correction.constant(0, 0), added)
+        assertThat(Redressing.against(List.of(), Correction.constant(0, 0), added)
+                        .result()
                         .readings())
                 .isZero();
     }

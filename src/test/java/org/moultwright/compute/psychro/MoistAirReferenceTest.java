@@ -29,6 +29,21 @@ class MoistAirReferenceTest {
 
     @ParameterizedTest
     @CsvSource({
+        // °C, hPa by Buck 1981, hPa by IAPWS-IF97: computed independently from the published formulas.
+        "0, 6.1121, 6.1121",
+        "10, 12.2760, 12.2818",
+        "20, 23.3728, 23.3921",
+        "25, 31.6703, 31.6975",
+        "30, 42.4351, 42.4669",
+        "40, 73.8418, 73.8443"
+    })
+    void saturationAgreesWithOtherFormulasWithinATenthOfAPercent(double celsius, double buck, double if97) {
+        double ours = SONNTAG_1990.saturationHectopascal(celsius);
+        assertThat(ours).isCloseTo(buck, within(1e-3 * buck)).isCloseTo(if97, within(1e-3 * if97));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
         // CRC Handbook, kPa.
         "20, 2.3388",
         "25, 3.169",

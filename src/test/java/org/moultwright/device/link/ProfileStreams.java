@@ -6,7 +6,7 @@ import java.util.Map;
 import org.moultwright.device.check.Hex;
 
 /** What an instrument of each bundled form says while it measures 26.1 °C and thereabouts. */
-final class ProfileStreams {
+public final class ProfileStreams {
     private static final Map<String, String> LINES = Map.ofEntries(
             Map.entry("plain-number", "26.1\r\n"),
             Map.entry("key-value", "T=26.1C H=70%\r\n"),
@@ -28,7 +28,7 @@ final class ProfileStreams {
 
     private ProfileStreams() {}
 
-    static byte[] of(String code) {
+    public static byte[] of(String code) {
         byte[] record = FRAMES.containsKey(code)
                 ? Hex.bytes(FRAMES.get(code))
                 : LINES.get(code).getBytes(StandardCharsets.ISO_8859_1);

@@ -108,6 +108,48 @@ class ChannelReferenceTest {
         assertThat(value(channel, text)).isInfinite();
     }
 
+    /** IEC 60751:2008, ohms to two decimals. */
+    @ParameterizedTest
+    @CsvSource({
+        "18.52, -200",
+        "60.26, -100",
+        "80.31, -50",
+        "100, 0",
+        "103.90, 10",
+        "107.79, 20",
+        "109.73, 25",
+        "111.67, 30",
+        "114.38, 37",
+        "115.54, 40",
+        "138.51, 100",
+        "175.86, 200"
+    })
+    void ohmsOfAPlatinumResistor(String ohm, double celsius) {
+        assertThat(value("temperature pt100", ohm)).isCloseTo(celsius, within(0.015));
+    }
+
+    /** A table of a thermistor of 10 kOhm in an instrument's manual; from 25 °C on computed from its coefficients. */
+    @ParameterizedTest
+    @CsvSource({"336103.2, -40", "97006.9, -20", "32650.9, 0", "31030.8, 1", "10000, 25", "8056.1, 30", "6014.3, 37"})
+    void ohmsOfAThermistor(String ohm, double celsius) {
+        assertThat(value("temperature ntc10k", ohm)).isCloseTo(celsius, within(0.002));
+    }
+
+    /** NIST ITS-90 table of type K, millivolts to three decimals. */
+    @ParameterizedTest
+    @CsvSource({"0.397, 10", "0.798, 20", "1.000, 25", "1.203, 30", "1.489, 37", "1.612, 40", "2.023, 50", "4.096, 100"
+    })
+    void millivoltsOfAThermocouple(String millivolt, double celsius) {
+        assertThat(value("temperature type-k", millivolt)).isCloseTo(celsius, within(0.015));
+    }
+
+    /** A broken wire or a short one. */
+    @ParameterizedTest
+    @CsvSource({"temperature pt100, 0", "temperature pt100, 390", "temperature ntc10k, 0", "temperature type-k, 99"})
+    void whatNoSensorCanHaveIsInfinite(String channel, String measured) {
+        assertThat(value(channel, measured)).isInfinite();
+    }
+
     @Test
     void whatARecordDoesNotTellIsEmpty() {
         Matcher found = Pattern.compile("(?<temperature>\\d+)?x").matcher("x");

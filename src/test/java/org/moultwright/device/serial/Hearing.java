@@ -58,6 +58,10 @@ final class Hearing implements ProbeListener {
         return states;
     }
 
+    List<Logged> logged() {
+        return heard;
+    }
+
     List<String> lines() {
         return heard.stream().map(Logged::rawLine).toList();
     }

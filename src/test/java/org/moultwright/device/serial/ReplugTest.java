@@ -18,6 +18,7 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.device.check.Hex;
+import org.moultwright.device.link.LinkClock;
 import org.moultwright.device.link.LinkTiming;
 import org.moultwright.device.profile.LineProfiles;
 import org.moultwright.workflow.LinkState;
@@ -153,7 +154,8 @@ class ReplugTest {
                 .filter(entry -> Files.exists(Path.of(entry.getKey())))
                 .map(entry -> new PortListing.PortSeen(entry.getKey(), entry.getValue()))
                 .toList();
-        ProbeLinks links = new SerialProbeLinks(LineProfiles.bundled(), folder.resolve("native"), QUICK, there);
+        ProbeLinks links =
+                new SerialProbeLinks(LineProfiles.bundled(), folder.resolve("native"), QUICK, LinkClock.SYSTEM, there);
         toClose.add(0, links.open(new ProbeLine(folder.resolve(port).toString(), profile, wanted), hearing));
         hearing.awaitState(LinkState.Connecting.class);
     }

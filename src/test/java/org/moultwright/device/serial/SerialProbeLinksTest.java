@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.moultwright.device.link.LinkClock;
 import org.moultwright.device.link.LinkTiming;
 import org.moultwright.device.profile.LineProfiles;
 import org.moultwright.workflow.LinkState;
@@ -139,7 +140,7 @@ class SerialProbeLinksTest {
 
     private ProbeLinks links(Duration silentAfter) {
         LinkTiming timing = new LinkTiming(silentAfter, Duration.ofMillis(20), Duration.ofMillis(100));
-        return new SerialProbeLinks(LineProfiles.bundled(), folder.resolve("native"), timing);
+        return new SerialProbeLinks(LineProfiles.bundled(), folder.resolve("native"), timing, LinkClock.SYSTEM);
     }
 
     private void open(String port, String profile, Hearing listener) {

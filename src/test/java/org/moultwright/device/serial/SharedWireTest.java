@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.moultwright.device.link.LinkClock;
 import org.moultwright.device.link.LinkTiming;
 import org.moultwright.device.profile.LineProfiles;
 import org.moultwright.workflow.LinkState;
@@ -37,7 +38,8 @@ class SharedWireTest {
 
     @Test
     void eachProbeHearsItsOwnAndTheWireGoesOnUntilTheLastLeaves() throws Exception {
-        ProbeLinks links = new SerialProbeLinks(LineProfiles.bundled(), folder.resolve("native"), QUICK, List::of);
+        ProbeLinks links = new SerialProbeLinks(
+                LineProfiles.bundled(), folder.resolve("native"), QUICK, LinkClock.SYSTEM, List::of);
         try (VirtualWire wire = VirtualWire.plugIn(folder)) {
             ProbeLinks.Link first = links.open(new ProbeLine(wire.port(), "key-value"), one);
             one.awaitState(LinkState.Connecting.class);

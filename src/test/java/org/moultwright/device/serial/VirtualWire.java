@@ -60,7 +60,7 @@ public final class VirtualWire implements AutoCloseable {
         say(text.getBytes(StandardCharsets.ISO_8859_1));
     }
 
-    void say(byte[] bytes) throws IOException {
+    public void say(byte[] bytes) throws IOException {
         probe.write(bytes);
         probe.flush();
     }
@@ -78,7 +78,7 @@ public final class VirtualWire implements AutoCloseable {
     }
 
     /** Pulls the wire; both ends vanish. */
-    void pull() throws IOException {
+    public void pull() throws IOException {
         socat.destroy();
         socat.onExit().orTimeout(10, TimeUnit.SECONDS).join();
         probe.close();

@@ -39,6 +39,7 @@ import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.chart.LedgerBars;
 import org.moultwright.ui.chart.SurvivalChart;
+import org.moultwright.ui.print.Pixels;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
@@ -139,7 +140,7 @@ class BroodPageUiTest {
         Path again = folder.resolve("again.pdf");
         Path onceMore = folder.resolve("once-more.pdf");
         for (Path same : List.of(again, onceMore)) {
-            new PdfPicturePages().save(BroodPaper.picture(printed.get(0)), "CC-26-A", NOW, same);
+            new PdfPicturePages().save(Pixels.of(printed.get(0)), "CC-26-A", NOW, same);
         }
         assertThat(again).hasSameBinaryContentAs(onceMore);
         Files.delete(onceMore);

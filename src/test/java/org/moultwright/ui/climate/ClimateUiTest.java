@@ -2,6 +2,7 @@ package org.moultwright.ui.climate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,17 +14,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.stage.Stage;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -31,6 +37,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.device.DeviceException;
 import org.moultwright.device.profile.LineProfiles;
 import org.moultwright.device.serial.KnownLinesFile;
+import org.moultwright.document.PdfPicturePages;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.Extremes;
@@ -50,6 +57,7 @@ import org.moultwright.ui.chart.TraceWindow;
 import org.moultwright.ui.finder.FinderDesk;
 import org.moultwright.ui.finder.SpokenWire;
 import org.moultwright.ui.instrument.InstrumentDesk;
+import org.moultwright.ui.print.PagePrinter;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.LeftBeside;
@@ -183,7 +191,7 @@ class ClimateUiTest {
     void theTraceIsPrintedAndWhatCameOfItIsSaid(FxRobot robot) {
         robot.press(KeyCode.CONTROL).type(KeyCode.P).release(KeyCode.CONTROL);
         assertThat(robot.lookup((Node node) ->
-                                node instanceof Label label && label.getText().startsWith("Printed: box 1, probe P-1"))
+                                node instanceof Label label && label.getText().equals(PagePrinter.NO_PRINTER))
                         .tryQuery())
                 .isPresent();
         assertThat(ToolkitThread.ask(() -> PrinterPaper.page(
@@ -191,6 +199,30 @@ class ClimateUiTest {
                                 .snapshot(null))
                         .getWidth())
                 .isEqualTo(1500);
+    }
+
+    @Test
+    void theTraceIsSavedAsAPage(FxRobot robot) throws IOException {
+        Button pdf = robot.lookup((Node node) ->
+                        node instanceof Button button && button.getText().equals("PDF"))
+                .query();
+        robot.interact(pdf::fire);
+        Path saved = folder.resolve("climate.pdf");
+        assertThat(robot.lookup((Node node) ->
+                                node instanceof Label label && label.getText().equals("Saved as " + saved + "."))
+                        .tryQuery())
+                .isPresent();
+        try (PDDocument document = Loader.loadPDF(saved.toFile())) {
+            assertThat(document.getNumberOfPages()).isEqualTo(1);
+            assertThat(document.getDocumentInformation().getTitle()).startsWith("box 1, probe P-1");
+            BufferedImage page = new PDFRenderer(document).renderImageWithDPI(0, 60);
+            long inked = IntStream.range(0, page.getWidth() * page.getHeight())
+                    .filter(i -> (page.getRGB(i % page.getWidth(), i / page.getWidth()) & 0xFFFFFF) != 0xFFFFFF)
+                    .count();
+            assertThat(inked)
+                    .as("of %d pixels", page.getWidth() * page.getHeight())
+                    .isGreaterThan(2_000);
+        }
     }
 
     @Test
@@ -391,7 +423,12 @@ class ClimateUiTest {
                 instruments(),
                 new FinderDesk(wire, LineProfiles.bundled(), new OneLine(), new InlineRunner(), Runnable::run),
                 new WallBook(walls, this::note),
-                (title, shown) -> "Printed: " + title,
+                new PrinterPaper(
+                        () -> {
+                            throw new AssertionError("no dialogue is shown where there is no printer");
+                        },
+                        new PdfPicturePages(),
+                        proposed -> Optional.of(folder.resolve(proposed))),
                 new InlineRunner(),
                 InlineRunner::new,
                 Runnable::run,

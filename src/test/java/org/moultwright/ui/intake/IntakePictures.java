@@ -86,7 +86,7 @@ public final class IntakePictures {
     static IntakeDesk desk(Path file) {
         MemoryBroodBook book = new MemoryBroodBook();
         book.takeIn(record(), ReadingSource.of(record()));
-        return desk(file, book, book, readings -> {
+        return desk(file, book, book, (deed, readings, placings) -> {
             Set<Object> seen = new HashSet<>();
             readings.handOver((probe, reading) -> seen.add(reading.takenAt()));
             return seen.size();

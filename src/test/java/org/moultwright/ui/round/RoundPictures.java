@@ -140,7 +140,7 @@ public final class RoundPictures {
                 frame,
                 alarms,
                 List.of(new Pictured(view)),
-                new SettingsScreen(settings, AlarmReach.NOBODY, command -> {}),
+                new SettingsScreen(settings, AlarmReach.NOBODY, command -> ""),
                 new BlankSheet());
     }
 

@@ -54,7 +54,7 @@ class ShellUiTest {
                 model,
                 new InventedWatch().model,
                 List.of(new Page("one"), new Page("two")),
-                new SettingsScreen(settings, AlarmReach.NOBODY, command -> {}),
+                new SettingsScreen(settings, AlarmReach.NOBODY, command -> ""),
                 new BlankSheet());
     }
 
@@ -147,7 +147,7 @@ class ShellUiTest {
                     pictured,
                     new InventedWatch().model,
                     List.of(new Page("one"), new Page("two")),
-                    new SettingsScreen(settings, AlarmReach.NOBODY, command -> {}),
+                    new SettingsScreen(settings, AlarmReach.NOBODY, command -> ""),
                     new BlankSheet());
         });
     }
