@@ -13,7 +13,7 @@ import org.h2.jdbcx.JdbcConnectionPool;
  */
 record Migrations(int latest, List<String> places) {
     /** Those of this program: what it reads and writes is of their latest version. */
-    static final Migrations OURS = new Migrations(6, List.of("classpath:org/moultwright/store/migration"));
+    static final Migrations OURS = new Migrations(7, List.of("classpath:org/moultwright/store/migration"));
 
     Migrations {
         places = List.copyOf(places);

@@ -30,7 +30,7 @@ final class ExportCommand implements Runnable {
         try (H2Store open = Stores.existing(store)) {
             BroodRecord record = Stores.brood(open, store, brood);
             BroodRecord whole = record.withReadings(open.readings().of(record, Stores.END_OF_TIME));
-            new PlainBroodFolders().write(whole, folder);
+            new PlainBroodFolders(open.photos()).write(whole, folder);
         }
         if (answer.json) {
             answer.document(

@@ -1,10 +1,7 @@
 package org.moultwright.ui.broods;
 
-import javafx.scene.image.Image;
-import javafx.scene.image.PixelFormat;
 import org.moultwright.ui.control.SaveChooser;
 import org.moultwright.ui.print.PagePrinter;
-import org.moultwright.workflow.PagePicture;
 import org.moultwright.workflow.PicturePages;
 
 /**
@@ -14,13 +11,4 @@ import org.moultwright.workflow.PicturePages;
  * @param pages saves it as PDF
  * @param chooser asks where
  */
-public record BroodPaper(PagePrinter printer, PicturePages pages, SaveChooser chooser) {
-
-    static PagePicture picture(Image image) {
-        int width = (int) image.getWidth();
-        int height = (int) image.getHeight();
-        int[] argb = new int[width * height];
-        image.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), argb, 0, width);
-        return new PagePicture(width, height, argb);
-    }
-}
+public record BroodPaper(PagePrinter printer, PicturePages pages, SaveChooser chooser) {}

@@ -29,6 +29,7 @@ final class RoundView extends VBox {
     private final NoteArea note = new NoteArea("note", "Anything else worth knowing.");
     private final Button done;
     private Optional<SheetView> shown = Optional.empty();
+    private Optional<PhotosCard> photos = Optional.empty();
 
     RoundView(RoundViewModel model) {
         this.model = model;
@@ -61,6 +62,11 @@ final class RoundView extends VBox {
         return next.isPresent();
     }
 
+    /** Opens the newest photo of the open tray large. */
+    void openPhotos() {
+        photos.ifPresent(PhotosCard::open);
+    }
+
     private void build() {
         PageHeader header = new PageHeader(
                 "Round", KeyCap.hint("T", "tally"), KeyCap.hint("=", "looked, as expected"), KeyCap.hint("?", "keys"));
@@ -75,6 +81,7 @@ final class RoundView extends VBox {
         HBox.setHgrow(middle, Priority.ALWAYS);
         side.getStyleClass().add("round-side");
         setVgrow(columns, Priority.ALWAYS);
+        PhotoDrops.on(this, model.photos());
         getStyleClass().addAll("page", "round");
         getChildren().addAll(header, finished, new StrayPane(model), columns);
     }
@@ -94,7 +101,9 @@ final class RoundView extends VBox {
         Card noteCard = new Card(title, note);
         VBox.setVgrow(note, Priority.ALWAYS);
         VBox.setVgrow(noteCard, Priority.ALWAYS);
-        side.getChildren().setAll(new MouldCard(sheet), CareCard.of(sheet), noteCard, done);
+        PhotosCard photosCard = new PhotosCard(model.photos(), sheet);
+        photos = Optional.of(photosCard);
+        side.getChildren().setAll(new MouldCard(sheet), CareCard.of(sheet), photosCard, noteCard, done);
     }
 
     private static Node empty() {

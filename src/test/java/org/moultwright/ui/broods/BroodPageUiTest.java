@@ -39,6 +39,8 @@ import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.chart.LedgerBars;
 import org.moultwright.ui.chart.SurvivalChart;
+import org.moultwright.ui.photo.PhotoDesk;
+import org.moultwright.ui.print.Pixels;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
@@ -139,7 +141,7 @@ class BroodPageUiTest {
         Path again = folder.resolve("again.pdf");
         Path onceMore = folder.resolve("once-more.pdf");
         for (Path same : List.of(again, onceMore)) {
-            new PdfPicturePages().save(BroodPaper.picture(printed.get(0)), "CC-26-A", NOW, same);
+            new PdfPicturePages().save(Pixels.of(printed.get(0)), "CC-26-A", NOW, same);
         }
         assertThat(again).hasSameBinaryContentAs(onceMore);
         Files.delete(onceMore);
@@ -190,6 +192,7 @@ class BroodPageUiTest {
                 new InlineRunner(),
                 InstantSource.fixed(NOW),
                 new DayWords(RoomFixture.ZONE),
-                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY));
+                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
+                PhotoDesk.none(new InlineRunner(), new DayWords(RoomFixture.ZONE)));
     }
 }
