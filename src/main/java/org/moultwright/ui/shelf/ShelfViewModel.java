@@ -131,6 +131,24 @@ final class ShelfViewModel {
         open((there, standing) -> Optional.of(new MoveForm(desk, there, standing)));
     }
 
+    /** Moves a container into another, carried there by hand. */
+    void carry(String code, String into) {
+        Optional<Standing> carried = shelf.get().find(code);
+        if (refusedAsPast() || carried.isEmpty()) {
+            return;
+        }
+        focus.set(code);
+        Optional<String> against = carried.get().inside().equals(Optional.of(into))
+                ? Optional.of(code + " stands in " + into + " already.")
+                : ShelfRules.againstPlace(shelf.get(), code, carried.get().kind(), Optional.of(into));
+        against.ifPresentOrElse(
+                deeds::refuse,
+                () -> deeds.keep(
+                        () -> desk.arrange()
+                                .move(code, Optional.of(into), desk.clock().instant()),
+                        () -> {}));
+    }
+
     void openSplit(boolean isolates) {
         openForAnimals((standing, occupants) ->
                 new SplitForm(desk, shelf.get(), standing, occupants, stagesOf(occupants.brood()), isolates));
@@ -211,6 +229,7 @@ final class ShelfViewModel {
 
     private void read() {
         shelf.set(ShelfAt.of(room(), shownInstant()));
+        form.get().ifPresent(open -> open.see(shelf.get()));
         lay();
         if (focused().isEmpty()) {
             focus.set(first());

@@ -13,6 +13,7 @@ import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
@@ -70,6 +71,52 @@ class ShelfUiTest {
         await(() -> scene.getFocusOwner() instanceof ListView<?>);
         robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
         awaitWords("Taken back: A1 moved into box 2.", "in box 1 since 25 March");
+    }
+
+    @Test
+    void aTrayIsCarriedToAnotherBoxByHandAndWhereItCannotGoIsSaid(FxRobot robot) {
+        carry(robot, "A1", "A2");
+        awaitWords("A2 is a tray; nothing stands inside one. Choose a box, an incubator, a rack or a room.");
+        carry(robot, "A1", "box 2");
+        awaitWords("A1 moved into box 2.", "in box 2 since 3 May");
+        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        awaitWords("Taken back: A1 moved into box 2.", "in box 1 since 25 March");
+    }
+
+    @Test
+    void aMoveIsTakenFurtherAtOnce(FxRobot robot) {
+        awaitFocus("A1, tray, in box 1");
+        robot.type(KeyCode.M).write("box 2").type(KeyCode.ENTER);
+        awaitWords("A1 moved into box 2.");
+        await(() -> scene.getFocusOwner() instanceof ListView<?>);
+        robot.type(KeyCode.M);
+        await(() -> scene.getFocusOwner() instanceof TextField field && field.getSkin() != null);
+        await(this::isBoxOneOffered);
+        robot.write("box 1").type(KeyCode.ENTER);
+        awaitWords("A1 moved into box 1.");
+    }
+
+    private boolean isBoxOneOffered() {
+        return scene.getRoot().lookupAll(".shelf-targets").stream()
+                .map(ListView.class::cast)
+                .flatMap(list -> ((ListView<?>) list).getItems().stream())
+                .anyMatch(target ->
+                        target instanceof Targets.Target place && place.title().equals("box 1"));
+    }
+
+    private void carry(FxRobot robot, String code, String to) {
+        Node card = labelled(code);
+        Node target = labelled(to);
+        robot.drag(card).dropTo(target);
+    }
+
+    private Node labelled(String code) {
+        return ToolkitThread.ask(() -> scene.getRoot().lookupAll(".shelf-cell .label").stream()
+                .filter(Label.class::isInstance)
+                .map(Label.class::cast)
+                .filter(label -> label.getText().equals(code) && label.isVisible())
+                .findFirst()
+                .orElseThrow());
     }
 
     @Test
