@@ -402,8 +402,7 @@ final class Workbench implements AutoCloseable {
                                 new ArrangeShelf(book, clock, ids),
                                 new ShareTrays(book, clock, ids),
                                 undo,
-                                new PdfLabelPrinter(),
-                                new PdfFileDialog(this::window, HOME)::choose,
+                                labelDesk(),
                                 keeper,
                                 shell,
                                 clock,
@@ -429,6 +428,11 @@ final class Workbench implements AutoCloseable {
                 new LaterScreen(RegisterScreen.NAME, () -> register(book, undo)));
     }
 
+    private LabelDesk labelDesk() {
+        return new LabelDesk(
+                new PdfLabelPrinter(), new PdfFileDialog(this::window, HOME), new SystemPrinter(this::window), keeper);
+    }
+
     private Screen register(BroodBook book, UndoDeed undo) {
         return RegisterScreen.of(new RegisterDesk(
                 roomView,
@@ -437,11 +441,7 @@ final class Workbench implements AutoCloseable {
                 undo,
                 new PdfHandOverSlips(),
                 new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the hand-over slip", "PDF", ".pdf")),
-                new LabelDesk(
-                        new PdfLabelPrinter(),
-                        new PdfFileDialog(this::window, HOME),
-                        new SystemPrinter(this::window),
-                        keeper),
+                labelDesk(),
                 keeper,
                 shell,
                 clock,

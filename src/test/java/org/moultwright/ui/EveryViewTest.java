@@ -57,6 +57,7 @@ class EveryViewTest {
     static final List<Page> PAGES = List.of(
             new Page("broods", "New sac"),
             new Page("broods", "Look closely"),
+            new Page("shelf", "Labels"),
             new Page("climate", "Calibrate"),
             new Page("climate", "Read a display off"),
             new Page("climate", "Connect a probe"),

@@ -96,6 +96,19 @@ class ShelfUiTest {
         awaitWords("A1 moved into box 1.");
     }
 
+    @Test
+    void labelsGoOnASheetThatIsChosen(FxRobot robot) {
+        awaitFocus("A1, tray, in box 1");
+        robot.type(KeyCode.L);
+        awaitWords("Container labels", "1 label: A1");
+        robot.type(KeyCode.ESCAPE);
+        await(() -> scene.getFocusOwner() instanceof ListView<?>);
+        robot.type(KeyCode.HOME);
+        awaitFocus("room, room");
+        robot.type(KeyCode.L);
+        awaitWords("Container labels", "for the container chosen and all that stands in it");
+    }
+
     private boolean isBoxOneOffered() {
         return scene.getRoot().lookupAll(".shelf-targets").stream()
                 .map(ListView.class::cast)
