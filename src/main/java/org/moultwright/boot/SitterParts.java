@@ -26,7 +26,7 @@ final class SitterParts extends StackPane {
     /** The frame stays in the window, unseen, for what asks for its window. */
     private void show() {
         boolean isSitting = sitter.sittingProperty().get();
-        getChildren().setAll(frame);
+        getChildren().removeIf(child -> !child.equals(frame));
         frame.setVisible(!isSitting);
         if (isSitting) {
             SitterView view = new SitterView(sitter);

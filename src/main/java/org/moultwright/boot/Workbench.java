@@ -259,8 +259,7 @@ final class Workbench implements AutoCloseable {
                         () -> new SettingsScreen(settings, reach, command -> new AlarmCommand(command).tryOut())),
                 new DeedsSheet(
                         new DeedsDesk(new UndoDeed(book, clock, UUID::randomUUID), this::takenBack, keeper, days)));
-        this.whole =
-                new SitterParts(sitter, view, () -> open(shell.currentProperty().get()));
+        this.whole = new SitterParts(sitter, view, this::putHandsBack);
         if (broods.isEmpty()) {
             open(WHERE_BROODS_COME_IN);
         }
@@ -328,6 +327,13 @@ final class Workbench implements AutoCloseable {
         intake.close();
         whatIf.close();
         store.close();
+    }
+
+    private void putHandsBack() {
+        screens.stream()
+                .filter(screen ->
+                        screen.name().id().equals(shell.currentProperty().get()))
+                .forEach(Screen::shown);
     }
 
     private void takenBack() {

@@ -34,6 +34,7 @@ final class SheetView extends VBox {
                 .addAll(
                         title(),
                         outdated(),
+                        new PhotoNotices(model.photos(), sheet.facts().tray()),
                         grid,
                         new LossPane(model, sheet),
                         new MouldPane(sheet),

@@ -27,6 +27,7 @@ final class TrayPhotos {
     TrayPhotos(RoundDesk desk, ReadOnlyObjectProperty<Optional<OpenSheet>> open) {
         this.desk = desk;
         this.open = open;
+        open.addListener((observed, before, now) -> problem.set(""));
     }
 
     PhotoDesk desk() {

@@ -1,6 +1,8 @@
 package org.moultwright.ui.takealong;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -44,6 +46,7 @@ public final class SitterView extends BorderPane {
         problem.sentenceProperty().bind(model.problemProperty());
         Scrolled left = new Scrolled("the trays", trays);
         Scrolled right = new Scrolled("whom to call, what to do", side);
+        right.getStyleClass().add("sitter-right");
         HBox.setHgrow(left, Priority.ALWAYS);
         HBox columns = new HBox(left, right);
         columns.getStyleClass().add("sitter-columns");
@@ -62,11 +65,11 @@ public final class SitterView extends BorderPane {
 
     /** Puts the sitter's hands on the first tray. */
     public void takeFocus() {
-        trays.lookupAll(".sitter-deed").stream().findFirst().ifPresent(Node::requestFocus);
+        deeds().findFirst().ifPresent(Node::requestFocus);
     }
 
     private void show() {
-        boolean hadFocus = getScene() != null && trays.getChildren().stream().anyMatch(Node::isFocusWithin);
+        Optional<Object> focused = deeds().filter(Node::isFocused).findFirst().map(Node::getUserData);
         List<Node> rows = model.trays().stream().map(this::row).toList();
         trays.getChildren().setAll(rows);
         if (rows.isEmpty()) {
@@ -74,9 +77,22 @@ public final class SitterView extends BorderPane {
                     .add(Words.wrapped(Words.muted("No tray holds animals. There is nothing to look after.")));
         }
         side.getChildren().setAll(call(), list("What to do", SitterWords.TO_DO), list("Never", SitterWords.NEVER));
-        if (hadFocus) {
+        refocus(focused);
+    }
+
+    /** The hand stays where it was: a second press is never another tray's. */
+    private void refocus(Optional<Object> focused) {
+        if (focused.isPresent()) {
+            deeds().filter(deed -> focused.get().equals(deed.getUserData()))
+                    .findFirst()
+                    .ifPresent(Node::requestFocus);
+        } else if (getScene() != null && getScene().getFocusOwner() == null) {
             takeFocus();
         }
+    }
+
+    private Stream<Node> deeds() {
+        return trays.lookupAll(".sitter-deed").stream();
     }
 
     private Node row(SitterTray tray) {
@@ -90,17 +106,18 @@ public final class SitterView extends BorderPane {
             words.getChildren().add(Words.strong("Today: " + tray.done()));
         }
         HBox.setHgrow(words, Priority.ALWAYS);
-        Button dead = deed("One dead", tray.tray() + ", one animal found dead", () -> model.dead(tray));
+        Button dead = deed(tray, "One dead", "one animal found dead", () -> model.dead(tray));
         dead.setDisable(tray.view().alive() == 0);
-        Button water = deed("Water given", tray.tray() + ", water given", () -> model.watered(tray));
+        Button water = deed(tray, "Water given", "water given", () -> model.watered(tray));
         HBox row = new HBox(words, dead, water);
         row.getStyleClass().addAll("card", "sitter-row");
         return row;
     }
 
-    private static Button deed(String word, String accessible, Runnable action) {
+    private static Button deed(SitterTray tray, String word, String accessible, Runnable action) {
         Button button = Buttons.secondary(word, action);
-        button.setAccessibleText(accessible);
+        button.setAccessibleText(tray.tray() + ", " + accessible);
+        button.setUserData(List.of(tray.view().brood(), tray.tray(), word));
         button.getStyleClass().add("sitter-deed");
         return button;
     }
