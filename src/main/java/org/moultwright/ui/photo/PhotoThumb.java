@@ -8,8 +8,8 @@ import org.moultwright.domain.PhotoNote;
 
 /** A small photo that opens large. */
 final class PhotoThumb extends Button {
-    private static final double WIDTH = 68;
-    private static final double HEIGHT = 52;
+    private static final double WIDTH = 56;
+    private static final double HEIGHT = 42;
 
     PhotoThumb(PhotoNote photo, PhotoDesk desk, Runnable open) {
         ImageView picture = new ImageView();

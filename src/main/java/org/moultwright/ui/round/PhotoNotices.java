@@ -6,6 +6,9 @@ import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
@@ -17,7 +20,7 @@ import org.moultwright.ui.control.Words;
 final class PhotoNotices extends VBox {
     private final TrayPhotos photos;
     private final String tray;
-    private final Banner offer = new Banner(Tone.ACCENT);
+    private final Label question = Words.strong("");
 
     /** Kept, for only a weak hand holds it: what is offered outlives this sheet. */
     private final InvalidationListener showOffer = changed -> showOffer();
@@ -32,9 +35,14 @@ final class PhotoNotices extends VBox {
         problem.sentenceProperty().bind(photos.problemProperty());
         Button attach = Buttons.secondary("Attach", photos::attachOffered);
         attach.setGraphic(new KeyCap("A"));
-        offer.setActions(attach, Buttons.plain("No", photos::declineOffered));
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox offer = new HBox(question, gap, attach, Buttons.plain("No", photos::declineOffered));
+        offer.getStyleClass().addAll("banner", Tone.ACCENT.styleClass(), "photo-offer");
+        offer.managedProperty().bind(question.textProperty().isNotEmpty());
+        offer.visibleProperty().bind(offer.managedProperty());
         // As wide as the sheet, however long the sentence.
-        List.of(offer, problem).forEach(banner -> banner.setPrefWidth(0));
+        problem.setPrefWidth(0);
         managedProperty()
                 .bind(news.managedProperty().or(offer.managedProperty()).or(problem.managedProperty()));
         getChildren().addAll(news, offer, problem);
@@ -44,12 +52,11 @@ final class PhotoNotices extends VBox {
 
     private void showOffer() {
         List<Path> pictures = photos.offered().get();
-        offer.sentenceProperty()
-                .set(
-                        switch (pictures.size()) {
-                            case 0 -> "";
-                            case 1 -> "A new picture: of %s?".formatted(tray);
-                            default -> "%d new pictures: of %s?".formatted(pictures.size(), tray);
-                        });
+        question.setText(
+                switch (pictures.size()) {
+                    case 0 -> "";
+                    case 1 -> "A new picture: of %s?".formatted(tray);
+                    default -> "%d new pictures: of %s?".formatted(pictures.size(), tray);
+                });
     }
 }

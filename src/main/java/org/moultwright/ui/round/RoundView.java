@@ -29,7 +29,6 @@ final class RoundView extends VBox {
     private final NoteArea note = new NoteArea("note", "Anything else worth knowing.");
     private final Button done;
     private Optional<SheetView> shown = Optional.empty();
-    private Optional<PhotosCard> photos = Optional.empty();
 
     RoundView(RoundViewModel model) {
         this.model = model;
@@ -64,7 +63,7 @@ final class RoundView extends VBox {
 
     /** Opens the newest photo of the open tray large. */
     void openPhotos() {
-        photos.ifPresent(PhotosCard::open);
+        shown.ifPresent(view -> view.photos().open());
     }
 
     private void build() {
@@ -101,9 +100,7 @@ final class RoundView extends VBox {
         Card noteCard = new Card(title, note);
         VBox.setVgrow(note, Priority.ALWAYS);
         VBox.setVgrow(noteCard, Priority.ALWAYS);
-        PhotosCard photosCard = new PhotosCard(model.photos(), sheet);
-        photos = Optional.of(photosCard);
-        side.getChildren().setAll(new MouldCard(sheet), CareCard.of(sheet), photosCard, noteCard, done);
+        side.getChildren().setAll(new MouldCard(sheet), CareCard.of(sheet), noteCard, done);
     }
 
     private static Node empty() {

@@ -76,7 +76,7 @@ public final class SitterView extends BorderPane {
             trays.getChildren()
                     .add(Words.wrapped(Words.muted("No tray holds animals. There is nothing to look after.")));
         }
-        side.getChildren().setAll(call(), list("What to do", SitterWords.TO_DO), list("Never", SitterWords.NEVER));
+        side.getChildren().setAll(call(), list("Never", SitterWords.NEVER), list("What to do", SitterWords.TO_DO));
         refocus(focused);
     }
 

@@ -7,6 +7,7 @@ import java.util.UUID;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
+import javafx.scene.layout.StackPane;
 import org.moultwright.document.IcsCalendarFiles;
 import org.moultwright.document.PdfSitterSheets;
 import org.moultwright.task.InlineRunner;
@@ -59,12 +60,12 @@ public final class TakeAlongPictures {
         plans.keep(plans.settings().withPhone("+351 000 000 000, or text"));
         SitterView view = new SitterView(sitter(RoomFixture.room(), plans));
         ((Button) view.lookup(".sitter-keeper")).fire();
-        return view;
+        return new StackPane(view);
     }
 
     /** The same where nothing is to be looked after and nobody to call. */
     public static Parent sittingInAnEmptyRoom() {
-        return new SitterView(sitter(RoomView.EMPTY, ChosenPlans.usual()));
+        return new StackPane(new SitterView(sitter(RoomView.EMPTY, ChosenPlans.usual())));
     }
 
     static SitterViewModel sitter(RoomView room, PlanChoices plans) {

@@ -3,37 +3,34 @@ package org.moultwright.ui.round;
 import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.VBox;
 import org.moultwright.domain.PhotoNote;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.photo.PhotoStrip;
 
-/** The photos of the open tray. */
-final class PhotosCard extends VBox {
-    /** As many as the side has room for. */
+/** The photos of the open tray, beside its name; how to attach one where there is none. */
+final class SheetPhotos extends HBox {
+    /** As many as have room beside the facts of a tray. */
     private static final int MOST = 2;
-
-    private static final String HOW = "drop, or Ctrl + V";
 
     private final OpenSheet sheet;
     private final PhotoStrip strip;
-    private final Label count = Words.caption("");
+    private final Label words = Words.caption("");
 
-    PhotosCard(TrayPhotos photos, OpenSheet sheet) {
+    SheetPhotos(TrayPhotos photos, OpenSheet sheet) {
         this.sheet = sheet;
         this.strip = new PhotoStrip(photos.desk(), MOST);
-        HBox title = new HBox(Words.cardTitle("Photos"), new KeyCap("P"), count);
-        title.getStyleClass().add("key-hint");
+        KeyCap key = new KeyCap("P");
         strip.managedProperty().bind(strip.visibleProperty());
-        getStyleClass().add("card");
-        setMinHeight(USE_PREF_SIZE);
-        getChildren().addAll(title, strip);
+        key.visibleProperty().bind(strip.visibleProperty());
+        key.managedProperty().bind(strip.visibleProperty());
+        getStyleClass().add("photo-strip");
+        getChildren().addAll(words, strip, key);
         sheet.fields().factsProperty().addListener(changed -> show());
         show();
     }
 
-    /** Opens the newest photo large, where there is one. */
+    /** Opens the newest large, where there is one. */
     void open() {
         strip.openFirst();
     }
@@ -42,6 +39,10 @@ final class PhotosCard extends VBox {
         List<PhotoNote> all = TrayPhotos.of(sheet.facts());
         strip.show(all);
         strip.setVisible(!all.isEmpty());
-        count.setText(all.isEmpty() ? HOW : all.size() > MOST ? all.size() + " in all" : "");
+        if (all.isEmpty()) {
+            words.setText("drop a photo, or Ctrl + V");
+        } else {
+            words.setText(all.size() > MOST ? all.size() + " photos" : "");
+        }
     }
 }
