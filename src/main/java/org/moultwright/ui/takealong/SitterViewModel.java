@@ -80,7 +80,10 @@ public final class SitterViewModel {
                     desk.mode().handOver();
                     return Optional.empty();
                 },
-                deed -> isSitting.set(true));
+                deed -> {
+                    isSitting.set(true);
+                    read();
+                });
     }
 
     void keeperTakesItBack() {
@@ -138,7 +141,11 @@ public final class SitterViewModel {
         });
     }
 
+    /** Nobody looks while the keeper has the desk. */
     private void read() {
+        if (!isSitting.get()) {
+            return;
+        }
         LocalDate today = desk.days().date(desk.clock().instant());
         Instant from = today.atStartOfDay(desk.days().zone()).toInstant();
         Instant to = today.plusDays(1).atStartOfDay(desk.days().zone()).toInstant();

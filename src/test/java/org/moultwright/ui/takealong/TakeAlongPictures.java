@@ -58,14 +58,18 @@ public final class TakeAlongPictures {
     public static Parent sitting() {
         PlanChoices plans = ChosenPlans.usual();
         plans.keep(plans.settings().withPhone("+351 000 000 000, or text"));
-        SitterView view = new SitterView(sitter(RoomFixture.room(), plans));
+        SitterViewModel sitter = sitter(RoomFixture.room(), plans);
+        sitter.handOver();
+        SitterView view = new SitterView(sitter);
         ((Button) view.lookup(".sitter-keeper")).fire();
         return new StackPane(view);
     }
 
     /** The same where nothing is to be looked after and nobody to call. */
     public static Parent sittingInAnEmptyRoom() {
-        return new StackPane(new SitterView(sitter(RoomView.EMPTY, ChosenPlans.usual())));
+        SitterViewModel sitter = sitter(RoomView.EMPTY, ChosenPlans.usual());
+        sitter.handOver();
+        return new StackPane(new SitterView(sitter));
     }
 
     static SitterViewModel sitter(RoomView room, PlanChoices plans) {
