@@ -32,9 +32,9 @@ public final class SitterViewModel {
     public SitterViewModel(SitterDesk desk) {
         this.desk = desk;
         this.isSitting.set(desk.mode().since().isPresent());
-        desk.room().addListener((observed, before, now) -> read());
-        desk.vocabulary().addListener((observed, before, now) -> read());
-        read();
+        desk.room().addListener((observed, before, now) -> readIfSitting());
+        desk.vocabulary().addListener((observed, before, now) -> readIfSitting());
+        readIfSitting();
     }
 
     /** Whether a sitter has the desk. */
@@ -81,8 +81,8 @@ public final class SitterViewModel {
                     return Optional.empty();
                 },
                 deed -> {
-                    isSitting.set(true);
                     read();
+                    isSitting.set(true);
                 });
     }
 
@@ -142,10 +142,13 @@ public final class SitterViewModel {
     }
 
     /** Nobody looks while the keeper has the desk. */
-    private void read() {
-        if (!isSitting.get()) {
-            return;
+    private void readIfSitting() {
+        if (isSitting.get()) {
+            read();
         }
+    }
+
+    private void read() {
         LocalDate today = desk.days().date(desk.clock().instant());
         Instant from = today.atStartOfDay(desk.days().zone()).toInstant();
         Instant to = today.plusDays(1).atStartOfDay(desk.days().zone()).toInstant();
