@@ -24,6 +24,7 @@ final class SheetPhotos extends HBox {
         strip.managedProperty().bind(strip.visibleProperty());
         key.visibleProperty().bind(strip.visibleProperty());
         key.managedProperty().bind(strip.visibleProperty());
+        words.managedProperty().bind(words.textProperty().isNotEmpty());
         getStyleClass().add("photo-strip");
         getChildren().addAll(words, strip, key);
         sheet.fields().factsProperty().addListener(changed -> show());
