@@ -69,16 +69,20 @@ public final class ShownDesk implements AutoCloseable {
     /** Waits until all of these stand somewhere among the words, whatever stands around them. */
     public void awaitParts(String... parts) {
         for (String part : parts) {
-            awaitHolds(() -> String.join("\n", words()).contains(part));
+            awaitOrTell(() -> String.join("\n", words()).contains(part));
         }
     }
 
     /** Waits until something holds, asked on the toolkit's thread; says what is on screen where it never does. */
     public void awaitHolds(Supplier<Boolean> condition) {
+        awaitOrTell(() -> ToolkitThread.ask(condition));
+    }
+
+    private void awaitOrTell(Callable<Boolean> condition) {
         try {
-            await(() -> ToolkitThread.ask(condition));
+            await(condition);
         } catch (TimeoutException late) {
-            assertThat(ToolkitThread.ask(() -> stage.getScene().getFocusOwner() + "\n" + String.join("\n", words())))
+            assertThat(focused() + "\n" + String.join("\n", words()))
                     .as("what is on screen")
                     .isEmpty();
         }
