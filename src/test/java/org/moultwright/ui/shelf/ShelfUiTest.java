@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.function.Supplier;
-import javafx.geometry.Point2D;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -18,11 +16,9 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.boot.DeskRoom;
 import org.moultwright.boot.ShownDesk;
-import org.moultwright.ui.ToolkitThread;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 /** The shelf of the demo room in the whole window, by keyboard. */
 @ExtendWith(ApplicationExtension.class)
@@ -61,20 +57,6 @@ class ShelfUiTest {
     }
 
     @Test
-    void whereATrayCannotBeCarriedIsSaid(FxRobot robot) {
-        carry(robot, "A1", "A2");
-        awaitWords("A2 is a tray; nothing stands inside one. Choose a box, an incubator, a rack or a room.");
-    }
-
-    @Test
-    void aTrayIsCarriedToAnotherBoxByHand(FxRobot robot) {
-        carry(robot, "A1", "box 2");
-        awaitWords("A1 moved into box 2.", "in box 2 since 3 May");
-        robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
-        awaitWords("Taken back: A1 moved into box 2.", "in box 1 since 25 March");
-    }
-
-    @Test
     void aMoveIsTakenFurtherAtOnce(FxRobot robot) {
         awaitFocus("A1, tray, in box 1");
         robot.type(KeyCode.M).write("box 2").type(KeyCode.ENTER);
@@ -106,22 +88,6 @@ class ShelfUiTest {
                 .flatMap(list -> ((ListView<?>) list).getItems().stream())
                 .anyMatch(target ->
                         target instanceof Targets.Target place && place.title().equals("box 1"));
-    }
-
-    private void carry(FxRobot robot, String code, String to) {
-        WaitForAsyncUtils.waitForFxEvents();
-        robot.drag(middleOf(code)).dropTo(middleOf(to));
-    }
-
-    /** Cards are made anew as the shelf is read, so that a place on screen is asked for and no node. */
-    private Point2D middleOf(String code) {
-        return ToolkitThread.ask(() -> stage.getScene().getRoot().lookupAll(".shelf-cell .label").stream()
-                .filter(Label.class::isInstance)
-                .map(Label.class::cast)
-                .filter(label -> label.getText().equals(code))
-                .map(label -> label.localToScreen(label.getWidth() / 2, label.getHeight() / 2))
-                .findFirst()
-                .orElseThrow());
     }
 
     @Test
