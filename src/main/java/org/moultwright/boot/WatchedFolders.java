@@ -24,7 +24,12 @@ final class WatchedFolders implements BroodFolders {
     public FolderContent read(Path folder) {
         FolderContent content = folders.read(folder);
         progress.requireGoingOn();
-        return new FolderContent(content.record(), watched(content.readings()), content.problems(), content.notices());
+        return new FolderContent(
+                content.record(),
+                watched(content.readings()),
+                content.problems(),
+                content.notices(),
+                content.pictures());
     }
 
     @Override

@@ -29,6 +29,7 @@ import org.moultwright.domain.Brood;
 import org.moultwright.exchange.DelimitedReadings;
 import org.moultwright.exchange.DraftsFile;
 import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.exchange.SitterFile;
 import org.moultwright.exchange.TimingsFile;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
@@ -77,6 +78,8 @@ import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ShellView;
 import org.moultwright.ui.shell.ShellViewModel;
 import org.moultwright.ui.shell.TopLineReader;
+import org.moultwright.ui.takealong.SitterDesk;
+import org.moultwright.ui.takealong.SitterViewModel;
 import org.moultwright.ui.takealong.TakeAlong;
 import org.moultwright.ui.takealong.TakeAlongDesk;
 import org.moultwright.ui.theme.Appearance;
@@ -97,6 +100,9 @@ import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.ScoreForecasts;
 import org.moultwright.workflow.ShareTrays;
+import org.moultwright.workflow.SitterDeeds;
+import org.moultwright.workflow.SitterMode;
+import org.moultwright.workflow.SittersBook;
 import org.moultwright.workflow.StateBelief;
 import org.moultwright.workflow.TakeInFolders;
 import org.moultwright.workflow.TakeInReadings;
@@ -114,6 +120,8 @@ final class Workbench implements AutoCloseable {
     private static final String SHEETS_BEGUN = ".sheets";
 
     private static final String FORMS_BEGUN = ".forms";
+
+    private static final String SITTER = ".sitter";
 
     private static final String PROFILES = "profiles";
 
@@ -156,6 +164,9 @@ final class Workbench implements AutoCloseable {
     private final DayWords days;
     private final DeskWatch watch;
     private final DeskIntake beside;
+    private final SitterMode sitterMode;
+    private final SitterViewModel sitter;
+    private final PhotoParts photos;
 
     /** The demo room listens to nothing of this machine. */
     private final KnownLines known;
@@ -167,6 +178,8 @@ final class Workbench implements AutoCloseable {
 
     private final List<Screen> screens;
     private final ShellView view;
+    private final PlanChoices plans;
+    private final Parent whole;
 
     /**
      * @param store what it shows and keeps; closed with the desk
@@ -195,7 +208,8 @@ final class Workbench implements AutoCloseable {
         this.assumed = ownTimings.load();
         this.forecaster = new Forecaster(assumed.timings());
         this.prepared = new PreparedForecasts(forecaster);
-        BroodBook book = new CalibratedBook(store.book(), store.climate());
+        this.sitterMode = new SitterMode(new SitterFile(store.beside(SITTER), clock), clock);
+        BroodBook book = new SittersBook(new CalibratedBook(store.book(), store.climate()), sitterMode);
         this.room = new Room(book, store.readings(), new KeptForecasts(prepared, store.forecasts()));
         List<Brood> broods = book.broods();
         this.days = new DayWords(zoneOf(broods));
@@ -226,6 +240,15 @@ final class Workbench implements AutoCloseable {
                         new ClimateParts.Runners(runner, keeper, this::lineRunner)),
                 appearance.paletteProperty(),
                 writeIn.menu());
+        this.photos = new PhotoParts(
+                store.photos(),
+                book,
+                settings.settingsProperty().map(chosen -> chosen.desk().photoFolder()),
+                clock,
+                days,
+                toolkit);
+        this.plans = new PlanChoices(settings.settingsProperty().map(Settings::plans), settings::choose);
+        this.sitter = new SitterViewModel(sitterDesk(book));
         this.screens = screens(book, writeIn);
         this.view = new ShellView(
                 shell,
@@ -236,13 +259,14 @@ final class Workbench implements AutoCloseable {
                         () -> new SettingsScreen(settings, reach, command -> new AlarmCommand(command).tryOut())),
                 new DeedsSheet(
                         new DeedsDesk(new UndoDeed(book, clock, UUID::randomUUID), this::takenBack, keeper, days)));
+        this.whole = new SitterParts(sitter, view, this::putHandsBack);
         if (broods.isEmpty()) {
             open(WHERE_BROODS_COME_IN);
         }
     }
 
     Parent view() {
-        return view;
+        return whole;
     }
 
     Appearance appearance() {
@@ -296,12 +320,20 @@ final class Workbench implements AutoCloseable {
         lineRunners.forEach(each -> each.finish(LONGEST_ENDING));
         watch.close();
         beside.close();
+        photos.close();
         runner.close();
         keeper.finish(LONGEST_ENDING);
         typed.finish(LONGEST_ENDING);
         intake.close();
         whatIf.close();
         store.close();
+    }
+
+    private void putHandsBack() {
+        screens.stream()
+                .filter(screen ->
+                        screen.name().id().equals(shell.currentProperty().get()))
+                .forEach(Screen::shown);
     }
 
     private void takenBack() {
@@ -339,7 +371,6 @@ final class Workbench implements AutoCloseable {
         ScoreForecasts scores = new ScoreForecasts(book, store.readings(), store.forecasts(), forecaster::forecast);
         RecordRound record = new RecordRound(book, clock, ids);
         PotSlings potSlings = new PotSlings(book, clock, ids);
-        PlanChoices plans = new PlanChoices(settings.settingsProperty().map(Settings::plans), settings::choose);
         return List.of(
                 new RoundScreen(new RoundDesk(
                         roundRoom,
@@ -352,7 +383,8 @@ final class Workbench implements AutoCloseable {
                         days,
                         words,
                         begun(DraftsFile.ofSheets(store.beside(SHEETS_BEGUN)), "sheets"),
-                        new TallyNotes())),
+                        new TallyNotes(),
+                        photos.desk())),
                 new LaterScreen(
                         BroodsScreen.NAME,
                         () -> BroodsScreen.of(
@@ -365,7 +397,8 @@ final class Workbench implements AutoCloseable {
                                         keeper,
                                         clock,
                                         days,
-                                        words),
+                                        words,
+                                        photos.desk()),
                                 palette)),
                 new LaterScreen(
                         ShelfScreen.NAME,
@@ -375,15 +408,14 @@ final class Workbench implements AutoCloseable {
                                 new ArrangeShelf(book, clock, ids),
                                 new ShareTrays(book, clock, ids),
                                 undo,
-                                new PdfLabelPrinter(),
-                                new PdfFileDialog(this::window, HOME)::choose,
+                                labelDesk(),
                                 keeper,
                                 shell,
                                 clock,
                                 days,
                                 words))),
                 new LaterScreen(ClimateScreen.NAME, () -> writeIn.over(climate.screen())),
-                new LaterScreen(ForecastScreen.NAME, () -> forecast(plans, scores, palette)),
+                new LaterScreen(ForecastScreen.NAME, () -> forecast(scores, palette)),
                 new LaterScreen(
                         PottingScreen.NAME,
                         () -> new PottingScreen(new PottingDesk(
@@ -402,6 +434,11 @@ final class Workbench implements AutoCloseable {
                 new LaterScreen(RegisterScreen.NAME, () -> register(book, undo)));
     }
 
+    private LabelDesk labelDesk() {
+        return new LabelDesk(
+                new PdfLabelPrinter(), new PdfFileDialog(this::window, HOME), new SystemPrinter(this::window), keeper);
+    }
+
     private Screen register(BroodBook book, UndoDeed undo) {
         return RegisterScreen.of(new RegisterDesk(
                 roomView,
@@ -410,11 +447,7 @@ final class Workbench implements AutoCloseable {
                 undo,
                 new PdfHandOverSlips(),
                 new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the hand-over slip", "PDF", ".pdf")),
-                new LabelDesk(
-                        new PdfLabelPrinter(),
-                        new PdfFileDialog(this::window, HOME),
-                        new SystemPrinter(this::window),
-                        keeper),
+                labelDesk(),
                 keeper,
                 shell,
                 clock,
@@ -422,8 +455,23 @@ final class Workbench implements AutoCloseable {
                 settings.vocabularyProperty()));
     }
 
-    private Screen forecast(PlanChoices plans, ScoreForecasts scores, ObservableObjectValue<Palette> palette) {
-        TakeAlong takeAlong = takeAlong(plans);
+    private SitterDesk sitterDesk(BroodBook book) {
+        return new SitterDesk(
+                roundRoom,
+                this::readAgain,
+                sitterMode,
+                new SitterDeeds(new RecordRound(book, clock, UUID::randomUUID), clock),
+                new UndoDeed(book, clock, UUID::randomUUID),
+                plans,
+                watch.model(),
+                keeper,
+                clock,
+                days,
+                settings.vocabularyProperty());
+    }
+
+    private Screen forecast(ScoreForecasts scores, ObservableObjectValue<Palette> palette) {
+        TakeAlong takeAlong = takeAlong();
         return takeAlong.over(ForecastScreen.of(
                 new ForecastDesk(
                         roomView, prepared::of, whatIf, scores::byEvent, days, settings.vocabularyProperty(), plans),
@@ -455,7 +503,9 @@ final class Workbench implements AutoCloseable {
                         new OpenSac(book, clock, ids),
                         begun(DraftsFile.ofForms(store.beside(FORMS_BEGUN)), "forms")),
                 new FolderDialog(this::window, HOME),
-                (folder, progress) -> new TakeInFolders(new WatchedFolders(folders, progress), book).takeIn(folder),
+                (folder, progress) -> new TakeInFolders(
+                                new WatchedFolders(folders, progress), book, Optional.of(store.photos()))
+                        .takeIn(folder),
                 intake,
                 demoDoor.map(door -> () -> enter(door)));
     }
@@ -468,7 +518,13 @@ final class Workbench implements AutoCloseable {
                 new WriteClimate(book, store.climate(), clock, ids),
                 undo,
                 files,
-                new TakeInReadings(files, store.bulkReadings(), book, store.climate(), clock, ids),
+                new TakeInReadings(
+                        files,
+                        SittersBook.guarding(store.bulkReadings(), sitterMode),
+                        book,
+                        store.climate(),
+                        clock,
+                        ids),
                 new ReadingFileDialog(this::window, HOME),
                 keeper,
                 intake,
@@ -476,8 +532,8 @@ final class Workbench implements AutoCloseable {
                 days));
     }
 
-    private TakeAlong takeAlong(PlanChoices plans) {
-        return new TakeAlong(new TakeAlongDesk(
+    private TakeAlong takeAlong() {
+        TakeAlongDesk desk = new TakeAlongDesk(
                 roomView,
                 plans,
                 new IcsCalendarFiles(),
@@ -487,7 +543,8 @@ final class Workbench implements AutoCloseable {
                 keeper,
                 clock,
                 days,
-                settings.vocabularyProperty()));
+                settings.vocabularyProperty());
+        return new TakeAlong(desk, sitter);
     }
 
     private void enter(DemoDoor door) {

@@ -22,6 +22,7 @@ import java.util.function.Function;
  * @param runUp what led to the sac
  * @param extremes what thermometers that remember their lowest and highest told of containers
  * @param potEvents what happened to the animals in pots
+ * @param photos photos of its trays
  */
 public record BroodRecord(
         Brood brood,
@@ -36,7 +37,8 @@ public record BroodRecord(
         List<Pot> pots,
         List<RunUpEvent> runUp,
         List<Extremes> extremes,
-        List<PotEvent> potEvents) {
+        List<PotEvent> potEvents,
+        List<PhotoNote> photos) {
 
     public BroodRecord {
         checks = List.copyOf(checks);
@@ -50,9 +52,13 @@ public record BroodRecord(
         runUp = List.copyOf(runUp);
         extremes = List.copyOf(extremes);
         potEvents = List.copyOf(potEvents);
+        photos = List.copyOf(photos);
     }
 
-    /** A brood around which no lowest and highest were written down, nor anything of its pots since they were filled. */
+    /**
+     * A brood around which no lowest and highest were written down, nor anything of its pots since they were filled, and
+     * of which there is no photo.
+     */
     public BroodRecord(
             Brood brood,
             Ledger ledger,
@@ -77,6 +83,7 @@ public record BroodRecord(
                 care,
                 pots,
                 runUp,
+                List.of(),
                 List.of(),
                 List.of());
     }
@@ -112,7 +119,8 @@ public record BroodRecord(
                 pots,
                 runUp,
                 extremes,
-                potEvents);
+                potEvents,
+                photos);
     }
 
     /** This record with another ledger. */
@@ -130,7 +138,8 @@ public record BroodRecord(
                 pots,
                 runUp,
                 extremes,
-                potEvents);
+                potEvents,
+                photos);
     }
 
     /** This record with other readings. */
@@ -148,7 +157,8 @@ public record BroodRecord(
                 pots,
                 runUp,
                 extremes,
-                potEvents);
+                potEvents,
+                photos);
     }
 
     /** This record with other places: where containers and probes were, and what containers were set to. */
@@ -166,14 +176,15 @@ public record BroodRecord(
                 pots,
                 runUp,
                 extremes,
-                potEvents);
+                potEvents,
+                photos);
     }
 
     /** This record with other probe stays. */
     public BroodRecord withProbeStays(List<ProbeStay> others) {
         return new BroodRecord(
                 brood, ledger, checks, stays, others, setPoints, readings, mould, care, pots, runUp, extremes,
-                potEvents);
+                potEvents, photos);
     }
 
     /** This record with other lowest and highest values. */
@@ -191,7 +202,8 @@ public record BroodRecord(
                 pots,
                 runUp,
                 others,
-                potEvents);
+                potEvents,
+                photos);
     }
 
     /** This record with other events of its pots. */
@@ -209,12 +221,32 @@ public record BroodRecord(
                 pots,
                 runUp,
                 extremes,
+                others,
+                photos);
+    }
+
+    /** This record with other photos. */
+    public BroodRecord withPhotos(List<PhotoNote> others) {
+        return new BroodRecord(
+                brood,
+                ledger,
+                checks,
+                stays,
+                probeStays,
+                setPoints,
+                readings,
+                mould,
+                care,
+                pots,
+                runUp,
+                extremes,
+                potEvents,
                 others);
     }
 
     /**
-     * What was written of this brood up to and including an instant: later entries, looks, notes, pots, events of pots,
-     * readings, stays and lowest and highest values are left out, and a span that ended later counts as still open.
+     * What was written of this brood up to and including an instant: later entries, looks, notes, photos, pots, events of
+     * pots, readings, stays and lowest and highest values are left out, and a span that ended later counts as still open.
      */
     public BroodRecord until(Instant instant) {
         Map<String, ReadingSeries> known = new HashMap<>();
@@ -249,7 +281,8 @@ public record BroodRecord(
                 upTo(instant, pots, Pot::potted),
                 upTo(instant, runUp, RunUpEvent::at),
                 upTo(instant, extremes, Extremes::to),
-                upTo(instant, potEvents, PotEvent::at));
+                upTo(instant, potEvents, PotEvent::at),
+                upTo(instant, photos, PhotoNote::at));
     }
 
     private static <T> List<T> upTo(Instant instant, List<T> rows, Function<T, Instant> time) {

@@ -9,6 +9,7 @@ import org.moultwright.domain.Check;
 import org.moultwright.domain.Extremes;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.MouldNote;
+import org.moultwright.domain.PhotoNote;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.ProbeStay;
@@ -29,7 +30,8 @@ record BroodRows(
         List<Pot> pots,
         List<RunUpEvent> runUp,
         List<Extremes> extremes,
-        List<PotEvent> potEvents) {
+        List<PotEvent> potEvents,
+        List<PhotoNote> photos) {
 
     BroodRecord of(Brood brood, Reconciliation reconciliation) {
         return new BroodRecord(
@@ -45,6 +47,7 @@ record BroodRows(
                 pots,
                 runUp,
                 extremes,
-                potEvents);
+                potEvents,
+                photos);
     }
 }

@@ -2,13 +2,9 @@ package org.moultwright.exchange;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import org.moultwright.workflow.DocumentException;
@@ -68,24 +64,11 @@ public final class DraftsFile<T> implements Drafts<T> {
             if (drafts.isEmpty()) {
                 Files.deleteIfExists(file);
             } else {
-                Path fresh = file.resolveSibling(file.getFileName() + ".new");
-                force(fresh, form.print(drafts));
-                Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+                WholeFile.write(file, form.print(drafts));
             }
         } catch (IOException e) {
             throw new DocumentException(
                     DocumentException.Reason.WRITE_FAILED, file + " cannot be written: " + e.getMessage() + ".", e);
-        }
-    }
-
-    private static void force(Path target, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(
-                target, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
-            ByteBuffer rest = ByteBuffer.wrap(bytes);
-            while (rest.hasRemaining()) {
-                channel.write(rest);
-            }
-            channel.force(true);
         }
     }
 

@@ -21,6 +21,7 @@ import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Check;
 import org.moultwright.domain.Look;
+import org.moultwright.domain.PhotoNote;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Reconciliation;
 import org.moultwright.domain.Stage;
@@ -41,7 +42,9 @@ final class FolderReader {
             "pots.csv",
             PotTables.EVENTS_FILE,
             "runup.csv",
-            "extremes.csv");
+            "extremes.csv",
+            PhotoRows.FILE,
+            PhotoRows.PICTURES);
 
     private final FolderFiles files;
     private final Problems problems;
@@ -72,7 +75,8 @@ final class FolderReader {
                 values(PotTables.POTS, pots::codes),
                 values(NoteTables.runUp(ids), events -> {}),
                 values(PlaceTables.EXTREMES, places::extremes),
-                values(PotTables.events(ids), pots::events));
+                values(PotTables.events(ids), pots::events),
+                photos(ids));
         accounts.refuseUnknown(rows);
         places.noticeUnknown(rows);
         checkReadings(rows.probeStays());
@@ -83,6 +87,11 @@ final class FolderReader {
         List<Placed<T>> rows = tables.all(table);
         check.accept(rows);
         return table.sorted(rows.stream().map(Placed::value).toList());
+    }
+
+    private List<PhotoNote> photos(RowIds ids) {
+        Table<PhotoNote> table = PhotoRows.table(ids);
+        return table.sorted(PhotoRows.withPictures(tables.all(table), files, problems));
     }
 
     private void noticeUnknownFiles() throws IOException {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Check;
 import org.moultwright.domain.LedgerEntry;
+import org.moultwright.domain.PhotoNote;
 import org.moultwright.domain.Pot;
 import org.moultwright.workflow.ReadingSource;
 
@@ -27,17 +29,20 @@ import org.moultwright.workflow.ReadingSource;
  */
 final class FolderWriter {
     private final Path folder;
+    private final Pictures pictures;
 
-    private FolderWriter(Path folder) {
+    private FolderWriter(Path folder, Pictures pictures) {
         this.folder = folder;
+        this.pictures = pictures;
     }
 
-    static void write(BroodRecord record, ReadingSource readings, Path target) throws IOException {
+    /** @param pictures where the picture of a photo is; a photo whose picture is nowhere is left out */
+    static void write(BroodRecord record, ReadingSource readings, Pictures pictures, Path target) throws IOException {
         requireFree(target);
         Path beside = target.toAbsolutePath().normalize().resolveSibling(".writing-" + UUID.randomUUID());
         Files.createDirectories(beside);
         try {
-            new FolderWriter(beside).writeAll(record, readings);
+            new FolderWriter(beside, pictures).writeAll(record, readings);
             Files.deleteIfExists(target);
             Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);
         } finally {
@@ -64,7 +69,22 @@ final class FolderWriter {
         table(PotTables.events(unused), record.potEvents());
         table(NoteTables.runUp(unused), record.runUp());
         table(PlaceTables.extremesOf(record.extremes()), record.extremes());
+        photos(unused, record.photos());
         readings(readings);
+    }
+
+    private void photos(RowIds unused, List<PhotoNote> photos) throws IOException {
+        List<PhotoNote> there = photos.stream()
+                .filter(photo -> pictures.find(photo.file()).isPresent())
+                .toList();
+        table(PhotoRows.table(unused), there);
+        for (PhotoNote photo : there) {
+            Path target = folder.resolve(PhotoRows.place(photo));
+            Files.createDirectories(target.getParent());
+            if (!Files.exists(target)) {
+                Files.copy(pictures.find(photo.file()).orElseThrow(), target);
+            }
+        }
     }
 
     /** Other programs know no notes on moves, so the column is there only for those who wrote some. */
@@ -124,6 +144,12 @@ final class FolderWriter {
         CSVPrinter printer = new CSVPrinter(writer, CSVFormat.RFC4180);
         printer.printRecord(table.columns());
         return printer;
+    }
+
+    /** Finds the picture of a photo by its name. */
+    @FunctionalInterface
+    interface Pictures {
+        Optional<Path> find(String file);
     }
 
     private static void requireFree(Path target) throws IOException {

@@ -14,21 +14,32 @@ import org.moultwright.store.file.FileInTheMaking;
  * copy it. No file that is there already is ever written over.
  */
 final class Backup {
+    /** Pictures stay where they are while tables change. */
+    private static final Beside NOTHING_BESIDE = () -> {};
+
     private Backup() {}
 
-    /** Copies an open store while others go on using it, and makes sure the copy can be opened. */
-    static void of(H2Transactions store, Path target) {
+    /**
+     * Copies an open store while others go on using it, and makes sure the copy can be opened.
+     *
+     * @param photos copies what belongs to it beside it, before there is a copy it could be missed at
+     */
+    static void of(H2Transactions store, Path target, Beside photos) {
         write(target, copy -> {
             try (FileInTheMaking zip = FileInTheMaking.of(target)) {
                 store.alone(handle -> zipped(handle, zip.path()));
                 unzip(zip.path(), copy);
+                photos.copy();
             }
         });
     }
 
     /** Copies a closed store or backup, and makes sure the copy can be opened. */
-    static void ofClosed(Path source, Path target) {
-        write(target, copy -> Files.copy(source, copy));
+    static void ofClosed(Path source, Path target, Beside photos) {
+        write(target, copy -> {
+            Files.copy(source, copy);
+            photos.copy();
+        });
     }
 
     /** Copies a closed store beside itself before its tables are changed, unless the same copy is there already. */
@@ -41,7 +52,7 @@ final class Backup {
             }
             target = file.resolveSibling(name + "-" + i);
         }
-        ofClosed(file, target);
+        ofClosed(file, target, NOTHING_BESIDE);
         return target;
     }
 
@@ -72,6 +83,12 @@ final class Backup {
             }
             Files.copy(in, copy);
         }
+    }
+
+    /** Copies what lies beside a store. */
+    @FunctionalInterface
+    interface Beside {
+        void copy() throws IOException;
     }
 
     /** Writes a copy to a file that is not there yet. */

@@ -13,6 +13,7 @@ import org.h2.mvstore.MVStoreException;
 import org.jdbi.v3.core.JdbiException;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.store.StoreException.Reason;
+import org.moultwright.store.file.FullDisk;
 
 /** Turns what the database and the disk throw into what the store promises to throw. */
 final class Faults {
@@ -50,7 +51,7 @@ final class Faults {
     }
 
     static boolean isDiskFull(Throwable thrown) {
-        return isCausedBy(thrown, Faults::saysDiskFull);
+        return isCausedBy(thrown, FullDisk::isSaidBy);
     }
 
     static boolean isLocked(Throwable thrown) {
@@ -83,12 +84,6 @@ final class Faults {
                 .flatMap(words -> words.lines().findFirst())
                 .orElse("no reason given");
         return new StoreException(Reason.FAILED, "The store could not do its work: " + said + ".", thrown);
-    }
-
-    private static boolean saysDiskFull(Throwable cause) {
-        String said = String.valueOf(cause.getMessage());
-        return cause instanceof IOException
-                && (said.contains("No space left") || said.contains("not enough space") || said.contains("quota"));
     }
 
     /** What the one who noticed first said; those above repeat it with all they were doing. */

@@ -13,6 +13,8 @@ import org.moultwright.store.climate.H2ClimateBook;
 import org.moultwright.store.file.DiskRoom;
 import org.moultwright.store.file.OwnerNote;
 import org.moultwright.store.forecast.H2ForecastArchive;
+import org.moultwright.store.photo.PhotoCopies;
+import org.moultwright.store.photo.PhotoFolder;
 import org.moultwright.store.reading.Arrivals;
 import org.moultwright.store.reading.H2ReadingLog;
 import org.moultwright.store.reading.ProbeSensors;
@@ -23,6 +25,7 @@ import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.BulkReadings;
 import org.moultwright.workflow.ClimateBook;
 import org.moultwright.workflow.ForecastArchive;
+import org.moultwright.workflow.PhotoFiles;
 import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ReadingLog;
 import org.moultwright.workflow.TakenBeside;
@@ -118,6 +121,16 @@ public final class H2Store implements AutoCloseable {
         return new H2ForecastArchive(transactions);
     }
 
+    /** The pictures of photos, in a folder beside the store. */
+    public PhotoFiles photos() {
+        return new PhotoFolder(photosOf(file));
+    }
+
+    /** Where the pictures of a store, or of a backup, are. */
+    static Path photosOf(Path store) {
+        return store.resolveSibling(store.getFileName() + ".photos");
+    }
+
     /** Takes in what loggers have left beside this store, each reading once, and says what that was. */
     public List<TakenBeside> takeInSpools() {
         try {
@@ -134,22 +147,24 @@ public final class H2Store implements AutoCloseable {
 
     /** Reads the whole store and says what in it does not hold. */
     public StoreReport check() {
-        return transactions.read(StoreCheck::of);
+        return transactions.read(handle -> StoreCheck.of(handle, photosOf(file)));
     }
 
     /**
-     * Copies this store, while it is in use, to a file that is not there yet, and makes sure the copy can be
-     * opened. A backup is itself a store.
+     * Copies this store, while it is in use, to a file that is not there yet, with the pictures of its photos, and makes
+     * sure the copy can be opened. A backup is itself a store.
      */
     public void backup(Path target) {
-        Backup.of(transactions, target.toAbsolutePath().normalize());
+        Path copy = target.toAbsolutePath().normalize();
+        Backup.of(transactions, copy, () -> PhotoCopies.copy(photosOf(file), photosOf(copy)));
     }
 
-    /** Copies a backup to a file that is not there yet, and makes sure the copy can be opened. */
+    /** Copies a backup, with its pictures, to a file that is not there yet, and makes sure the copy can be opened. */
     public static void restore(Path backup, Path target) {
         Path source = backup.toAbsolutePath().normalize();
         StoreGuard.version(source, Migrations.OURS);
-        Backup.ofClosed(source, target.toAbsolutePath().normalize());
+        Path store = target.toAbsolutePath().normalize();
+        Backup.ofClosed(source, store, () -> PhotoCopies.copy(photosOf(source), photosOf(store)));
     }
 
     /** Ends what was begun and lets go of the file. A second time does nothing. */

@@ -1,11 +1,13 @@
 package org.moultwright.store;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.moultwright.store.book.BookAudit;
 import org.moultwright.store.climate.ClimateAudit;
+import org.moultwright.store.photo.PhotoAudit;
 import org.moultwright.store.reading.ReadingAudit;
 import org.moultwright.store.sql.Problem;
 
@@ -28,6 +30,8 @@ final class StoreCheck {
             new Reference("pot_event", "brood", "brood", "code"),
             new Reference("pot_event", "deed", "deed", "id"),
             new Reference("pot_event", "pot", "pot", "code"),
+            new Reference("tray_photo", "brood", "brood", "code"),
+            new Reference("tray_photo", "deed", "deed", "id"),
             new Reference("run_up_event", "brood", "brood", "code"),
             new Reference("pull_note", "brood", "brood", "code"),
             new Reference("pull_note", "deed", "deed", "id"),
@@ -61,7 +65,8 @@ final class StoreCheck {
 
     private StoreCheck() {}
 
-    static StoreReport of(Handle handle) {
+    /** @param photos where the pictures of its photos are */
+    static StoreReport of(Handle handle, Path photos) {
         List<Problem> problems = new ArrayList<>();
         int version = version(handle);
         if (version != Migrations.OURS.latest()) {
@@ -76,6 +81,7 @@ final class StoreCheck {
         problems.addAll(book.problems());
         problems.addAll(readings.problems());
         problems.addAll(ClimateAudit.of(handle));
+        problems.addAll(PhotoAudit.of(handle, photos));
         return new StoreReport(version, book.broods(), book.entries(), readings.readings(), problems);
     }
 

@@ -51,6 +51,11 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
         if (event instanceof StoryEvent.Mould mould) {
             return mould(mould.note());
         }
+        if (event instanceof StoryEvent.Photographed photographed) {
+            return photographed.photos() == 1
+                    ? "Photo of " + photographed.tray()
+                    : "%d photos of %s".formatted(photographed.photos(), photographed.tray());
+        }
         if (event instanceof StoryEvent.ProbeSilent silent) {
             return silent(silent);
         }

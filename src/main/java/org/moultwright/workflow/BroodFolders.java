@@ -32,13 +32,25 @@ public interface BroodFolders {
      * @param readings its readings, to be streamed or gathered
      * @param problems what must be mended before it can be taken in, in order of file and line
      * @param notices what was passed over or assumed, and questions left open
+     * @param pictures the pictures of its photos
      */
     record FolderContent(
-            Optional<BroodRecord> record, ReadingSource readings, List<FolderProblem> problems, List<String> notices) {
+            Optional<BroodRecord> record,
+            ReadingSource readings,
+            List<FolderProblem> problems,
+            List<String> notices,
+            Pictures pictures) {
         public FolderContent {
             problems = List.copyOf(problems);
             notices = List.copyOf(notices);
         }
+    }
+
+    /** The pictures in a folder. */
+    @FunctionalInterface
+    interface Pictures {
+        /** The bytes of a photo's picture; may throw {@link java.io.UncheckedIOException}. */
+        byte[] read(String file);
     }
 
     /**

@@ -14,6 +14,7 @@ import org.moultwright.domain.DisplayNote;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.MouldNote;
+import org.moultwright.domain.PhotoNote;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.Require;
 
@@ -64,7 +65,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             ClimateWriting climate,
             List<ContainerMove> moves,
             List<PotChanges> potChanges,
-            SacWriting sac) {
+            SacWriting sac,
+            List<PhotoNote> photos) {
         public static final Content NOTHING = new Content(List.of(), List.of(), List.of(), List.of(), List.of());
 
         public Content {
@@ -79,6 +81,7 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             displays = List.copyOf(displays);
             moves = List.copyOf(moves);
             potChanges = List.copyOf(potChanges);
+            photos = List.copyOf(photos);
         }
 
         /** The rows of a deed about a brood. */
@@ -101,7 +104,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     ClimateWriting.NOTHING,
                     List.of(),
                     List.of(),
-                    SacWriting.NOTHING);
+                    SacWriting.NOTHING,
+                    List.of());
         }
 
         /** What a keeper came to believe of a brood's timing, or of what is to be learned from it. */
@@ -119,7 +123,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     ClimateWriting.NOTHING,
                     List.of(),
                     List.of(),
-                    SacWriting.NOTHING);
+                    SacWriting.NOTHING,
+                    List.of());
         }
 
         /** The rows of a deed about the room's instruments. */
@@ -148,7 +153,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     climate,
                     List.of(),
                     List.of(),
-                    SacWriting.NOTHING);
+                    SacWriting.NOTHING,
+                    List.of());
         }
 
         /** The rows of a deed that moves containers and nothing else. */
@@ -171,7 +177,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     climate,
                     others,
                     potChanges,
-                    sac);
+                    sac,
+                    photos);
         }
 
         /** What happened to pots of any broods, and nothing else. */
@@ -194,7 +201,8 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     climate,
                     moves,
                     others,
-                    sac);
+                    sac,
+                    photos);
         }
 
         /** These rows and what is written of the sac. */
@@ -212,7 +220,32 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
                     climate,
                     moves,
                     potChanges,
-                    other);
+                    other,
+                    photos);
+        }
+
+        /** Photos of trays, and nothing else. */
+        public static Content ofPhotos(List<PhotoNote> photos) {
+            return NOTHING.withPhotos(photos);
+        }
+
+        /** These rows and photos of trays. */
+        public Content withPhotos(List<PhotoNote> others) {
+            return new Content(
+                    entries,
+                    checks,
+                    mould,
+                    care,
+                    pots,
+                    beliefs,
+                    lessons,
+                    calibrations,
+                    displays,
+                    climate,
+                    moves,
+                    potChanges,
+                    sac,
+                    others);
         }
 
         private boolean isOfBrood() {
@@ -221,7 +254,7 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
 
         private boolean isOfRoom() {
             return sac.isNothing()
-                    && Stream.of(entries, checks, mould, care, pots, beliefs, lessons)
+                    && Stream.of(entries, checks, mould, care, pots, beliefs, lessons, photos)
                             .allMatch(List::isEmpty);
         }
 

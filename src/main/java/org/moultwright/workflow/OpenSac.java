@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.moultwright.domain.Account;
+import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Check;
@@ -44,23 +46,58 @@ public final class OpenSac {
                 : Optional.empty();
     }
 
-    /** Keeps an opening; on disk when this returns. */
+    /** Why a brood cannot have been opened then. */
+    public static Optional<String> against(BroodRecord record, Instant at, Instant now) {
+        Brood brood = record.brood();
+        if (at.isAfter(now)) {
+            return Optional.of("That day is yet to come. Write it down then.");
+        }
+        if (brood.laid().filter(laid -> at.isBefore(laid.earliest())).isPresent()) {
+            return Optional.of("That is before the sac was laid.");
+        }
+        return against(record)
+                .or(() -> brood.pulled()
+                        .filter(at::isBefore)
+                        .map(pulled -> brood.code() + " was taken from its mother after that. Write a later day."));
+    }
+
+    /** Why what stands on the shelf now cannot have been opened into then. */
+    private static Optional<String> against(Opening opening, ShelfAt then, ShelfAt now) {
+        return Stream.concat(opening.trays().stream().map(SacTray::code), opening.inside().stream())
+                .filter(code -> then.find(code).isEmpty() && now.find(code).isPresent())
+                .findFirst()
+                .map(code -> code + " was not on the shelf yet then. Write a later day, or choose another.")
+                .or(() -> now.find(opening.brood())
+                        .flatMap(Standing::since)
+                        .filter(since -> since.isAfter(then.at()))
+                        .map(since -> opening.brood() + " was moved on the shelf after that. Write a later day."));
+    }
+
+    /** Keeps an opening of this moment; on disk when this returns. */
     public Deed.Summary open(Opening opening) {
+        return open(opening, clock.instant());
+    }
+
+    /** Keeps an opening of an earlier moment, or of this one; on disk when this returns. */
+    public Deed.Summary open(Opening opening, Instant at) {
         Instant now = clock.instant();
         BroodRecord record = book.find(opening.brood())
                 .orElseThrow(() -> new IllegalArgumentException("There is no brood " + opening.brood() + "."));
-        refuse(against(record));
-        ShelfAt shelf = ShelfAt.of(book, book.shelf(), now);
+        refuse(against(record, at, now));
+        ShelfAt standing = ShelfAt.of(book, book.shelf(), now);
+        ShelfAt shelf = ShelfAt.of(book, book.shelf(), at);
+        refuse(against(opening, shelf, standing));
+        opening.trays().forEach(tray -> refuse(ShareTrays.againstTarget(standing, opening.brood(), "", tray.code())));
         opening.trays().forEach(tray -> refuse(ShareTrays.againstTarget(shelf, opening.brood(), "", tray.code())));
         Deed.Summary summary = new Deed.Summary(ids.get(), opening.brood(), now, opening.brood() + " opened");
         boolean isPulledNow = record.brood().pulled().isEmpty();
-        List<PullNote> pulls = isPulledNow ? List.of(new PullNote(ids.get(), now)) : List.of();
+        List<PullNote> pulls = isPulledNow ? List.of(new PullNote(ids.get(), at)) : List.of();
         Deed.Content content =
-                new Deed.Content(entries(opening, now), checks(opening, now), List.of(), List.of(), List.of());
+                new Deed.Content(entries(opening, at), checks(opening, at), List.of(), List.of(), List.of());
         book.keep(new Deed(
                 summary,
                 Optional.empty(),
-                content.withMoves(moves(opening, shelf, now))
+                content.withMoves(moves(opening, shelf, at))
                         .withSac(new SacWriting(Optional.empty(), pulls, List.of()))));
         return summary;
     }

@@ -144,8 +144,13 @@ public final class Room {
             Map<String, ReadingSeries> readings,
             PastBroods past,
             Optional<BroodForecast> forecast) {
+        /** What dates rest on: neither what happens in pots nor a photo changes any. */
+        private static BroodRecord dated(BroodRecord record) {
+            return record.withPotEvents(List.of()).withPhotos(List.of());
+        }
+
         boolean standsFor(BroodRecord other, BroodRecord whole, PastBroods teaching, Instant now) {
-            return written.withPotEvents(List.of()).equals(other.withPotEvents(List.of()))
+            return dated(written).equals(dated(other))
                     && past == teaching
                     && Duration.between(asOf, now).abs().compareTo(FORECAST_LIFE) < 0
                     && readings.entrySet().stream()

@@ -15,6 +15,7 @@ import org.moultwright.domain.Check;
 import org.moultwright.domain.Ledger;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.MouldNote;
+import org.moultwright.domain.PhotoNote;
 import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.RunUpEvent;
 
@@ -27,10 +28,18 @@ import org.moultwright.domain.RunUpEvent;
 public final class TakeInFolders {
     private final BroodFolders folders;
     private final BroodBook book;
+    private final Optional<PhotoFiles> photos;
 
+    /** Takes in folders without their photos. */
     public TakeInFolders(BroodFolders folders, BroodBook book) {
+        this(folders, book, Optional.empty());
+    }
+
+    /** @param photos where the pictures of photos go; photos are left out where there is none */
+    public TakeInFolders(BroodFolders folders, BroodBook book, Optional<PhotoFiles> photos) {
         this.folders = folders;
         this.book = book;
+        this.photos = photos;
     }
 
     /** Takes in one folder whole. */
@@ -52,9 +61,22 @@ public final class TakeInFolders {
         BroodRecord known = until.map(record.get()::until).orElse(record.get());
         ReadingSource readings =
                 until.map(instant -> until(instant, content.readings())).orElse(content.readings());
-        BroodBook.TakenIn takenIn = book.takeIn(inTheBooksWords(known), readings);
+        BroodRecord withPhotos = known.withPhotos(
+                photos.map(files -> kept(known.photos(), content, files)).orElse(List.of()));
+        BroodBook.TakenIn takenIn = book.takeIn(inTheBooksWords(withPhotos), readings);
         return new Result(
                 folder, Optional.of(known.brood().code()), Optional.of(takenIn), List.of(), content.notices());
+    }
+
+    /** Pictures come first: a photo in the book has its picture. */
+    private static List<PhotoNote> kept(List<PhotoNote> notes, BroodFolders.FolderContent content, PhotoFiles files) {
+        return notes.stream()
+                .map(note -> {
+                    byte[] picture = content.pictures().read(note.file());
+                    return new PhotoNote(
+                            note.id(), note.at(), note.tray(), files.keep(picture, note.file()), note.name());
+                })
+                .toList();
     }
 
     /** The folder's brood, in which each row the book holds already is the book's own row. */
@@ -77,7 +99,8 @@ public final class TakeInFolders {
                 record.pots(),
                 same(record.runUp(), known.runUp(), TakeInFolders::facts),
                 record.extremes(),
-                same(record.potEvents(), known.potEvents(), TakeInFolders::facts));
+                same(record.potEvents(), known.potEvents(), TakeInFolders::facts),
+                same(record.photos(), known.photos(), TakeInFolders::facts));
     }
 
     /** The rows, each replaced by one the book holds with the same facts, as often as it holds one. */
@@ -107,6 +130,10 @@ public final class TakeInFolders {
 
     private static List<Object> facts(CareNote note) {
         return List.of(note.at(), note.tray(), note.what(), note.note());
+    }
+
+    private static List<Object> facts(PhotoNote note) {
+        return List.of(note.at(), note.tray(), note.file(), note.name());
     }
 
     private static List<Object> facts(PotEvent event) {

@@ -101,7 +101,8 @@ public final class FullRoom {
                 potted.pots(),
                 potted.runUp(),
                 potted.extremes(),
-                potted.potEvents());
+                potted.potEvents(),
+                List.of());
     }
 
     /** Eggs with legs, then nymphs, some of which darken. */

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.Optional;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -103,6 +106,37 @@ class SacUiTest {
         assertThat(brood().flatMap(record -> record.brood().pulled())).isPresent();
         assertThat(back.brood(CODE).orElseThrow().forecast().flatMap(BroodForecast::sac))
                 .isPresent();
+    }
+
+    @Test
+    void anOpeningOfAnEarlierDayIsWrittenAndOneBeforeItsTimeRefused(FxRobot robot) throws TimeoutException {
+        writeDown(robot);
+        robot.type(KeyCode.P).write("1 may").type(KeyCode.ENTER, KeyCode.ENTER);
+        ShownDesk.await(() -> brood().flatMap(record -> record.brood().pulled()).isPresent());
+        awaitThePage(robot);
+        robot.type(KeyCode.O).type(KeyCode.ENTER).write("60");
+        TextField day = robot.lookup((TextField field) -> "day it was opened".equals(field.getAccessibleText()))
+                .query();
+        robot.clickOn(day).write("30 apr");
+        ctrl(robot, KeyCode.ENTER);
+        shown.awaitWords(CODE + " was taken from its mother after that. Write a later day.");
+        assertThat(ledger().opened()).isZero();
+        robot.clickOn(day).eraseText(6).write("2 may");
+        ctrl(robot, KeyCode.ENTER);
+        ShownDesk.await(() -> ledger().opened() == 60);
+        Instant noon = LocalDate.of(2026, 5, 2)
+                .atTime(LocalTime.NOON)
+                .atZone(brood().orElseThrow().brood().zone())
+                .toInstant();
+        assertThat(ledger().standing()).extracting(LedgerEntry::at).containsOnly(noon);
+        assertThat(brood().orElseThrow().checks())
+                .singleElement()
+                .satisfies(check -> assertThat(check.at()).isEqualTo(noon));
+        assertThat(room().shelf().stayOf("A1", noon.minusSeconds(1))).isEmpty();
+        assertThat(room().shelf().stayOf("A1", noon)).isPresent();
+        awaitThePage(robot);
+        ctrl(robot, KeyCode.Z);
+        ShownDesk.await(() -> ledger().opened() == 0);
     }
 
     @Test

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -18,7 +20,7 @@ import org.moultwright.ui.ToolkitThread;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** A whole desk in its window, for tests that work it as a keeper does. Closed as a keeper closes it: window first. */
-final class ShownDesk implements AutoCloseable {
+public final class ShownDesk implements AutoCloseable {
     private static final int LONGEST_SECONDS = 30;
 
     private final OpenDesk desk;
@@ -30,7 +32,7 @@ final class ShownDesk implements AutoCloseable {
     }
 
     /** Opens a room made, or found, in {@code folder}, and shows a screen of it. */
-    static ShownDesk open(DeskRoom room, Path folder, Stage stage, String screen) {
+    public static ShownDesk open(DeskRoom room, Path folder, Stage stage, String screen) {
         OpenDesk desk = room.open(folder);
         Parent view = desk.show(screen);
         ToolkitThread.ask(() -> {
@@ -43,16 +45,16 @@ final class ShownDesk implements AutoCloseable {
         return new ShownDesk(desk, stage);
     }
 
-    OpenDesk desk() {
+    public OpenDesk desk() {
         return desk;
     }
 
     /** The words of all labels and buttons that are seen, line by line. */
-    List<String> words() {
+    public List<String> words() {
         return ToolkitThread.ask(() -> words(stage.getScene().getRoot()).toList());
     }
 
-    void awaitWords(String sentence) {
+    public void awaitWords(String sentence) {
         try {
             await(() -> words().contains(sentence));
         } catch (TimeoutException late) {
@@ -60,8 +62,35 @@ final class ShownDesk implements AutoCloseable {
         }
     }
 
-    static void await(Callable<Boolean> condition) throws TimeoutException {
+    public static void await(Callable<Boolean> condition) throws TimeoutException {
         WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, condition);
+    }
+
+    /** Waits until all of these stand somewhere among the words, whatever stands around them. */
+    public void awaitParts(String... parts) {
+        for (String part : parts) {
+            awaitOrTell(() -> String.join("\n", words()).contains(part));
+        }
+    }
+
+    /** Waits until something holds, asked on the toolkit's thread; says what is on screen where it never does. */
+    public void awaitHolds(Supplier<Boolean> condition) {
+        awaitOrTell(() -> ToolkitThread.ask(condition));
+    }
+
+    private void awaitOrTell(Callable<Boolean> condition) {
+        try {
+            await(condition);
+        } catch (TimeoutException late) {
+            assertThat(focused() + "\n" + String.join("\n", words()))
+                    .as("what is on screen")
+                    .isEmpty();
+        }
+    }
+
+    /** What has the keyboard. */
+    public Optional<Node> focused() {
+        return Optional.ofNullable(stage.getScene().getFocusOwner());
     }
 
     @Override

@@ -97,7 +97,8 @@ final class RandomRecords {
                 extremes(),
                 pots.stream()
                         .flatMap(pot -> some(() -> new PotEvent(id(), at(), pot.code(), what(), word())).stream())
-                        .toList());
+                        .toList(),
+                List.of());
     }
 
     private PotEvent.What what() {

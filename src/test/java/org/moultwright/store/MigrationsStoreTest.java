@@ -135,6 +135,26 @@ class MigrationsStoreTest {
         }
     }
 
+    @Test
+    void aStoreThatKnewPhotosHoldsThem() throws IOException, URISyntaxException {
+        new PastStore(
+                        PastStore.WITH_PHOTOS,
+                        resource("/org/moultwright/store/past/version-7.store.gz")
+                                .getParent())
+                .unpack(file);
+        try (H2Store store = H2Store.open(file)) {
+            assertThat(store.book().broods())
+                    .flatExtracting(brood ->
+                            store.book().find(brood.code()).orElseThrow().photos())
+                    .singleElement()
+                    .satisfies(photo -> {
+                        assertThat(photo.name()).isEqualTo(PastStore.PICTURE_NAME);
+                        assertThat(photo.tray()).isEqualTo("A1");
+                        assertThat(store.photos().find(photo.file())).isPresent();
+                    });
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("pastStores")
     void aStoreIsBackedUpAndThenBroughtToTheNextVersion(PastStore past) throws IOException {

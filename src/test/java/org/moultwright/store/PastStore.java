@@ -36,7 +36,9 @@ import org.moultwright.domain.Stage;
 import org.moultwright.domain.Stay;
 import org.moultwright.domain.Timing;
 import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.store.photo.PhotoFolder;
 import org.moultwright.workflow.ArrangeShelf;
+import org.moultwright.workflow.AttachPhotos;
 import org.moultwright.workflow.BeginBrood;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.InventedPots;
@@ -56,7 +58,7 @@ import org.moultwright.workflow.WriteClimate;
  * DEVELOPERS.md gives the command. All that a store can hold is to be in it: broods taken in, deeds kept and
  * undone, readings packed and in rows, with and without raw lines, a display read, an alarm, a lowest and highest, a
  * reading typed, a tray moved, a timing believed, a brood left out of learning, pots fed and handed over, a sac written down and
- * taken from its mother, a file of readings taken in and one taken back. What a version adds is
+ * taken from its mother, a file of readings taken in and one taken back, a photo. What a version adds is
  * added here before its store is made.
  *
  * @param version the version of its tables
@@ -66,6 +68,8 @@ record PastStore(int version, Path folder) {
     private static final int BROODS = 2;
     static final String POTTED = "PP-26-P";
     static final String SAC = "own sac";
+    static final int WITH_PHOTOS = 7;
+    static final String PICTURE_NAME = "A1.gif";
     static final Instant EVENING = Instant.parse("2026-06-01T19:00:00Z");
     private static final Instant END_OF_TIME = Instant.parse("9999-01-01T00:00:00Z");
 
@@ -85,6 +89,9 @@ record PastStore(int version, Path folder) {
     void unpack(Path file) throws IOException {
         try (InputStream bytes = new GZIPInputStream(Files.newInputStream(packed()))) {
             Files.copy(bytes, file);
+        }
+        if (version >= WITH_PHOTOS) {
+            new PhotoFolder(H2Store.photosOf(file)).keep(SamplePictures.gif(), PICTURE_NAME);
         }
     }
 
@@ -148,6 +155,12 @@ record PastStore(int version, Path folder) {
         tend.tend(pots.subList(0, 1), PotEvent.What.HANDED_OVER, EVENING, "to a club");
         tend.tend(pots, PotEvent.What.DIED, EVENING, "");
         new UndoDeed(store.book(), () -> EVENING, UUID::randomUUID).undo();
+        new AttachPhotos(store.book(), store.photos(), () -> EVENING, UUID::randomUUID)
+                .attach(
+                        brood,
+                        "A1",
+                        List.of(new AttachPhotos.Offer(
+                                PICTURE_NAME, files -> files.keep(SamplePictures.gif(), PICTURE_NAME))));
         begin(store, SAC);
         new PullSac(store.book(), () -> EVENING, UUID::randomUUID)
                 .pull(SAC, EVENING.minusSeconds(86_400), Optional.of("box 9"));

@@ -77,7 +77,8 @@ final class SampleRecords {
                 some(this::extremes),
                 pots.stream()
                         .map(pot -> new PotEvent(id(), at(), pot.code(), PotEvent.What.MOULTED, "in the night"))
-                        .toList());
+                        .toList(),
+                List.of());
     }
 
     private Brood brood() {

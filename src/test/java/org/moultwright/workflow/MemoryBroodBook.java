@@ -194,7 +194,8 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
                 joined(record.pots(), standing, Deed.Content::pots),
                 joined(record.runUp(), standing, content -> content.sac().runUp()),
                 record.extremes(),
-                potEvents);
+                potEvents,
+                joined(record.photos(), standing, Deed.Content::photos));
     }
 
     private static <T> List<T> joined(List<T> rows, List<Deed> deeds, Function<Deed.Content, List<T>> part) {

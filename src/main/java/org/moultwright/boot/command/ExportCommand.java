@@ -29,7 +29,7 @@ final class ExportCommand implements Runnable {
     public void run() {
         try (H2Store open = Stores.existing(store)) {
             BroodRecord record = Stores.brood(open, store, brood);
-            new PlainBroodFolders().write(record, open.readings().of(record, Stores.END_OF_TIME), folder);
+            new PlainBroodFolders(open.photos()).write(record, open.readings().of(record, Stores.END_OF_TIME), folder);
         }
         if (answer.json) {
             answer.document(

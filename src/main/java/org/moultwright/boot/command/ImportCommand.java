@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.store.H2Store;
@@ -33,7 +34,7 @@ final class ImportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (H2Store open = H2Store.open(store)) {
-            TakeInFolders takeIn = new TakeInFolders(new PlainBroodFolders(), open.book());
+            TakeInFolders takeIn = new TakeInFolders(new PlainBroodFolders(), open.book(), Optional.of(open.photos()));
             boolean allTakenIn = true;
             for (Path folder : folders) {
                 TakeInFolders.Result result = takeIn.takeIn(folder);

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.PhotoNote;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.ReadingSeries;
@@ -31,11 +32,22 @@ public final class Story {
         events.addAll(LedgerStory.of(record));
         events.addAll(FirstSights.of(record));
         record.mould().forEach(note -> events.add(new StoryEvent.Mould(note)));
+        events.addAll(photographs(record.photos()));
         record.readings().forEach((probe, series) -> events.addAll(silences(probe, series)));
         events.addAll(setPointChanges(record.setPoints()));
         events.addAll(calibrations(record.probeStays()));
         events.sort(Comparator.comparing(StoryEvent::at));
         return List.copyOf(events);
+    }
+
+    private static List<StoryEvent> photographs(List<PhotoNote> photos) {
+        Map<List<Object>, Long> together = photos.stream()
+                .collect(Collectors.groupingBy(
+                        photo -> List.of(photo.at(), photo.tray()), LinkedHashMap::new, Collectors.counting()));
+        List<StoryEvent> events = new ArrayList<>();
+        together.forEach((when, count) ->
+                events.add(new StoryEvent.Photographed((Instant) when.get(0), (String) when.get(1), count.intValue())));
+        return events;
     }
 
     private static List<StoryEvent> silences(String probe, ReadingSeries series) {

@@ -68,6 +68,9 @@ public sealed interface StoryEvent {
         }
     }
 
+    /** Photos of one tray, attached at one go. */
+    record Photographed(Instant at, String tray, int photos) implements StoryEvent {}
+
     record ProbeSilent(Instant at, String probe, Instant until) implements StoryEvent {
         public Duration length() {
             return Duration.between(at, until);

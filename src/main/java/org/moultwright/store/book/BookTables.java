@@ -26,6 +26,7 @@ final class BookTables {
     private final MouldTable mould = new MouldTable();
     private final CareTable care = new CareTable();
     private final PotTable pots = new PotTable();
+    private final PhotoTable photos = new PhotoTable();
     private final PotEventTable potEvents = new PotEventTable();
     private final RunUpTable runUp = new RunUpTable();
     final WrittenSacs sacs = new WrittenSacs(broods, runUp);
@@ -59,7 +60,8 @@ final class BookTables {
                 pots.standing(handle, code),
                 runUp.standing(handle, code),
                 written.extremesOfBrood(handle, code),
-                potEvents.standing(handle, code));
+                potEvents.standing(handle, code),
+                photos.standing(handle, code));
     }
 
     /** Adds the rows of a record that are not there yet, and says how many. */
@@ -76,6 +78,7 @@ final class BookTables {
                 + care.takeIn(handle, code, record.care())
                 + pots.takeIn(handle, code, record.pots())
                 + potEvents.takeIn(handle, code, record.potEvents())
+                + photos.takeIn(handle, code, record.photos())
                 + runUp.takeIn(handle, code, record.runUp())
                 + written.takeIn(handle, code, record.extremes());
     }
@@ -108,6 +111,7 @@ final class BookTables {
         mould.insert(handle, brood, id, content.mould());
         care.insert(handle, brood, id, content.care());
         pots.insert(handle, brood, id, content.pots());
+        photos.insert(handle, brood, id, content.photos());
         beliefs.insert(handle, brood, id, content.beliefs());
         lessons.insert(handle, brood, id, content.lessons());
         sacs.insert(handle, brood, deed.summary().id(), content.sac());
@@ -144,7 +148,8 @@ final class BookTables {
                 ClimateWriting.NOTHING,
                 List.of(),
                 List.of(),
-                sacs.ofDeed(handle, brood, deed));
+                sacs.ofDeed(handle, brood, deed),
+                photos.ofDeed(handle, brood, deed));
     }
 
     private Deed.Content contentOfRoom(Handle handle, UUID deed) {

@@ -17,6 +17,7 @@ import javafx.collections.ObservableList;
 import javafx.scene.image.Image;
 import org.moultwright.compute.history.BroodSurvival;
 import org.moultwright.domain.MouldNote;
+import org.moultwright.domain.PhotoNote;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.chart.Calendar;
@@ -27,6 +28,7 @@ import org.moultwright.ui.chart.RibbonChart;
 import org.moultwright.ui.chart.RibbonWords;
 import org.moultwright.ui.chart.SurvivalChart;
 import org.moultwright.ui.control.WrittenDay;
+import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.print.Pixels;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.RoomView;
@@ -111,6 +113,20 @@ final class BroodPage {
     RibbonChart.Shown ribbon() {
         return new RibbonChart.Shown(
                 line.ribbon(), calendar, Math.max(1, line.ribbon().mostAnimals()));
+    }
+
+    PhotoDesk photoDesk() {
+        return desk.photos();
+    }
+
+    /** The photos of its trays, the newest first; none while it is being read. */
+    List<PhotoNote> photos() {
+        return facts.stream()
+                .findFirst()
+                .map(own -> own.brood().record().photos().stream()
+                        .sorted(Comparator.comparing(PhotoNote::at).reversed())
+                        .toList())
+                .orElse(List.of());
     }
 
     /** The air under the ribbon; empty while it is being read. */

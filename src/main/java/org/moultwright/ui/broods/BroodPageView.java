@@ -64,7 +64,7 @@ final class BroodPageView extends VBox {
         page.readingProperty().addListener((observed, before, now) -> charts.follow());
         HBox below = below();
         getStyleClass().add("page");
-        getChildren().addAll(header, news, over, below);
+        getChildren().addAll(header, news, over, new PhotoRow(page), below);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     }
 

@@ -5,6 +5,7 @@ import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.workflow.RoomView;
 
 /**
@@ -19,6 +20,7 @@ import org.moultwright.workflow.RoomView;
  * @param clock says when a sac was opened
  * @param days the keeper's days
  * @param vocabulary the names of the stages
+ * @param photos shows photos
  */
 public record BroodsDesk(
         ObservableObjectValue<RoomView> room,
@@ -29,4 +31,5 @@ public record BroodsDesk(
         Runner runner,
         InstantSource clock,
         DayWords days,
-        ObservableObjectValue<Vocabulary> vocabulary) {}
+        ObservableObjectValue<Vocabulary> vocabulary,
+        PhotoDesk photos) {}

@@ -1,5 +1,7 @@
 package org.moultwright.ui.broods;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +11,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Stage;
 import org.moultwright.ui.broods.WeighedSamples.Weighed;
 import org.moultwright.workflow.BroodView;
@@ -26,6 +29,7 @@ final class OpeningForm extends SacForm {
     private final WeighedSamples weighing;
     private final TrayShares shares;
     private final FormField inside;
+    private final FormField day;
     private final ReadOnlyStringWrapper sum = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper spread = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper estimate = new ReadOnlyStringWrapper("");
@@ -40,6 +44,7 @@ final class OpeningForm extends SacForm {
         this.weighing = new WeighedSamples(this);
         this.shares = new TrayShares(this);
         this.inside = field("stands-in", "container new trays stand in");
+        this.day = field("opened-on", "day it was opened");
         inside.set(usual(inside));
         layBack();
         read();
@@ -55,6 +60,11 @@ final class OpeningForm extends SacForm {
 
     TrayShares shares() {
         return shares;
+    }
+
+    /** The day it was opened; empty for today. */
+    FormField day() {
+        return day;
     }
 
     /** The container new trays are stood in. */
@@ -110,17 +120,12 @@ final class OpeningForm extends SacForm {
         boolean isWeighed = !weighing.onProperty().get() || weighing.isComplete();
         boolean isPlaced = isPlace(inside);
         boolean arePossible = shares.arePossible();
-        if (!(isWeighed && isPlaced && arePossible)) {
+        Optional<Instant> at = openedAt();
+        if (!(isWeighed && isPlaced && arePossible && at.isPresent())) {
             return Optional.empty();
         }
         if (goodOnes() == 0) {
             refuse("Count at least one good one. A sac without any is written into its mother's notes.");
-            return Optional.empty();
-        }
-        Optional<String> opened =
-                desk().room().get().brood(about()).map(BroodView::record).flatMap(OpenSac::against);
-        if (opened.isPresent()) {
-            refuse(opened.get());
             return Optional.empty();
         }
         question.set(asked());
@@ -129,7 +134,25 @@ final class OpeningForm extends SacForm {
         }
         OpenSac.Opening opening = new OpenSac.Opening(
                 about(), shares.trays(), contents.putAside(), weighed().map(Weighed::note), place(inside));
-        return Optional.of(() -> desk().waysIn().sacs().open().open(opening));
+        return Optional.of(() -> desk().waysIn().sacs().open().open(opening, at.get()));
+    }
+
+    /** The moment of the opening; a sac taken from its mother on that very day was opened once it had been. */
+    private Optional<Instant> openedAt() {
+        Optional<BroodRecord> record = desk().room().get().brood(about()).map(BroodView::record);
+        Optional<String> opened = record.flatMap(OpenSac::against);
+        if (opened.isPresent()) {
+            refuse(opened.get());
+            return Optional.empty();
+        }
+        Optional<LocalDate> written = day.isEmpty() ? Optional.of(today()) : day(day);
+        Optional<Instant> at = written.map(chosen -> record.flatMap(known -> known.brood()
+                        .pulled()
+                        .filter(pulled -> chosen.equals(desk().days().date(pulled))))
+                .filter(pulled -> pulled.isAfter(instant(chosen)))
+                .orElse(instant(chosen)));
+        return at.filter(moment -> record.map(known -> refuse(day, OpenSac.against(known, moment, now())))
+                .orElse(true));
     }
 
     private Optional<OpeningQuestion> asked() {

@@ -36,6 +36,10 @@ final class SpreadingCard extends VBox {
                 inputs.trays(form.shares().number()),
                 Words.plain("New trays stand in"),
                 inputs.choice(form.inside(), "nothing yet", form::places));
+        head.addRow(
+                1,
+                Words.plain("Opened on"),
+                inputs.day(form.day(), "today", form.day().textProperty().map(form::dayInWords)));
         Label spread = Words.wrapped(Words.strong(""));
         spread.textProperty().bind(form.spreadProperty());
         Scrolled scrolled = new Scrolled(trays);

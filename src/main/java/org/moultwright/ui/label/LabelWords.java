@@ -27,6 +27,12 @@ public final class LabelWords {
         return (job.firstCell() - 1 + job.labels().size()) % job.sheet().cells() + 1;
     }
 
+    /** "7 labels". */
+    public static String count(LabelJob job) {
+        int count = job.labels().size();
+        return count == 1 ? "1 label" : count + " labels";
+    }
+
     /** "2 sheets sent to the printer. Check that they came out at full size." */
     public static String printed(LabelJob job) {
         return (job.sheets() == 1 ? "1 sheet" : job.sheets() + " sheets")

@@ -2,9 +2,10 @@ package org.moultwright.ui.print;
 
 import javafx.scene.image.Image;
 import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
 import org.moultwright.workflow.PagePicture;
 
-/** What was drawn on screen, for a page that knows no toolkit. */
+/** Pictures of the toolkit as plain pixels, and back. */
 public final class Pixels {
     private Pixels() {}
 
@@ -14,5 +15,15 @@ public final class Pixels {
         int[] argb = new int[width * height];
         image.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), argb, 0, width);
         return new PagePicture(width, height, argb);
+    }
+
+    /** May be called from any thread. */
+    public static Image image(PagePicture picture) {
+        int width = picture.widthPixels();
+        int height = picture.heightPixels();
+        WritableImage image = new WritableImage(width, height);
+        image.getPixelWriter()
+                .setPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), picture.argb(), 0, width);
+        return image;
     }
 }

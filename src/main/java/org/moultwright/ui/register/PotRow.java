@@ -9,6 +9,8 @@ import org.moultwright.domain.Brood;
 import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.PotEvent.What;
 import org.moultwright.domain.PotLife;
+import org.moultwright.text.DayWords;
+import org.moultwright.workflow.PotLabel;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.TendPots;
 
@@ -54,6 +56,12 @@ record PotRow(Brood brood, PotLife life, PotState state, String words) {
         List<PotEvent> events = new ArrayList<>(life.events());
         events.add(event);
         return of(brood, new PotLife(life.pot(), events));
+    }
+
+    /** What stood on its label the first time; where nobody wrote that down, the day it was filled. */
+    PotLabel label(DayWords days) {
+        String line = life.pot().label();
+        return new PotLabel(code(), brood.taxon(), line.isEmpty() ? "potted " + days.shortDay(potted()) : line);
     }
 
     String code() {

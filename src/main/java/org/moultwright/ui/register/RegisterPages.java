@@ -6,12 +6,16 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
+import org.moultwright.text.DayWords;
+import org.moultwright.ui.label.LabelsView;
+import org.moultwright.ui.label.LabelsViewModel;
 
 /** The register and the pages that open over it for the pots concerned: a hand-over slip, their labels again. */
 final class RegisterPages extends StackPane {
     private static final KeyCombination SAVE = new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN);
     private static final KeyCombination PRINT = new KeyCodeCombination(KeyCode.P, KeyCombination.SHORTCUT_DOWN);
 
+    private final DayWords days;
     private final RegisterViewModel model;
     private final RegisterView register;
     private final SlipViewModel slipModel;
@@ -20,11 +24,16 @@ final class RegisterPages extends StackPane {
     private final LabelsView labels;
 
     RegisterPages(RegisterDesk desk) {
+        this.days = desk.days();
         this.model = new RegisterViewModel(desk);
         this.slipModel = new SlipViewModel(desk, model);
         this.slip = new SlipView(slipModel, this::close);
-        this.labelsModel = new LabelsViewModel(desk);
-        this.labels = new LabelsView(labelsModel, this::close);
+        this.labelsModel = new LabelsViewModel(desk.labels(), desk.clock());
+        this.labels = new LabelsView(
+                labelsModel,
+                "Labels again",
+                "for the pots selected, with what stood on them the first time",
+                this::close);
         this.register = new RegisterView(model, this::openSlip, this::openLabels);
         getChildren().setAll(register);
         addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
@@ -50,7 +59,8 @@ final class RegisterPages extends StackPane {
 
     private void openLabels() {
         if (!model.concerned().isEmpty()) {
-            labelsModel.begin(model.concerned());
+            labelsModel.begin(
+                    model.concerned().stream().map(row -> row.label(days)).toList());
             show(labels);
         }
     }

@@ -32,10 +32,6 @@ final class RegisterWords {
         return count == 1 ? "1 animal" : count + " animals";
     }
 
-    static String labels(int count) {
-        return count == 1 ? "1 label" : count + " labels";
-    }
-
     static String pots(int count) {
         return count == 1 ? "1 pot" : count + " pots";
     }

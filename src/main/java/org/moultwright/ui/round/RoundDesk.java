@@ -6,6 +6,7 @@ import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.draft.BegunDesk;
+import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.RecordRound;
 import org.moultwright.workflow.RoomView;
@@ -26,6 +27,7 @@ import org.moultwright.workflow.UndoDeed;
  * @param vocabulary the names of the stages
  * @param begun where sheets wait that are begun and not saved
  * @param sounds says tallies by ear
+ * @param photos shows and attaches photos
  */
 public record RoundDesk(
         ObservableObjectValue<RoomView> room,
@@ -38,4 +40,5 @@ public record RoundDesk(
         DayWords days,
         ObservableObjectValue<Vocabulary> vocabulary,
         BegunDesk<SheetDraft> begun,
-        TallySounds sounds) {}
+        TallySounds sounds,
+        PhotoDesk photos) {}

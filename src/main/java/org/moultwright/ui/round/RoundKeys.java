@@ -2,9 +2,11 @@ package org.moultwright.ui.round;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.moultwright.ui.control.Keys;
+import org.moultwright.ui.photo.DroppedPictures;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.workflow.Balance;
 
@@ -22,6 +24,9 @@ final class RoundKeys {
             new KeyHint("M", "mould: where, then how far and what was done if not the usual"),
             new KeyHint("W C R L", "watered, cleaned, turned, liner changed"),
             new KeyHint("J", "jot a note"),
+            new KeyHint("Ctrl + V", "attach the picture, or the files, on the clipboard to the tray"),
+            new KeyHint("P", "the tray's photos, large"),
+            new KeyHint("A", "attach the new pictures of your folder to the tray"),
             new KeyHint("T", "tally: each key 1–5 counts one animal; there, S turns sounds on"),
             new KeyHint("Page Up, Page Down", "the tray before, the tray after"));
 
@@ -50,7 +55,29 @@ final class RoundKeys {
         if (open.keys().promptProperty().get() instanceof Prompt.Explanation) {
             return explains(key) || open.keys().typed(key);
         }
-        return open.keys().typed(key);
+        return (open.keys().isOpen() && isOfPhotos(key)) || open.keys().typed(key);
+    }
+
+    private boolean isOfPhotos(char key) {
+        switch (Character.toLowerCase(key)) {
+            case 'p' -> view.openPhotos();
+            case 'a' -> model.photos().attachOffered();
+            default -> {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Text on the clipboard goes where it is typed; anything else is a photo. */
+    private boolean paste(KeyEvent event) {
+        Clipboard board = Clipboard.getSystemClipboard();
+        boolean isPhoto =
+                DroppedPictures.areOn(board) && !(Keys.goToText(event) && board.hasString() && !board.hasFiles());
+        if (isPhoto) {
+            model.photos().attach(DroppedPictures.of(board));
+        }
+        return isPhoto;
     }
 
     private boolean explains(char key) {
@@ -73,6 +100,9 @@ final class RoundKeys {
 
     private boolean takes(KeyEvent event, OpenSheet open) {
         switch (event.getCode()) {
+            case V -> {
+                return event.isShortcutDown() && paste(event);
+            }
             case ENTER -> {
                 return enter(event, open);
             }

@@ -61,6 +61,11 @@ final class RoundView extends VBox {
         return next.isPresent();
     }
 
+    /** Opens the newest photo of the open tray large. */
+    void openPhotos() {
+        shown.ifPresent(view -> view.photos().open());
+    }
+
     private void build() {
         PageHeader header = new PageHeader(
                 "Round", KeyCap.hint("T", "tally"), KeyCap.hint("=", "looked, as expected"), KeyCap.hint("?", "keys"));
@@ -75,6 +80,7 @@ final class RoundView extends VBox {
         HBox.setHgrow(middle, Priority.ALWAYS);
         side.getStyleClass().add("round-side");
         setVgrow(columns, Priority.ALWAYS);
+        PhotoDrops.on(this, model.photos());
         getStyleClass().addAll("page", "round");
         getChildren().addAll(header, finished, new StrayPane(model), columns);
     }

@@ -35,11 +35,13 @@ final class RoundViewModel {
     private final TraySheets sheets;
     private final BegunSheets begun;
     private final RoundProgress progress = new RoundProgress();
+    private final TrayPhotos photos;
 
     public RoundViewModel(RoundDesk desk) {
         this.desk = desk;
         this.sheets = new TraySheets(this::focus, desk.sounds());
         this.begun = new BegunSheets(desk, sheets);
+        this.photos = new TrayPhotos(desk, open.getReadOnlyProperty());
         desk.room().addListener((observed, before, now) -> read(now));
         desk.vocabulary().addListener((observed, before, now) -> list());
         read(desk.room().get());
@@ -75,6 +77,11 @@ final class RoundViewModel {
     /** The sheets begun and not saved. */
     BegunSheets begun() {
         return begun;
+    }
+
+    /** The photos of the open sheet's tray. */
+    TrayPhotos photos() {
+        return photos;
     }
 
     public ReadOnlyObjectProperty<FocusRequest> focusProperty() {

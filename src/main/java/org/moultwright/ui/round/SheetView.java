@@ -19,6 +19,7 @@ import org.moultwright.workflow.Balance;
 /** The middle of the round: the open tray, its stages, its dead, its balance. */
 final class SheetView extends VBox {
     private final StageGrid grid;
+    private final SheetPhotos photos;
     private final Banner balance = new Banner(Tone.ACCENT);
     private final RoundViewModel model;
     private final OpenSheet sheet;
@@ -27,6 +28,7 @@ final class SheetView extends VBox {
         this.model = model;
         this.sheet = sheet;
         this.grid = new StageGrid(model, sheet.fields());
+        this.photos = new SheetPhotos(model.photos(), sheet);
         Region gap = new Region();
         setVgrow(gap, Priority.ALWAYS);
         getStyleClass().addAll("card", "sheet");
@@ -34,6 +36,7 @@ final class SheetView extends VBox {
                 .addAll(
                         title(),
                         outdated(),
+                        new PhotoNotices(model.photos(), sheet.facts().tray()),
                         grid,
                         new LossPane(model, sheet),
                         new MouldPane(sheet),
@@ -51,12 +54,17 @@ final class SheetView extends VBox {
         return grid;
     }
 
+    SheetPhotos photos() {
+        return photos;
+    }
+
     private Node title() {
         Label facts = Words.muted("");
         facts.textProperty().bind(sheet.fields().factsProperty().map(RoundWords::trayFacts));
         HBox title = new HBox(Words.styled(sheet.facts().tray(), "tray-name"), facts);
         title.getStyleClass().add("sheet-title");
-        return title;
+        HBox.setHgrow(title, Priority.ALWAYS);
+        return new HBox(title, photos);
     }
 
     /** Said where the tray changed since the sheet was begun. */

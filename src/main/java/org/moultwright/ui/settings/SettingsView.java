@@ -40,6 +40,7 @@ public final class SettingsView extends VBox {
                         header,
                         problem,
                         Card.titled("Look", Words.caption("theme"), themes, Words.caption("text"), sizes),
+                        new PhotoFolderCard(model),
                         new AlarmsCard(model),
                         new AlarmReachCard(model, reach),
                         new AlarmCommandCard(model, tryCommand),

@@ -19,6 +19,7 @@ import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.Stage;
 import org.moultwright.settings.AlarmSettings;
+import org.moultwright.settings.DeskSettings;
 import org.moultwright.settings.PlanSettings;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
@@ -82,6 +83,10 @@ public final class SettingsViewModel {
 
     public void choose(AlarmSettings alarms) {
         change(settings.get().withAlarms(alarms));
+    }
+
+    public void choose(DeskSettings desk) {
+        change(settings.get().withDesk(desk));
     }
 
     public void choose(PlanSettings plans) {

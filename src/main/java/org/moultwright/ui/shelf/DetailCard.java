@@ -76,7 +76,7 @@ final class DetailCard extends VBox {
             }
             actions.getChildren().add(small("Put away", model::putAway));
         }
-        actions.getChildren().add(small("Labels as PDF", model::printLabels));
+        actions.getChildren().add(small("Labels", model::printLabels));
         return actions;
     }
 

@@ -23,8 +23,8 @@ final class MoveForm extends ShelfForm {
     static final String NOTHING = "nothing";
 
     private final ShelfDesk desk;
-    private final Standing moved;
-    private final ShelfAt shelf;
+    private Standing moved;
+    private ShelfAt shelf;
     private final Targets targets;
     private final ObjectProperty<@Nullable LocalDate> day = new SimpleObjectProperty<>();
     private final StringProperty time = new SimpleStringProperty("");
@@ -36,6 +36,16 @@ final class MoveForm extends ShelfForm {
         this.shelf = shelf;
         this.targets = new Targets(places(shelf, moved));
         day.set(desk.days().date(desk.clock().instant()));
+    }
+
+    /** A move kept a moment ago may only now be seen: the container stands elsewhere, and may go back. */
+    @Override
+    void see(ShelfAt read) {
+        read.find(moved.code()).ifPresent(standing -> {
+            shelf = read;
+            moved = standing;
+            targets.offer(places(shelf, moved));
+        });
     }
 
     Targets targets() {

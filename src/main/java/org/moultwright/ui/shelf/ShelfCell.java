@@ -18,10 +18,12 @@ final class ShelfCell extends ListCell<ShelfRow> {
     private static final String[] EDGES = {"shelf-frame", "shelf-frame-inner"};
 
     private final ShelfViewModel model;
+    private final ShelfDrag drag;
     private final Map<String, Node> shown = new HashMap<>();
 
     ShelfCell(ShelfViewModel model) {
         this.model = model;
+        this.drag = new ShelfDrag(model);
         getStyleClass().add("shelf-cell");
         setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         setPrefWidth(0);
@@ -64,6 +66,7 @@ final class ShelfCell extends ListCell<ShelfRow> {
     private void pressable(Node card, Standing standing) {
         card.addEventHandler(
                 MouseEvent.MOUSE_PRESSED, event -> model.focusProperty().set(standing.code()));
+        drag.on(card, standing);
     }
 
     private Node head(ShelfRow row) {

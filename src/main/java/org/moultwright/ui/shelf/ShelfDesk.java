@@ -1,16 +1,13 @@
 package org.moultwright.ui.shelf;
 
-import java.nio.file.Path;
 import java.time.InstantSource;
-import java.util.Optional;
-import java.util.function.Function;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.label.LabelDesk;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.ArrangeShelf;
-import org.moultwright.workflow.LabelPrinter;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.ShareTrays;
 import org.moultwright.workflow.UndoDeed;
@@ -23,8 +20,7 @@ import org.moultwright.workflow.UndoDeed;
  * @param arrange adds, moves and puts away containers
  * @param share moves animals between trays
  * @param undo takes the last deed back
- * @param printer makes labels
- * @param choosePdf asks where labels go, a name proposed; empty where the keeper thinks better of it
+ * @param labels makes labels
  * @param runner runs all of this aside
  * @param saveLine is told what was saved
  * @param clock says when it is
@@ -37,8 +33,7 @@ public record ShelfDesk(
         ArrangeShelf arrange,
         ShareTrays share,
         UndoDeed undo,
-        LabelPrinter printer,
-        Function<String, Optional<Path>> choosePdf,
+        LabelDesk labels,
         Runner runner,
         SaveLine saveLine,
         InstantSource clock,

@@ -5,6 +5,7 @@ import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.moultwright.workflow.Deed;
+import org.moultwright.workflow.ShelfAt;
 
 /** Something to be done to the shelf, half filled in. */
 abstract sealed class ShelfForm permits MoveForm, SplitForm, MergeForm, AddForm {
@@ -30,6 +31,9 @@ abstract sealed class ShelfForm permits MoveForm, SplitForm, MergeForm, AddForm 
     final ReadOnlyStringProperty problemProperty() {
         return problem.getReadOnlyProperty();
     }
+
+    /** The shelf was read anew while it is open. */
+    void see(ShelfAt shelf) {}
 
     /** What is to be kept; empty where something is wrong, which is then said. */
     abstract Optional<Supplier<Deed.Summary>> filledIn();

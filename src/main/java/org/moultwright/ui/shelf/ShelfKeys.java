@@ -14,7 +14,7 @@ final class ShelfKeys {
             new KeyHint("J", "join with another tray"),
             new KeyHint("Delete", "put an empty container away"),
             new KeyHint("A", "add a container"),
-            new KeyHint("L", "labels as PDF, with all that stands in it"),
+            new KeyHint("L", "its label, and those of all that stands in it, on a sheet you choose"),
             new KeyHint("Page Up", "a day earlier"),
             new KeyHint("Page Down", "a day later"),
             new KeyHint("T", "back to tonight"));

@@ -1,49 +1,18 @@
 package org.moultwright.ui.shelf;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.moultwright.domain.label.LabelSheets;
-import org.moultwright.domain.label.PrintShift;
-import org.moultwright.task.Outcome;
-import org.moultwright.ui.shell.DeedLine;
-import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PotLabel;
 import org.moultwright.workflow.Standing;
 
-/** Labels for a container and all that stands in it, on the usual sheet. */
+/** Labels for a container and all that stands in it. */
 final class ShelfLabels {
-    private final ShelfDesk desk;
-    private final DeedLine news;
+    private ShelfLabels() {}
 
-    ShelfLabels(ShelfDesk desk, DeedLine news) {
-        this.desk = desk;
-        this.news = news;
-    }
-
-    void save(Standing standing) {
+    static List<PotLabel> of(Standing standing) {
         List<PotLabel> labels = new ArrayList<>();
         collect(standing, labels);
-        LabelJob job = new LabelJob(
-                LabelSheets.A4_3X8, 1, PrintShift.NONE, labels, desk.clock().instant());
-        Optional<Path> chosen =
-                desk.choosePdf().apply("labels-" + standing.code().replaceAll("\\W+", "-") + ".pdf");
-        chosen.ifPresent(pdf -> desk.runner()
-                .<Path>run(
-                        progress -> {
-                            desk.printer().save(job, pdf);
-                            return pdf;
-                        },
-                        outcome -> {
-                            if (outcome instanceof Outcome.Done<Path> done) {
-                                news.say((labels.size() == 1 ? "1 label" : labels.size() + " labels") + " saved: "
-                                        + done.value().getFileName()
-                                        + ". Print at full size, without fitting to the page.");
-                            } else if (outcome instanceof Outcome.Failed<Path> failed) {
-                                news.refuse(String.valueOf(failed.fault().getMessage()));
-                            }
-                        }));
+        return labels;
     }
 
     private static void collect(Standing standing, List<PotLabel> labels) {

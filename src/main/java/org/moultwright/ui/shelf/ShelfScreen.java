@@ -12,7 +12,7 @@ public final class ShelfScreen {
     private ShelfScreen() {}
 
     public static Screen of(ShelfDesk desk) {
-        ShelfView view = new ShelfView(new ShelfViewModel(desk));
-        return new PlainScreen(NAME, view, view::takeFocus, ShelfKeys.HINTS);
+        ShelfPages pages = new ShelfPages(desk);
+        return new PlainScreen(NAME, pages, pages::takeFocus, ShelfKeys.HINTS);
     }
 }

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
+import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
@@ -108,6 +109,8 @@ final class ShelfView extends VBox {
         });
         cards.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> isHeldDown = true);
         cards.addEventFilter(MouseEvent.MOUSE_RELEASED, event -> isHeldDown = false);
+        // What is carried is let go without the mouse being told.
+        cards.addEventFilter(DragEvent.DRAG_DONE, event -> isHeldDown = false);
         cards.widthProperty()
                 .addListener((observed, before, now) ->
                         model.columnsProperty().set(Math.max(1, (int) ((now.doubleValue() - 60) / NARROWEST_CARD))));

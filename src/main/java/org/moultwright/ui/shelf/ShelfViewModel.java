@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -21,6 +22,7 @@ import org.moultwright.domain.Stage;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.shell.DeedLine;
+import org.moultwright.workflow.PotLabel;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.ShelfAt;
 import org.moultwright.workflow.ShelfRules;
@@ -31,7 +33,7 @@ import org.moultwright.workflow.Standing.Occupants;
 final class ShelfViewModel {
     private final ShelfDesk desk;
     private final DeedLine deeds;
-    private final ShelfLabels labels;
+    private Consumer<List<PotLabel>> labels = wanted -> {};
     private final ReadOnlyObjectWrapper<ShelfAt> shelf = new ReadOnlyObjectWrapper<>(ShelfAt.NOTHING);
     private final ObservableList<ShelfRow> rows = FXCollections.observableArrayList();
     private final IntegerProperty columns = new SimpleIntegerProperty(3);
@@ -42,7 +44,6 @@ final class ShelfViewModel {
     ShelfViewModel(ShelfDesk desk) {
         this.desk = desk;
         this.deeds = new DeedLine(desk.runner(), desk.undo(), desk.saveLine(), desk.readAgain());
-        this.labels = new ShelfLabels(desk, deeds);
         desk.room().addListener((observed, before, now) -> read());
         day.addListener((observed, before, now) -> {
             closeForm();
@@ -95,6 +96,11 @@ final class ShelfViewModel {
         return desk.room().get();
     }
 
+    /** Has somebody told which labels are wanted. */
+    void whenLabels(Consumer<List<PotLabel>> told) {
+        labels = told;
+    }
+
     Optional<Standing> focused() {
         return shelf.get().find(focus.get());
     }
@@ -131,6 +137,24 @@ final class ShelfViewModel {
         open((there, standing) -> Optional.of(new MoveForm(desk, there, standing)));
     }
 
+    /** Moves a container into another, carried there by hand. */
+    void carry(String code, String into) {
+        Optional<Standing> carried = shelf.get().find(code);
+        if (refusedAsPast() || carried.isEmpty()) {
+            return;
+        }
+        focus.set(code);
+        Optional<String> against = carried.get().inside().equals(Optional.of(into))
+                ? Optional.of(code + " stands in " + into + " already.")
+                : ShelfRules.againstPlace(shelf.get(), code, carried.get().kind(), Optional.of(into));
+        against.ifPresentOrElse(
+                deeds::refuse,
+                () -> deeds.keep(
+                        () -> desk.arrange()
+                                .move(code, Optional.of(into), desk.clock().instant()),
+                        () -> {}));
+    }
+
     void openSplit(boolean isolates) {
         openForAnimals((standing, occupants) ->
                 new SplitForm(desk, shelf.get(), standing, occupants, stagesOf(occupants.brood()), isolates));
@@ -165,7 +189,7 @@ final class ShelfViewModel {
     }
 
     void printLabels() {
-        focused().ifPresent(labels::save);
+        focused().map(ShelfLabels::of).ifPresent(labels);
     }
 
     private void openForAnimals(BiFunction<Standing, Occupants, ShelfForm> made) {
@@ -211,6 +235,7 @@ final class ShelfViewModel {
 
     private void read() {
         shelf.set(ShelfAt.of(room(), shownInstant()));
+        form.get().ifPresent(open -> open.see(shelf.get()));
         lay();
         if (focused().isEmpty()) {
             focus.set(first());

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Places something can go to, narrowed down by what is typed. The first that fits is chosen until another is. */
 final class Targets {
-    private final List<Target> all;
+    private List<Target> all;
     private final StringProperty typed = new SimpleStringProperty("");
     private final ObservableList<Target> fitting = FXCollections.observableArrayList();
     private final ObjectProperty<@Nullable Target> chosen = new SimpleObjectProperty<>();
@@ -22,6 +22,16 @@ final class Targets {
         this.all = all;
         typed.addListener((observed, before, now) -> narrow());
         narrow();
+    }
+
+    /** Offers these from now on; one chosen stays so while it is among them. */
+    void offer(List<Target> others) {
+        if (!others.equals(all)) {
+            Optional<Target> before = chosen();
+            all = others;
+            narrow();
+            before.filter(fitting::contains).ifPresent(chosen::set);
+        }
     }
 
     StringProperty typedProperty() {

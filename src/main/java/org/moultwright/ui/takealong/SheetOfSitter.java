@@ -57,7 +57,7 @@ record SheetOfSitter(LocalDate from, LocalDate to) {
     }
 
     /** "28.3 °C (INC-1)": what the displays are set to. */
-    private static Optional<String> usual(RoomView room) {
+    static Optional<String> usual(RoomView room) {
         List<String> displays = room.broods().stream()
                 .flatMap(brood -> brood.record().setPoints().stream())
                 .filter(point -> point.span().contains(room.now()))

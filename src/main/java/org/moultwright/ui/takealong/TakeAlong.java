@@ -24,9 +24,10 @@ public final class TakeAlong {
     private final TakeAlongView view;
     private Runnable close = () -> {};
 
-    public TakeAlong(TakeAlongDesk desk) {
+    /** @param sitter to whom the desk can be handed over */
+    public TakeAlong(TakeAlongDesk desk, SitterViewModel sitter) {
         this.model = new TakeAlongViewModel(desk);
-        this.view = new TakeAlongView(model, () -> close.run());
+        this.view = new TakeAlongView(model, sitter, () -> close.run());
     }
 
     /** The one word the forecast shows for it. */

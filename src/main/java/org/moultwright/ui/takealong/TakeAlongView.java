@@ -38,10 +38,11 @@ final class TakeAlongView extends VBox {
     private final TakeAlongViewModel model;
     private final DayPicker from;
 
-    TakeAlongView(TakeAlongViewModel model, Runnable close) {
+    TakeAlongView(TakeAlongViewModel model, SitterViewModel sitter, Runnable close) {
         this.model = model;
         this.from = new DayPicker("first day away", model.plans().awayFromProperty());
-        PageHeader header = new PageHeader("Take along", Buttons.secondary("Back", close));
+        HandOver handOver = new HandOver(sitter, model);
+        PageHeader header = new PageHeader("Take along", handOver.button(), Buttons.secondary("Back", close));
         header.subtitleProperty().set(SUBTITLE);
         Banner failure = new Banner(Tone.BAD);
         failure.sentenceProperty().bind(model.failureProperty().map(words -> words.orElse("")));
@@ -52,7 +53,7 @@ final class TakeAlongView extends VBox {
         cards.getChildren().forEach(card -> HBox.setHgrow(card, Priority.ALWAYS));
         setVgrow(cards, Priority.ALWAYS);
         getStyleClass().add("page");
-        getChildren().addAll(header, failure, saved, cards);
+        getChildren().addAll(header, handOver, failure, saved, cards);
     }
 
     void takeFocus() {

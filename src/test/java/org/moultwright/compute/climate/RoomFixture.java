@@ -123,6 +123,7 @@ final class RoomFixture {
                 List.of(),
                 List.of(),
                 extremes,
+                List.of(),
                 List.of());
     }
 

@@ -39,6 +39,7 @@ import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.chart.LedgerBars;
 import org.moultwright.ui.chart.SurvivalChart;
+import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.print.Pixels;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.Room;
@@ -191,6 +192,7 @@ class BroodPageUiTest {
                 new InlineRunner(),
                 InstantSource.fixed(NOW),
                 new DayWords(RoomFixture.ZONE),
-                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY));
+                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
+                PhotoDesk.none(new InlineRunner(), new DayWords(RoomFixture.ZONE)));
     }
 }

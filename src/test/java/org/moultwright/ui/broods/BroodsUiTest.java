@@ -19,6 +19,7 @@ import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.UnopenedSac;
+import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
 import org.moultwright.workflow.RoomView;
@@ -129,6 +130,7 @@ class BroodsUiTest {
                 new InlineRunner(),
                 InstantSource.fixed(RoomFixture.NOW),
                 new DayWords(RoomFixture.ZONE),
-                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY));
+                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
+                PhotoDesk.none(new InlineRunner(), new DayWords(RoomFixture.ZONE)));
     }
 }

@@ -16,6 +16,7 @@ import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.UnopenedSac;
+import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.FormDraft;
 import org.moultwright.workflow.MemoryBroodBook;
@@ -152,7 +153,8 @@ public final class SacPictures {
                 new InlineRunner(),
                 InstantSource.fixed(RoomFixture.NOW),
                 new DayWords(RoomFixture.ZONE),
-                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)));
+                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
+                PhotoDesk.none(new InlineRunner(), new DayWords(RoomFixture.ZONE))));
         model.chosenProperty()
                 .set(model.lines().stream()
                         .filter(line -> line.code().equals(UnopenedSac.CODE))

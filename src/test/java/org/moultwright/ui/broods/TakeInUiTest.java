@@ -30,6 +30,7 @@ import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.theme.Appearance;
@@ -177,7 +178,8 @@ class TakeInUiTest {
                         new InlineRunner(),
                         InstantSource.fixed(RoomFixture.NOW),
                         new DayWords(RoomFixture.ZONE),
-                        new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)),
+                        new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
+                        PhotoDesk.none(new InlineRunner(), new DayWords(RoomFixture.ZONE))),
                 look.paletteProperty());
     }
 

@@ -7,6 +7,7 @@ import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.RoomFixture;
+import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
 
@@ -25,7 +26,8 @@ public final class TimingPictures {
                 new InlineRunner(),
                 InstantSource.fixed(RoomFixture.NOW),
                 new DayWords(RoomFixture.ZONE),
-                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)));
+                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
+                PhotoDesk.none(new InlineRunner(), new DayWords(RoomFixture.ZONE))));
         BroodsView view = new BroodsView(model, new Appearance().paletteProperty());
         model.openTiming();
         return view;

@@ -33,6 +33,7 @@ import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.Room;
@@ -212,6 +213,7 @@ class TimingUiTest {
                 new InlineRunner(),
                 InstantSource.fixed(END),
                 new DayWords(RoomFixture.ZONE),
-                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY));
+                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
+                PhotoDesk.none(new InlineRunner(), new DayWords(RoomFixture.ZONE)));
     }
 }

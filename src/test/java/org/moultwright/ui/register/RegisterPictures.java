@@ -18,12 +18,15 @@ import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.label.LabelDesk;
+import org.moultwright.ui.label.LabelsView;
+import org.moultwright.ui.label.LabelsViewModel;
+import org.moultwright.ui.label.NoPrinter;
 import org.moultwright.ui.label.SheetDimension;
-import org.moultwright.ui.label.SheetPrinter;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.HandOverSlip;
 import org.moultwright.workflow.InventedPots;
 import org.moultwright.workflow.MemoryBroodBook;
+import org.moultwright.workflow.PotLabel;
 import org.moultwright.workflow.ReadingSource;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.TendPots;
@@ -90,35 +93,27 @@ public final class RegisterPictures {
     public static Parent labels() {
         RegisterPictures register = new RegisterPictures();
         Stream.of(1, 2, 3, 4, 5, 6, 7).forEach(number -> register.model.scan(InventedPots.codeOf("26A", number)));
-        LabelsViewModel labels = new LabelsViewModel(register.desk);
+        LabelsViewModel labels = new LabelsViewModel(register.desk.labels(), register.desk.clock());
         labels.form().sheetProperty().set(LabelSheets.find("a4-4x6-round40").orElseThrow());
         labels.form().firstCellProperty().set(OptionalInt.of(3));
-        labels.begin(register.model.concerned());
-        return new LabelsView(labels, () -> {});
+        labels.begin(register.wanted());
+        return new LabelsView(labels, "Labels again", "for the pots selected", () -> {});
     }
 
     /** Labels again, on a sheet of the keeper's own that is larger than its page; and no printer. */
     public static Parent labelsRefused() {
         RegisterPictures register = new RegisterPictures();
         register.model.scan(InventedPots.codeOf("26A", 1));
-        LabelsViewModel labels = new LabelsViewModel(register.desk);
-        labels.begin(register.model.concerned());
+        LabelsViewModel labels = new LabelsViewModel(register.desk.labels(), register.desk.clock());
+        labels.begin(register.wanted());
         labels.print();
         labels.form().own().usedProperty().set(true);
         labels.form().own().textProperty(SheetDimension.PAGE_WIDTH).set("150");
-        return new LabelsView(labels, () -> {});
+        return new LabelsView(labels, "Labels again", "for the pots selected", () -> {});
     }
 
-    private static final class NoPrinter implements SheetPrinter {
-        @Override
-        public boolean isThere() {
-            return false;
-        }
-
-        @Override
-        public Optional<Printing> choose(String title) {
-            return Optional.empty();
-        }
+    private List<PotLabel> wanted() {
+        return model.concerned().stream().map(row -> row.label(desk.days())).toList();
     }
 
     private void readAgain() {

@@ -4,17 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import javafx.scene.Group;
-import javafx.scene.Node;
-import javafx.scene.Parent;
-import javafx.scene.Scene;
-import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -24,53 +14,44 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.boot.DeskRoom;
-import org.moultwright.boot.OpenDesk;
+import org.moultwright.boot.ShownDesk;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.PotEvent.What;
 import org.moultwright.store.H2Store;
 import org.moultwright.ui.ScreenShots;
-import org.moultwright.ui.ToolkitThread;
 import org.moultwright.workflow.InventedPots;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 /** The register with 5 000 pots in the whole window over a store on disk, by keyboard and by a scanner that types. */
 @ExtendWith(ApplicationExtension.class)
 class RegisterUiTest {
-    private static final int LONGEST_SECONDS = 30;
     private static final String BROOD = "CC-26-A";
 
     @TempDir
     private Path folder;
 
-    private Scene scene;
-    private OpenDesk desk;
+    private Stage stage;
+    private ShownDesk desk;
     private boolean closed;
 
     @Start
-    void start(Stage stage) {
-        scene = new Scene(new Group(), 1280, 800);
-        stage.setScene(scene);
-        stage.show();
+    void start(Stage primary) {
+        stage = primary;
     }
 
     @BeforeEach
     void open() {
-        desk = DeskRoom.FIVE_THOUSAND_POTS.open(folder);
-        Parent view = desk.show("broods");
-        ToolkitThread.ask(() -> {
-            desk.appearance().dress(scene.getStylesheets());
-            scene.setRoot(view);
-            return view;
-        });
-        awaitWords(BROOD);
-        desk.show("register");
+        desk = ShownDesk.open(DeskRoom.FIVE_THOUSAND_POTS, folder, stage, "register");
         awaitWords("5000 pots: 4235 alive, 500 dead, 265 handed over");
         // A field takes letters once it is laid out, which is after it has the focus.
-        await(() -> scene.getFocusOwner() instanceof TextField field && field.getSkin() != null);
+        await(() -> desk.focused()
+                .filter(TextField.class::isInstance)
+                .map(TextField.class::cast)
+                .filter(field -> field.getSkin() != null)
+                .isPresent());
     }
 
     @AfterEach
@@ -85,7 +66,7 @@ class RegisterUiTest {
         scan(robot, code(1));
         awaitWords(code(1) + ", " + BROOD + ", alive: 1 selected.");
         robot.type(KeyCode.DOWN);
-        await(() -> scene.getFocusOwner() instanceof PotTable);
+        await(() -> desk.focused().filter(PotTable.class::isInstance).isPresent());
         scan(robot, code(2));
         awaitWords(code(2) + ", " + BROOD + ", alive: 2 selected.");
         scan(robot, code(2).toLowerCase(Locale.ROOT));
@@ -171,34 +152,11 @@ class RegisterUiTest {
         robot.press(KeyCode.CONTROL).type(key).release(KeyCode.CONTROL);
     }
 
-    private void awaitWords(String... sentences) {
-        for (String sentence : sentences) {
-            await(() -> words(scene.getRoot()).contains(sentence));
-        }
+    private void awaitWords(String... parts) {
+        desk.awaitParts(parts);
     }
 
     private void await(Supplier<Boolean> condition) {
-        try {
-            WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, () -> ToolkitThread.ask(condition));
-        } catch (TimeoutException late) {
-            assertThat(ToolkitThread.ask(() -> scene.getFocusOwner() + "\n" + words(scene.getRoot())))
-                    .as("what is on screen")
-                    .isEmpty();
-        }
-    }
-
-    private static String words(Node node) {
-        if (!node.isVisible()) {
-            return "";
-        }
-        Stream<String> own = Stream.of(
-                        node instanceof Labeled labeled
-                                ? Optional.ofNullable(labeled.getText())
-                                : Optional.<String>empty())
-                .flatMap(Optional::stream);
-        Stream<String> inside = node instanceof Parent parent
-                ? parent.getChildrenUnmodifiable().stream().map(RegisterUiTest::words)
-                : Stream.empty();
-        return Stream.concat(own, inside).collect(Collectors.joining("\n"));
+        desk.awaitHolds(condition);
     }
 }

@@ -164,7 +164,8 @@ class BegunSheetsTest {
                 new DayWords(desk.days().zone()),
                 desk.vocabulary(),
                 full,
-                desk.sounds()));
+                desk.sounds(),
+                desk.photos()));
         write(model, Stage.INSTAR1, "3");
         assertThat(model.begun().problemProperty().get())
                 .isEqualTo("What you type is not on disk until it is saved: the disk is full.");

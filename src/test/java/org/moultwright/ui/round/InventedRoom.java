@@ -34,6 +34,7 @@ import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.draft.BegunDesk;
+import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.BroodView;
@@ -58,6 +59,8 @@ public final class InventedRoom implements SaveLine {
     final List<Runnable> undos = new ArrayList<>();
     List<SheetDraft> begun = List.of();
     private final InstantSource clock = InstantSource.fixed(NOW);
+
+    PhotoDesk photos = PhotoDesk.none(new InlineRunner(), new DayWords(ZoneOffset.UTC));
 
     /** What was said by ear, note by note. */
     final HeardTally heard = new HeardTally();
@@ -86,7 +89,8 @@ public final class InventedRoom implements SaveLine {
                 new DayWords(ZoneOffset.UTC),
                 new ReadOnlyObjectWrapper<>(Vocabulary.ENGLISH_HOBBY),
                 new BegunDesk<>(begun, kept -> begun = kept, new InlineRunner()),
-                heard);
+                heard,
+                photos);
     }
 
     RoundDesk desk() {

@@ -72,6 +72,16 @@ public final class RoundPictures {
         });
     }
 
+    /** A tray with photos, one of them lost, and new ones in the keeper's folder. */
+    public static Parent photos() {
+        return framed(new RoundView(new RoundViewModel(InventedPhotos.room().desk())), "round");
+    }
+
+    /** One photo, large. */
+    public static Parent photoLarge() {
+        return InventedPhotos.large();
+    }
+
     public static Parent asking() {
         return at(2, (model, open) -> {
             open.keys().typed('d');
@@ -93,7 +103,8 @@ public final class RoundPictures {
                         desk.days(),
                         desk.vocabulary(),
                         desk.begun(),
-                        desk.sounds()))
+                        desk.sounds(),
+                        desk.photos()))
                 .node();
     }
 

@@ -61,7 +61,8 @@ class RoundViewModelTest {
                 desk.days(),
                 desk.vocabulary(),
                 desk.begun(),
-                desk.sounds()));
+                desk.sounds(),
+                desk.photos()));
         assertThat(model.focusProperty().get().target()).isNotInstanceOf(FocusRequest.Row.class);
         late.set(desk.room().get());
         assertThat(model.focusProperty().get().target()).isInstanceOf(FocusRequest.Row.class);

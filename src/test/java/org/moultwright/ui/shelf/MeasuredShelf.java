@@ -9,6 +9,8 @@ import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.RoomFixture;
+import org.moultwright.ui.label.LabelDesk;
+import org.moultwright.ui.label.NoPrinter;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.ArrangeShelf;
 import org.moultwright.workflow.MemoryBroodBook;
@@ -29,8 +31,7 @@ public final class MeasuredShelf {
                 new ArrangeShelf(book, room::now, UUID::randomUUID),
                 new ShareTrays(book, room::now, UUID::randomUUID),
                 new UndoDeed(book, room::now, UUID::randomUUID),
-                new PdfLabelPrinter(),
-                name -> Optional.empty(),
+                new LabelDesk(new PdfLabelPrinter(), name -> Optional.empty(), new NoPrinter(), new InlineRunner()),
                 new InlineRunner(),
                 (at, undo) -> {},
                 room::now,

@@ -3,17 +3,8 @@ package org.moultwright.ui.shelf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.util.Optional;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import javafx.scene.Group;
 import javafx.scene.Node;
-import javafx.scene.Parent;
-import javafx.scene.Scene;
-import javafx.scene.control.Labeled;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -24,37 +15,30 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.boot.DeskRoom;
-import org.moultwright.boot.OpenDesk;
-import org.moultwright.ui.ToolkitThread;
+import org.moultwright.boot.ShownDesk;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 /** The shelf of the demo room in the whole window, by keyboard. */
 @ExtendWith(ApplicationExtension.class)
 class ShelfUiTest {
-    private static final int LONGEST_SECONDS = 20;
-
     @TempDir
     private Path folder;
 
-    private Scene scene;
-    private OpenDesk desk;
+    private Stage stage;
+    private ShownDesk desk;
 
     @Start
-    void start(Stage stage) {
-        scene = new Scene(new Group(), 1280, 800);
-        stage.setScene(scene);
-        stage.show();
+    void start(Stage primary) {
+        stage = primary;
     }
 
     @BeforeEach
     void open() {
-        desk = DeskRoom.DEMO.open(folder);
-        show("shelf");
-        await(() -> scene.getFocusOwner() instanceof ListView<?>);
-        await(() -> words(scene.getRoot()).contains("C1"));
+        desk = ShownDesk.open(DeskRoom.DEMO, folder, stage, "shelf");
+        awaitWords("C1");
+        await(() -> has(ListView.class));
     }
 
     @AfterEach
@@ -67,24 +51,58 @@ class ShelfUiTest {
         awaitFocus("A1, tray, in box 1");
         robot.type(KeyCode.M).write("box 2").type(KeyCode.ENTER);
         awaitWords("A1 moved into box 2.", "in box 2 since 3 May");
-        await(() -> scene.getFocusOwner() instanceof ListView<?>);
+        await(() -> has(ListView.class));
         robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
         awaitWords("Taken back: A1 moved into box 2.", "in box 1 since 25 March");
+    }
+
+    @Test
+    void aMoveIsTakenFurtherAtOnce(FxRobot robot) {
+        awaitFocus("A1, tray, in box 1");
+        robot.type(KeyCode.M).write("box 2").type(KeyCode.ENTER);
+        awaitWords("A1 moved into box 2.");
+        await(() -> has(ListView.class));
+        robot.type(KeyCode.M);
+        await(() -> isTyping());
+        await(this::isBoxOneOffered);
+        robot.write("box 1").type(KeyCode.ENTER);
+        awaitWords("A1 moved into box 1.");
+    }
+
+    @Test
+    void labelsGoOnASheetThatIsChosen(FxRobot robot) {
+        awaitFocus("A1, tray, in box 1");
+        robot.type(KeyCode.L);
+        awaitWords("Container labels", "1 label: A1");
+        robot.type(KeyCode.ESCAPE);
+        await(() -> has(ListView.class));
+        robot.type(KeyCode.HOME);
+        awaitFocus("room, room");
+        robot.type(KeyCode.L);
+        awaitWords("Container labels", "for the container chosen and all that stands in it");
+    }
+
+    private boolean isBoxOneOffered() {
+        return stage.getScene().getRoot().lookupAll(".shelf-targets").stream()
+                .map(ListView.class::cast)
+                .flatMap(list -> ((ListView<?>) list).getItems().stream())
+                .anyMatch(target ->
+                        target instanceof Targets.Target place && place.title().equals("box 1"));
     }
 
     @Test
     void whereItCannotGoIsSaidAtTheField(FxRobot robot) {
         robot.type(KeyCode.M).write("A2").type(KeyCode.ENTER);
         awaitWords("A2 is a tray; nothing stands inside one. Choose a box, an incubator, a rack or a room.");
-        assertThat(scene.getFocusOwner()).isInstanceOf(TextField.class);
+        assertThat(desk.focused()).containsInstanceOf(TextField.class);
         robot.type(KeyCode.ESCAPE);
-        await(() -> scene.getFocusOwner() instanceof ListView<?>);
+        await(() -> has(ListView.class));
     }
 
     @Test
     void animalsAreIsolatedWithAReason(FxRobot robot) {
         robot.type(KeyCode.I);
-        await(() -> scene.getFocusOwner() instanceof TextField field && field.getSkin() != null);
+        await(() -> isTyping());
         robot.write("99").type(KeyCode.ENTER);
         awaitWords("A1 holds 56 animals; 99 cannot leave it.");
         robot.eraseText(2).write("1").type(KeyCode.ENTER);
@@ -105,7 +123,7 @@ class ShelfUiTest {
         robot.type(KeyCode.DELETE);
         awaitWords("A1 still holds 56 animals. Move or pot them first.");
         robot.type(KeyCode.A);
-        await(() -> scene.getFocusOwner() instanceof TextField field && field.getSkin() != null);
+        await(() -> isTyping());
         robot.write("box 3").type(KeyCode.ENTER);
         awaitWords("box 3 added in box 1.");
     }
@@ -133,58 +151,37 @@ class ShelfUiTest {
         awaitFocus("room, room");
     }
 
-    private void show(String screen) {
-        Parent view = desk.show("broods");
-        ToolkitThread.ask(() -> {
-            desk.appearance().dress(scene.getStylesheets());
-            scene.setRoot(view);
-            return view;
-        });
-        // A page can take the focus only once the window has laid out the frame it stands in.
-        awaitWords("CC-26-A");
-        desk.show(screen);
-    }
-
     private Node named(String name) {
-        return scene.getRoot().lookupAll(".text-field").stream()
+        return stage.getScene().getRoot().lookupAll(".text-field").stream()
                 .filter(node -> name.equals(node.getAccessibleText()))
                 .findFirst()
                 .orElseThrow();
     }
 
-    private void awaitFocus(String words) {
-        await(() -> scene.getFocusOwner() instanceof ListView<?> list
-                && String.valueOf(list.getAccessibleText()).startsWith(words));
+    private boolean has(Class<?> kind) {
+        return desk.focused().filter(kind::isInstance).isPresent();
     }
 
-    private void awaitWords(String... sentences) {
-        for (String sentence : sentences) {
-            await(() -> words(scene.getRoot()).contains(sentence));
-        }
+    private boolean isTyping() {
+        return desk.focused()
+                .filter(TextField.class::isInstance)
+                .map(TextField.class::cast)
+                .filter(field -> field.getSkin() != null)
+                .isPresent();
+    }
+
+    private void awaitFocus(String words) {
+        await(() -> desk.focused()
+                .filter(ListView.class::isInstance)
+                .filter(list -> String.valueOf(list.getAccessibleText()).startsWith(words))
+                .isPresent());
+    }
+
+    private void awaitWords(String... parts) {
+        desk.awaitParts(parts);
     }
 
     private void await(Supplier<Boolean> condition) {
-        try {
-            WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, () -> ToolkitThread.ask(condition));
-        } catch (TimeoutException late) {
-            assertThat(ToolkitThread.ask(() -> scene.getFocusOwner() + "\n" + words(scene.getRoot())))
-                    .as("what is on screen")
-                    .isEmpty();
-        }
-    }
-
-    private static String words(Node node) {
-        if (!node.isVisible()) {
-            return "";
-        }
-        Stream<String> own = Stream.of(
-                        node instanceof Labeled labeled
-                                ? Optional.ofNullable(labeled.getText())
-                                : Optional.<String>empty())
-                .flatMap(Optional::stream);
-        Stream<String> inside = node instanceof Parent parent
-                ? parent.getChildrenUnmodifiable().stream().map(ShelfUiTest::words)
-                : Stream.empty();
-        return Stream.concat(own, inside).collect(Collectors.joining("\n"));
+        desk.awaitHolds(condition);
     }
 }

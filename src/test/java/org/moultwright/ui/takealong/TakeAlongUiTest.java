@@ -64,17 +64,19 @@ class TakeAlongUiTest {
 
     @Start
     void start(Stage stage) {
-        TakeAlong takeAlong = new TakeAlong(new TakeAlongDesk(
-                room,
-                plans,
-                new IcsCalendarFiles(),
-                this::choose,
-                new PdfSitterSheets(),
-                this::choose,
-                new InlineRunner(),
-                () -> clock,
-                new DayWords(RoomFixture.ZONE),
-                vocabulary));
+        TakeAlong takeAlong = new TakeAlong(
+                new TakeAlongDesk(
+                        room,
+                        plans,
+                        new IcsCalendarFiles(),
+                        this::choose,
+                        new PdfSitterSheets(),
+                        this::choose,
+                        new InlineRunner(),
+                        () -> clock,
+                        new DayWords(RoomFixture.ZONE),
+                        vocabulary),
+                TakeAlongPictures.sitter(room.get(), plans));
         StackPane forecast = new StackPane(takeAlong.button());
         Parent pages = (Parent) takeAlong
                 .over(new PlainScreen(

@@ -1,4 +1,4 @@
-package org.moultwright.ui.register;
+package org.moultwright.ui.label;
 
 import java.util.List;
 import javafx.beans.value.ObservableValue;
@@ -13,24 +13,24 @@ import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
-import org.moultwright.ui.label.LabelWords;
-import org.moultwright.ui.label.SheetCard;
-import org.moultwright.ui.label.SheetFields;
 
-/** Lays out labels to be printed again: the sheet's form at the left, how it will look at the right. */
-final class LabelsView extends VBox {
+/** Lays out labels on their sheet: the sheet's form at the left, how it will look at the right. */
+public final class LabelsView extends VBox {
     private final SheetFields fields;
 
-    LabelsView(LabelsViewModel model, Runnable close) {
-        PageHeader header = new PageHeader("Labels again", Buttons.secondary("Back", close));
-        header.subtitleProperty().set("for the pots selected, with what stood on them the first time");
+    /**
+     * @param title what they are
+     * @param subtitle for what
+     */
+    public LabelsView(LabelsViewModel model, String title, String subtitle, Runnable close) {
+        PageHeader header = new PageHeader(title, Buttons.secondary("Back", close));
+        header.subtitleProperty().set(subtitle);
         this.fields = new SheetFields(model.form(), model.preview(), model::saveCalibration, model::printCalibration);
         Label codes = Words.wrapped(Words.plain(""));
         codes.textProperty()
                 .bind(model.preview()
                         .jobProperty()
-                        .map(job -> job.map(made ->
-                                        RegisterWords.labels(made.labels().size()) + ": " + LabelWords.codes(made))
+                        .map(job -> job.map(made -> LabelWords.count(made) + ": " + LabelWords.codes(made))
                                 .orElse("No labels until the sheet is sound.")));
         Button save = Buttons.primary("Save labels as PDF", model::save);
         Button print = Buttons.secondary("Print", model::print);
@@ -54,7 +54,7 @@ final class LabelsView extends VBox {
     }
 
     /** Puts the keeper's hands on the first field. */
-    void takeFocus() {
+    public void takeFocus() {
         fields.takeFocus();
     }
 

@@ -1,0 +1,153 @@
+package org.moultwright.store.photo;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Optional;
+import org.moultwright.domain.PhotoNote;
+import org.moultwright.domain.Require;
+import org.moultwright.store.file.DiskRoom;
+import org.moultwright.store.file.FileInTheMaking;
+import org.moultwright.store.file.FullDisk;
+import org.moultwright.workflow.PagePicture;
+import org.moultwright.workflow.PhotoException;
+import org.moultwright.workflow.PhotoException.Reason;
+import org.moultwright.workflow.PhotoFiles;
+
+/**
+ * Pictures in a folder, each named by the SHA-256 of its bytes.
+ *
+ * <p>A picture is written beside its place, forced to the disk, and then given its name in one step; only a file that
+ * does not hold what its name says is ever replaced. Safe to share between threads.
+ */
+public final class PhotoFolder implements PhotoFiles {
+    /** More than any camera or telephone makes, little enough to be held at once. Our own figure. */
+    static final long MOST_BYTES = 64L << 20;
+
+    /** What a picture is tried at before it is kept. */
+    private static final int TRIAL_PIXELS = 160;
+
+    private final Path folder;
+
+    /** @param folder made when the first picture is kept */
+    public PhotoFolder(Path folder) {
+        this.folder = folder;
+    }
+
+    @Override
+    public String keep(Path picture) {
+        String name = String.valueOf(picture.getFileName());
+        try {
+            if (Files.size(picture) > MOST_BYTES) {
+                throw tooLarge(name);
+            }
+            return keep(Files.readAllBytes(picture), name);
+        } catch (IOException fault) {
+            throw new PhotoException(Reason.UNREADABLE, "'" + name + "' cannot be read.", fault);
+        }
+    }
+
+    @Override
+    public String keep(PagePicture picture, String name) {
+        return keep(PictureBytes.png(picture), name);
+    }
+
+    @Override
+    public String keep(byte[] picture, String name) {
+        if (picture.length > MOST_BYTES) {
+            throw tooLarge(name);
+        }
+        PictureBytes read = PictureBytes.of(picture, name);
+        read.scaled(TRIAL_PIXELS);
+        String file = ContentHash.of(picture) + "." + read.ending();
+        try {
+            write(picture, folder.resolve(file));
+        } catch (IOException fault) {
+            throw FullDisk.isSaidBy(fault)
+                    ? new PhotoException(Reason.DISK_FULL, "The disk is full; '" + name + "' was not attached.", fault)
+                    : new PhotoException(
+                            Reason.NOT_WRITABLE, "'" + name + "' could not be kept in '" + folder + "'.", fault);
+        }
+        return file;
+    }
+
+    @Override
+    public boolean holds(Path picture) {
+        try {
+            if (!Files.isDirectory(folder) || Files.size(picture) > MOST_BYTES) {
+                return false;
+            }
+            String hash = ContentHash.of(Files.readAllBytes(picture));
+            return PictureBytes.ENDINGS.stream().anyMatch(ending -> Files.exists(folder.resolve(hash + "." + ending)));
+        } catch (IOException unknown) {
+            return false;
+        }
+    }
+
+    @Override
+    public Optional<Path> find(String file) {
+        Require.that(PhotoNote.isFile(file), "'" + file + "' is no picture's file");
+        return Optional.of(folder.resolve(file)).filter(Files::isRegularFile);
+    }
+
+    @Override
+    public PagePicture look(String file, int longestPixels) {
+        Path picture = find(file)
+                .orElseThrow(
+                        () -> new PhotoException(Reason.MISSING, "The picture is not in '" + folder + "' any more."));
+        try {
+            return PictureBytes.of(Files.readAllBytes(picture), file).scaled(longestPixels);
+        } catch (IOException fault) {
+            throw new PhotoException(Reason.MISSING, "The picture in '" + folder + "' cannot be read.", fault);
+        }
+    }
+
+    private void write(byte[] picture, Path target) throws IOException {
+        Files.createDirectories(folder);
+        boolean isThere = Files.exists(target);
+        if (isThere && ContentHash.isOf(target)) {
+            return;
+        }
+        if (!DiskRoom.of(folder).isLeft()) {
+            throw new IOException("No space left");
+        }
+        try (FileInTheMaking making = FileInTheMaking.of(target)) {
+            writeThrough(picture, making.path());
+            if (isThere) {
+                making.replace();
+            } else {
+                making.become();
+            }
+        } catch (FileAlreadyExistsException keptMeanwhile) {
+            // Its name is its content: whoever kept it kept the same.
+        }
+        forceNames();
+    }
+
+    private static void writeThrough(byte[] picture, Path target) throws IOException {
+        try (FileChannel out = FileChannel.open(target, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            ByteBuffer bytes = ByteBuffer.wrap(picture);
+            while (bytes.hasRemaining()) {
+                out.write(bytes);
+            }
+            out.force(true);
+        }
+    }
+
+    /** A file's new name lives in its folder, which some systems force to the disk only when asked, and others cannot. */
+    private void forceNames() {
+        try (FileChannel names = FileChannel.open(folder, StandardOpenOption.READ)) {
+            names.force(true);
+        } catch (IOException notHere) {
+            // This system opens no folders; it keeps names by itself.
+        }
+    }
+
+    private static PhotoException tooLarge(String name) {
+        return new PhotoException(Reason.TOO_LARGE, "'%s' is larger than %d MB.".formatted(name, MOST_BYTES >> 20));
+    }
+}

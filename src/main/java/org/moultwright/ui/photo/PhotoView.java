@@ -1,0 +1,104 @@
+package org.moultwright.ui.photo;
+
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.image.ImageView;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.moultwright.domain.PhotoNote;
+import org.moultwright.ui.control.Banner;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.KeyCap;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Words;
+
+/** One photo as large as there is room, and the others a key away. */
+public final class PhotoView extends VBox {
+    private final List<PhotoNote> photos;
+    private final PhotoDesk desk;
+    private final ImageView picture = new ImageView();
+    private final StackPane frame = new StackPane(picture);
+    private final Label words = Words.strong("");
+    private final Label place = Words.muted("");
+    private final Banner problem = new Banner(Tone.WARN);
+    private Runnable whenClosed = () -> {};
+    private int position;
+
+    /** @param first which of them is shown first */
+    public PhotoView(List<PhotoNote> photos, int first, PhotoDesk desk) {
+        this.photos = List.copyOf(photos);
+        this.desk = desk;
+        this.position = first;
+        picture.setPreserveRatio(true);
+        picture.setSmooth(true);
+        picture.fitWidthProperty().bind(frame.widthProperty());
+        picture.fitHeightProperty().bind(frame.heightProperty());
+        frame.setMinSize(0, 0);
+        setVgrow(frame, Priority.ALWAYS);
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox foot = new HBox(
+                words,
+                place,
+                gap,
+                KeyCap.hint("← →", "the others"),
+                KeyCap.hint("Esc", "back"),
+                Buttons.secondary("Close", this::close));
+        foot.getStyleClass().add("photo-foot");
+        getStyleClass().addAll("page", "photo-large");
+        getChildren().addAll(problem, frame, foot);
+        addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        show();
+    }
+
+    void whenClosed(Runnable told) {
+        whenClosed = told;
+    }
+
+    private void close() {
+        whenClosed.run();
+    }
+
+    private void pressed(KeyEvent event) {
+        switch (event.getCode()) {
+            case LEFT, PAGE_UP -> step(-1);
+            case RIGHT, PAGE_DOWN -> step(1);
+            case ESCAPE -> close();
+            default -> {
+                return;
+            }
+        }
+        event.consume();
+    }
+
+    private void step(int by) {
+        int next = position + by;
+        if (next >= 0 && next < photos.size()) {
+            position = next;
+            show();
+        }
+    }
+
+    private void show() {
+        PhotoNote photo = photos.get(position);
+        String said = PhotoWords.of(photo, desk.days());
+        words.setText(said);
+        place.setText("%d of %d".formatted(position + 1, photos.size()));
+        problem.sentenceProperty().set("");
+        picture.setImage(null);
+        frame.setAccessibleText("photo, " + said);
+        desk.pictures()
+                .large(
+                        photo.file(),
+                        image -> {
+                            if (photo.equals(photos.get(position))) {
+                                picture.setImage(image);
+                            }
+                        },
+                        problem.sentenceProperty()::set);
+    }
+}
