@@ -111,13 +111,13 @@ final class MoultAges {
         double stuck = parameters.stuckShare(boundary);
         double stuckIfWaiting = stuck / (stuck + (1 - stuck) * law.survival(last.age()));
         double median = parameters.medianAge(boundary);
-        double lives = outlook.survival(draw, last.age(), Math.max(last.age(), median));
+        double lives = outlook.survival(trayIndex, draw, last.age(), Math.max(last.age(), median));
         int passing = chance.betaBinomial(inStage, (1 - stuckIfWaiting) * lives, FATE_CORRELATION);
         if (boundary == 0) {
             return passing;
         }
         double from = Math.max(last.age(), parameters.medianAge(boundary - 1));
-        double livesOn = outlook.survival(draw, from, Math.max(from, median));
+        double livesOn = outlook.survival(trayIndex, draw, from, Math.max(from, median));
         int following = chance.betaBinomial(coming[boundary - 1][draw], (1 - stuck) * livesOn, FATE_CORRELATION);
         // The boundary before may have been counted earlier, when some were still waiting there that have passed both.
         return Math.min((int) Math.round(last.waiting()), passing + following);
