@@ -58,7 +58,7 @@ final class TrayComposition {
             PassingState last = tray.evidence().get(k).last();
             double chancePassed = law.passedIfWaitingAt(last.age(), then) * survival;
             double alivePast = chance.binomial((int) Math.round(tray.alivePast().get(k)), survival)
-                    + chance.binomial((int) Math.round(last.waiting()), chancePassed);
+                    + chance.binomial((int) Math.round(tray.waiting().get(k)), chancePassed);
             past[k + 1][draw] = Math.min(past[k][draw], alivePast);
         }
     }

@@ -93,7 +93,7 @@ class LifeTableTest {
     }
 
     private static LifeTable table(List<TrayHistory.Exposure> exposures, List<TrayHistory.Loss> losses) {
-        TrayHistory tray = new TrayHistory("T", 50, 50, 50, List.of(), List.of(), exposures, losses);
+        TrayHistory tray = new TrayHistory("T", 50, 50, 50, List.of(), List.of(), List.of(), exposures, losses);
         return LifeTable.of(List.of(tray), EGG_WARM_DAYS);
     }
 }

@@ -41,6 +41,7 @@ record InventedEvidence(StageParameters truth, List<TrayHistory> trays) {
                 animals,
                 evidence,
                 Collections.nCopies(boundaries, 0.0),
+                evidence.stream().map(seen -> seen.last().waiting()).toList(),
                 List.of(),
                 List.of());
     }
