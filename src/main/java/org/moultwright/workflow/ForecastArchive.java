@@ -3,7 +3,10 @@ package org.moultwright.workflow;
 import java.util.List;
 import java.util.Optional;
 
-/** The forecasts made, kept to be scored when the truth is known. Nothing in it is ever undone or edited. */
+/**
+ * The forecasts made, kept to be scored when the truth is known. Nothing in it is ever undone or edited. Forecasts of a
+ * brood whose beginning was undone are of no brood any more, whoever has its code.
+ */
 public interface ForecastArchive {
 
     /** Keeps a forecast; it is on disk when this returns. One already there by id stays as it is. */

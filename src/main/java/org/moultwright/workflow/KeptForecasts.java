@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.ForecastQuestion;
+import org.moultwright.domain.Brood;
 
 /**
  * Forecasts, each kept to be scored later: one for every look at a brood, and one a day without any. Safe to
@@ -19,7 +20,7 @@ public final class KeptForecasts implements Function<ForecastQuestion, BroodFore
 
     private final Function<ForecastQuestion, BroodForecast> forecaster;
     private final ForecastArchive archive;
-    private final Map<String, Last> lastByBrood = new ConcurrentHashMap<>();
+    private final Map<Brood, Last> lastByBrood = new ConcurrentHashMap<>();
 
     public KeptForecasts(Function<ForecastQuestion, BroodForecast> forecaster, ForecastArchive archive) {
         this.forecaster = forecaster;
@@ -32,15 +33,16 @@ public final class KeptForecasts implements Function<ForecastQuestion, BroodFore
         int checks = (int) question.record().checks().stream()
                 .filter(check -> !check.at().isAfter(question.asOf()))
                 .count();
-        Last last = lastByBrood.computeIfAbsent(forecast.brood(), this::lastKept);
+        Brood brood = question.record().brood();
+        Last last = lastByBrood.computeIfAbsent(brood, this::lastKept);
         if (last.checks() != checks
                 || Duration.between(last.asOf(), forecast.asOf()).abs().compareTo(A_DAY) >= 0) {
-            keep(forecast, checks);
+            keep(brood, forecast, checks);
         }
         return forecast;
     }
 
-    private void keep(BroodForecast forecast, int checks) {
+    private void keep(Brood brood, BroodForecast forecast, int checks) {
         MadeForecast made = MadeForecast.of(id(forecast), forecast, checks);
         if (!made.events().isEmpty()) {
             try {
@@ -50,11 +52,11 @@ public final class KeptForecasts implements Function<ForecastQuestion, BroodFore
                 return;
             }
         }
-        lastByBrood.put(forecast.brood(), new Last(forecast.asOf(), checks));
+        lastByBrood.put(brood, new Last(forecast.asOf(), checks));
     }
 
-    private Last lastKept(String brood) {
-        return archive.latest(brood)
+    private Last lastKept(Brood brood) {
+        return archive.latest(brood.code())
                 .map(made -> new Last(made.asOf(), made.checks()))
                 .orElseGet(() -> new Last(Instant.EPOCH, -1));
     }

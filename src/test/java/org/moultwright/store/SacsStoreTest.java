@@ -25,6 +25,7 @@ import org.moultwright.domain.Stage;
 import org.moultwright.workflow.ArrangeShelf;
 import org.moultwright.workflow.BeginBrood;
 import org.moultwright.workflow.Deed;
+import org.moultwright.workflow.MadeForecast;
 import org.moultwright.workflow.OpenSac;
 import org.moultwright.workflow.OpenSac.Aside;
 import org.moultwright.workflow.OpenSac.SacTray;
@@ -85,6 +86,26 @@ class SacsStoreTest {
         assertThat(record().runUp()).hasSize(1);
         assertThatThrownBy(() -> begin("Inventa tertia", Optional.empty()))
                 .hasMessageContaining("There is a brood GP-26-A already");
+    }
+
+    @Test
+    void whatWasForecastOfABroodTakenBackIsOfNoOtherUnderItsCode() {
+        begin("Inventa pulchra", Optional.empty());
+        store.forecasts().keep(forecastAt(NOW));
+        assertThat(store.forecasts().of(CODE)).hasSize(1);
+        undo();
+        Instant nextDay = NOW.plus(Duration.ofDays(1));
+        begin("Inventa altera", Optional.empty(), InstantSource.fixed(nextDay));
+        assertThat(store.forecasts().of(CODE)).isEmpty();
+        assertThat(store.forecasts().latest(CODE)).isEmpty();
+        store.forecasts().keep(forecastAt(nextDay));
+        reopen();
+        assertThat(store.forecasts().of(CODE)).extracting(MadeForecast::asOf).containsExactly(nextDay);
+        assertThat(store.forecasts().latest(CODE)).isPresent();
+    }
+
+    private static MadeForecast forecastAt(Instant asOf) {
+        return new MadeForecast(UUID.randomUUID(), CODE, asOf, "GENERAL", 0, 0, List.of());
     }
 
     @Test
@@ -151,7 +172,11 @@ class SacsStoreTest {
     }
 
     private Deed.Summary begin(String taxon, Optional<String> inside) {
-        return new BeginBrood(store.book(), CLOCK, UUID::randomUUID)
+        return begin(taxon, inside, CLOCK);
+    }
+
+    private Deed.Summary begin(String taxon, Optional<String> inside, InstantSource clock) {
+        return new BeginBrood(store.book(), clock, UUID::randomUUID)
                 .begin(new BeginBrood.Sac(
                         CODE,
                         taxon,

@@ -41,10 +41,10 @@ record Belief(
     /** Log odds of never hatching, and of never leaving a later stage alive and waiting (assumptions). */
     private static final double NEVER_HATCHING = -3.2;
 
-    private static final double NEVER_MOULTING = -4.8;
+    private static final double NEVER_MOULTING = -6.5;
     private static final double NEVER_SHARED_SD = 0.3;
     private static final double NEVER_HATCHING_OWN_SD = 0.95;
-    private static final double NEVER_MOULTING_OWN_SD = 0.6;
+    private static final double NEVER_MOULTING_OWN_SD = 1.2;
     private static final double TRAY_SD = 0.025;
 
     /** So wide that a completed brood's own evidence decides. */

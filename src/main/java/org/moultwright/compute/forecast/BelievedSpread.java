@@ -13,9 +13,9 @@ import org.moultwright.compute.stage.NormalBelief;
  */
 final class BelievedSpread {
     /** Standard deviation of the log of one stage's length from animal to animal. */
-    private static final double OF_A_STAGE = 0.078;
+    private static final double OF_A_STAGE = 0.08;
 
-    private static final double BETWEEN_STAGES = 0.3;
+    private static final double BETWEEN_STAGES = 0.1;
 
     /** However short a stage, the age at its end is not that at its beginning (assumption). */
     private static final double MOST_ALIKE = 0.95;

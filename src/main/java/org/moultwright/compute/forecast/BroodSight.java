@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import org.moultwright.compute.climate.AgeOrigin;
 import org.moultwright.compute.climate.LivedTemperature;
 import org.moultwright.compute.climate.TrayClimates;
@@ -110,10 +111,15 @@ record BroodSight(
         return usable;
     }
 
+    /** Age of the animals of a tray now, in warm-days. */
+    double ageOf(int tray) {
+        return startingAge.warmDays() + lived.get(tray).total();
+    }
+
     /** Mean age over the trays, in warm-days; 0 without any. */
     double meanAge() {
-        return lived.stream()
-                .mapToDouble(warmDays -> startingAge.warmDays() + warmDays.total())
+        return IntStream.range(0, lived.size())
+                .mapToDouble(this::ageOf)
                 .average()
                 .orElse(0);
     }

@@ -76,15 +76,17 @@ public final class Forecaster {
     private static Outlook outlook(
             ForecastQuestion question, BroodSight sight, Belief belief, StagePrior prior, Lessons lessons) {
         PosteriorDraws posterior = PosteriorDraws.of(sight.usableHistories(), prior, DRAWS, question.seed());
+        LifeTable own = LifeTable.of(sight.trays(), belief.medianWarmDays()[0]);
         Mortality mortality = new Mortality(
-                sight.boundaries(),
-                lessons.lives(),
-                lessons.fits().size(),
-                LifeTable.of(sight.trays(), belief.medianWarmDays()[0]));
+                sight.boundaries(), lessons.lives(), lessons.fits().size(), own);
+        BurstRisk risk = new BurstRisk(lessons.lives(), own);
         Chance chance = new Chance(question.seed() + 1);
         List<double[]> hazards =
                 Stream.generate(() -> mortality.draw(chance)).limit(DRAWS).toList();
-        return new Outlook(posterior, hazards, mortality, BelievedSpread.likeBefore(belief.lengthShares()));
+        List<Burst[]> bursts = sight.usableTrays().stream()
+                .map(tray -> risk.next(sight.ageOf(tray), DRAWS, chance))
+                .toList();
+        return new Outlook(posterior, hazards, mortality, bursts, BelievedSpread.likeBefore(belief.lengthShares()));
     }
 
     private BroodForecast nothingKnown(ForecastQuestion question) {

@@ -1,28 +1,23 @@
 package org.moultwright.compute.forecast;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.moultwright.compute.stage.TrayHistory;
 import org.moultwright.domain.Stage;
 
 /**
  * Deaths, and the animal-warm-days they were lost from, by part of life: the egg in quarters of its expected
  * length, then each later stage. Infertile eggs taken out are no deaths: that some never pass is the passing
- * model's. Of many found dead in a tray at once, as after mould, most are left aside: they tell little of the days to
- * come.
+ * model's. What was lost in a burst, such as mould makes, is left aside with the days about it: it tells little of other
+ * days.
  *
  * @param deaths by part of life
  * @param animalWarmDays lived in it
+ * @param bursts how often many died in a tray at once
+ * @param trayWarmDays lived by trays, in which those happened
  */
 @SuppressWarnings("ArrayRecordComponent") // Made once, never changed, never compared.
-record LifeTable(double[] deaths, double[] animalWarmDays) {
-    /** More dead in a tray at one look than both of these are no part of every day's danger (assumptions). */
-    private static final double MOST_AT_ONCE = 4;
-
-    private static final double MOST_SHARE_AT_ONCE = 0.08;
-
+record LifeTable(double[] deaths, double[] animalWarmDays, int bursts, double trayWarmDays) {
     static final int EGG_PARTS = 4;
     private static final List<Stage> LATER =
             Arrays.stream(Stage.values()).filter(stage -> stage != Stage.EGG).toList();
@@ -34,21 +29,23 @@ record LifeTable(double[] deaths, double[] animalWarmDays) {
      * @param eggWarmDays expected length of the egg stage
      */
     static LifeTable of(List<TrayHistory> trays, double eggWarmDays) {
-        LifeTable table = new LifeTable(new double[PARTS], new double[PARTS]);
-        for (TrayHistory tray : trays) {
-            Map<Double, Integer> atOnce = new HashMap<>();
-            tray.losses().forEach(loss -> atOnce.merge(loss.age(), loss.animals(), Integer::sum));
-            double most = Math.max(MOST_AT_ONCE, MOST_SHARE_AT_ONCE * tray.animals());
-            for (TrayHistory.Loss loss : tray.losses()) {
-                double everyday = Math.min(1, most / atOnce.getOrDefault(loss.age(), 1));
-                table.deaths[part(loss.stage(), loss.age() / eggWarmDays)] += everyday * loss.animals();
-            }
-            for (TrayHistory.Exposure span : tray.exposures()) {
-                double middle = (span.fromAge() + span.toAge()) / 2;
-                table.animalWarmDays[part(span.stage(), middle / eggWarmDays)] += span.animalWarmDays();
-            }
+        BurstSense sense = BurstSense.of(trays, eggWarmDays);
+        LifeTable table = new LifeTable(new double[PARTS], new double[PARTS], sense.bursts(), trayWarmDays(trays));
+        for (BurstSense.Interval interval : sense.everyday()) {
+            interval.losses()
+                    .forEach(loss -> table.deaths[part(loss.stage(), loss.age() / eggWarmDays)] += loss.animals());
+            interval.spans().forEach(span -> table.animalWarmDays[part(span, eggWarmDays)] += span.animalWarmDays());
         }
         return table;
+    }
+
+    private static double trayWarmDays(List<TrayHistory> trays) {
+        return trays.stream()
+                .mapToDouble(tray -> tray.exposures().isEmpty()
+                        ? 0
+                        : tray.exposures().get(tray.exposures().size() - 1).toAge()
+                                - tray.exposures().get(0).fromAge())
+                .sum();
     }
 
     /** The part of life of a stage, eggs by the share of their expected time they have lived. */
@@ -58,16 +55,22 @@ record LifeTable(double[] deaths, double[] animalWarmDays) {
                 : EGG_PARTS + LATER.indexOf(stage);
     }
 
+    /** The part of life in the middle of a span. */
+    static int part(TrayHistory.Exposure span, double eggWarmDays) {
+        return part(span.stage(), (span.fromAge() + span.toAge()) / 2 / eggWarmDays);
+    }
+
     LifeTable plus(LifeTable other) {
-        LifeTable sum = new LifeTable(deaths.clone(), animalWarmDays.clone());
+        double[] dead = deaths.clone();
+        double[] lived = animalWarmDays.clone();
         for (int i = 0; i < PARTS; i++) {
-            sum.deaths[i] += other.deaths[i];
-            sum.animalWarmDays[i] += other.animalWarmDays[i];
+            dead[i] += other.deaths[i];
+            lived[i] += other.animalWarmDays[i];
         }
-        return sum;
+        return new LifeTable(dead, lived, bursts + other.bursts, trayWarmDays + other.trayWarmDays);
     }
 
     static LifeTable empty() {
-        return new LifeTable(new double[PARTS], new double[PARTS]);
+        return new LifeTable(new double[PARTS], new double[PARTS], 0, 0);
     }
 }

@@ -101,7 +101,8 @@ final class Mortality {
         return Math.max(0, Math.min(end, to) - Math.max(start, from));
     }
 
-    private static double usualHazard(int part) {
+    /** Deaths per animal and warm-day of a usual brood. */
+    static double usualHazard(int part) {
         if (part < LifeTable.EGG_PARTS) {
             return EGG_HAZARD;
         }

@@ -29,6 +29,7 @@ final class MoultAges {
     private final int trayIndex;
     private final Outlook outlook;
     private final List<PassedBefore> before;
+    private final double lastLookAge;
     private final List<Map<Milestone, double[]>> ages;
     private final int[][] coming;
     private final int[][] finallyPassed;
@@ -38,6 +39,7 @@ final class MoultAges {
         this.trayIndex = trayIndex;
         this.outlook = outlook;
         this.before = tray.evidence().stream().map(PassedBefore::of).toList();
+        this.lastLookAge = tray.lastLookAge();
         int boundaries = tray.evidence().size();
         this.coming = new int[boundaries][outlook.size()];
         this.finallyPassed = new int[boundaries][outlook.size()];
@@ -105,21 +107,21 @@ final class MoultAges {
     private int coming(int boundary, int draw, PassingLaw law, Chance chance) {
         StageParameters parameters = outlook.parameters(draw);
         PassingState last = tray.evidence().get(boundary).last();
-        double waitingBefore =
-                boundary == 0 ? 0 : tray.evidence().get(boundary - 1).last().waiting();
-        int inStage = (int) Math.round(Math.max(0, last.waiting() - waitingBefore));
+        double waitingBefore = boundary == 0 ? 0 : tray.waiting().get(boundary - 1);
+        int inStage = (int) Math.round(Math.max(0, tray.waiting().get(boundary) - waitingBefore));
         double stuck = parameters.stuckShare(boundary);
         double stuckIfWaiting = stuck / (stuck + (1 - stuck) * law.survival(last.age()));
         double median = parameters.medianAge(boundary);
-        double lives = outlook.survival(draw, last.age(), Math.max(last.age(), median));
+        double known = Math.max(last.age(), lastLookAge);
+        double lives = outlook.survival(trayIndex, draw, known, Math.max(known, median));
         int passing = chance.betaBinomial(inStage, (1 - stuckIfWaiting) * lives, FATE_CORRELATION);
         if (boundary == 0) {
             return passing;
         }
-        double from = Math.max(last.age(), parameters.medianAge(boundary - 1));
-        double livesOn = outlook.survival(draw, from, Math.max(from, median));
+        double from = Math.max(known, parameters.medianAge(boundary - 1));
+        double livesOn = outlook.survival(trayIndex, draw, from, Math.max(from, median));
         int following = chance.betaBinomial(coming[boundary - 1][draw], (1 - stuck) * livesOn, FATE_CORRELATION);
         // The boundary before may have been counted earlier, when some were still waiting there that have passed both.
-        return Math.min((int) Math.round(last.waiting()), passing + following);
+        return Math.min((int) Math.round(tray.waiting().get(boundary)), passing + following);
     }
 }

@@ -10,10 +10,16 @@ import org.moultwright.compute.stage.StageParameters;
  * @param posterior truths about its timing
  * @param hazards for each of those, by part of life
  * @param mortality how likely an animal is to live on
+ * @param bursts by tray, for each of those, when mould next breaks out in it
  * @param likeBefore by boundary, how an animal's log age there correlates with that at the boundary before
  */
 @SuppressWarnings("ArrayRecordComponent") // Made once, never changed, never compared.
-record Outlook(PosteriorDraws posterior, List<double[]> hazards, Mortality mortality, double[] likeBefore) {
+record Outlook(
+        PosteriorDraws posterior,
+        List<double[]> hazards,
+        Mortality mortality,
+        List<Burst[]> bursts,
+        double[] likeBefore) {
     int size() {
         return hazards.size();
     }
@@ -27,7 +33,9 @@ record Outlook(PosteriorDraws posterior, List<double[]> hazards, Mortality morta
         return posterior.draws().get(draw);
     }
 
-    double survival(int draw, double fromAge, double toAge) {
-        return mortality.survival(fromAge, toAge, parameters(draw), hazards.get(draw));
+    /** The chance of an animal of a tray to live from one age to another. */
+    double survival(int tray, int draw, double fromAge, double toAge) {
+        return mortality.survival(fromAge, toAge, parameters(draw), hazards.get(draw))
+                * bursts.get(tray)[draw].survival(fromAge, toAge);
     }
 }

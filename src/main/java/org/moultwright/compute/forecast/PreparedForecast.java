@@ -112,7 +112,7 @@ public final class PreparedForecast {
     /** A tray of which nothing can be said. */
     private TrayForecast bare(int tray) {
         TrayHistory history = sight.trays().get(tray);
-        double age = sight.startingAge().warmDays() + sight.lived().get(tray).total();
+        double age = sight.ageOf(tray);
         return new TrayForecast(history.tray(), age, history.alive(), List.of(), List.of());
     }
 

@@ -51,14 +51,14 @@ final class TrayComposition {
     private void play(Instant instant, int draw, double[][] past, Chance chance) {
         double now = clock.age();
         double then = clock.ageAt(instant, draw);
-        double survival = outlook.survival(draw, now, then);
+        double survival = outlook.survival(trayIndex, draw, now, then);
         past[0][draw] = chance.binomial((int) Math.round(tray.alive()), survival);
         for (int k = 0; k < boundaries.size(); k++) {
             PassingLaw law = outlook.parameters(draw).law(trayIndex, k);
             PassingState last = tray.evidence().get(k).last();
-            double chancePassed = law.passedIfWaiting(last.age(), then) * survival;
+            double chancePassed = law.passedIfWaitingAt(last.age(), then) * survival;
             double alivePast = chance.binomial((int) Math.round(tray.alivePast().get(k)), survival)
-                    + chance.binomial((int) Math.round(last.waiting()), chancePassed);
+                    + chance.binomial((int) Math.round(tray.waiting().get(k)), chancePassed);
             past[k + 1][draw] = Math.min(past[k][draw], alivePast);
         }
     }

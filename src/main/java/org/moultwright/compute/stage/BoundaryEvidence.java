@@ -11,13 +11,11 @@ import java.util.OptionalDouble;
  * since the one before.
  */
 public final class BoundaryEvidence {
-    private static final double NO_ROOM = 1e-12;
-
     /** What two animals of a tray have in common beyond the model, as a guard against too narrow answers (assumption). */
     public static final double CORRELATION = 0.005;
 
     private final List<PassingState> states;
-    private final List<PassingStep> steps;
+    private final PassingSteps steps;
     private final List<Glimpse> laterGlimpses;
     private final OptionalDouble firstSightAge;
 
@@ -27,7 +25,7 @@ public final class BoundaryEvidence {
             List<Glimpse> laterGlimpses,
             OptionalDouble firstSightAge) {
         this.states = List.copyOf(states);
-        this.steps = steps.stream().filter(step -> step.waiting() > 0).toList();
+        this.steps = new PassingSteps(steps);
         this.laterGlimpses = List.copyOf(laterGlimpses);
         this.firstSightAge = firstSightAge;
     }
@@ -49,53 +47,18 @@ public final class BoundaryEvidence {
 
     /** How likely what was seen is under a law, as a log, up to a constant. */
     double logLikelihood(PassingLaw law) {
-        double sum = 0;
-        double age = 0;
-        double survival = 1;
-        for (PassingStep step : steps) {
-            double before = step.fromAge() == age ? survival : law.survival(step.fromAge());
-            age = step.toAge();
-            survival = law.survival(age);
-            double chance = law.readAsPassed(before, survival);
-            double weight = 1 / (1 + (step.waiting() - 1) * CORRELATION);
-            sum += Math.min(1, weight)
-                    * (step.passed() * Math.log(chance) + (step.waiting() - step.passed()) * Math.log1p(-chance));
-            if (!step.glimpses().isEmpty()) {
-                sum += glimpsesBetween(step.glimpses(), law, before, survival);
-            }
-        }
+        double sum = steps.logLikelihood(law);
         return laterGlimpses.isEmpty() ? sum : sum + glimpsesAfterLast(law);
     }
 
-    /** How far the newly passed of all steps lie from those a law expects: Pearson's χ², parts of animals rounded. */
+    /** How far what was seen lies from what a law expects: Pearson's χ² of the newly passed of all steps. */
     double scatter(PassingLaw law) {
-        return steps.stream()
-                .mapToDouble(step -> step.scatter(Math.rint(step.passed()), step.chance(law)))
-                .sum();
+        return steps.scatter(law);
     }
 
     /** The same of newly passed drawn from the law. */
     double replicatedScatter(PassingLaw law, Chance chance) {
-        return steps.stream()
-                .mapToDouble(step -> {
-                    double passing = step.chance(law);
-                    int passed = chance.betaBinomial((int) Math.rint(step.waiting()), passing, CORRELATION);
-                    return step.scatter(passed, passing);
-                })
-                .sum();
-    }
-
-    /** Of those that passed within the step, some had by each glimpse. */
-    private static double glimpsesBetween(List<Glimpse> glimpses, PassingLaw law, double before, double after) {
-        double passing = before - after;
-        return HiddenPasses.logProbability(
-                glimpses.get(0).candidates(),
-                glimpses,
-                glimpses.stream()
-                        .mapToDouble(
-                                glimpse -> passing > NO_ROOM ? (before - law.survival(glimpse.age())) / passing : 0.5)
-                        .map(BoundaryEvidence::inside)
-                        .toArray());
+        return steps.replicatedScatter(law, chance);
     }
 
     private double glimpsesAfterLast(PassingLaw law) {
@@ -104,12 +67,9 @@ public final class BoundaryEvidence {
                 laterGlimpses.get(0).candidates(),
                 laterGlimpses,
                 laterGlimpses.stream()
-                        .mapToDouble(glimpse -> law.readAsPassed(before, law.survival(glimpse.age())))
+                        .mapToDouble(glimpse ->
+                                PassingLaw.readAsPassed(law.passedIfWaiting(before, law.survival(glimpse.age()))))
                         .toArray());
-    }
-
-    private static double inside(double chance) {
-        return Math.min(1 - 1e-9, Math.max(1e-9, chance));
     }
 
     /** Joins states into evidence; glimpses lie between the looks that counted. */

@@ -12,6 +12,15 @@ import org.apache.commons.numbers.gamma.LogGamma;
 final class HiddenPasses {
     private static final double NEGLIGIBLE = 1e-12;
 
+    /** Logs of the factorials of the numbers of animals a tray usually holds. */
+    private static final double[] LOG_FACTORIALS = new double[512];
+
+    static {
+        for (int n = 1; n < LOG_FACTORIALS.length; n++) {
+            LOG_FACTORIALS[n] = LOG_FACTORIALS[n - 1] + Math.log(n);
+        }
+    }
+
     private final int candidates;
     private double[] chanceByPassed = {1};
     private int fewest;
@@ -76,11 +85,15 @@ final class HiddenPasses {
     }
 
     private static double logBinomial(int trials, int passed, double chance) {
-        return LogGamma.value(trials + 1.0)
-                - LogGamma.value(passed + 1.0)
-                - LogGamma.value(trials - passed + 1.0)
+        return logFactorial(trials)
+                - logFactorial(passed)
+                - logFactorial(trials - passed)
                 + passed * Math.log(chance)
                 + (trials - passed) * Math.log1p(-chance);
+    }
+
+    private static double logFactorial(int n) {
+        return n < LOG_FACTORIALS.length ? LOG_FACTORIALS[n] : LogGamma.value(n + 1.0);
     }
 
     /** Weighs each state by the chance of what was seen in it; false where none could have shown it. */

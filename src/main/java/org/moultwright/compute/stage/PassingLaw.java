@@ -17,6 +17,12 @@ public record PassingLaw(double logMedian, double logSpread, double neverShare, 
         return QuickTail.survival(deviate(age));
     }
 
+    /** The same of an age whose log is known; so late that only one in 1e15 is left, nobody. */
+    double survival(LoggedAge age) {
+        double deviate = (age.shiftedLog(ageShiftWarmDays) - logMedian) / logSpread;
+        return deviate < QuickTail.TO ? QuickTail.survival(deviate) : 0;
+    }
+
     /** How many spreads an age lies beyond the median, in logs. */
     double deviate(double age) {
         double trueAge = age + ageShiftWarmDays;
@@ -34,16 +40,18 @@ public record PassingLaw(double logMedian, double logSpread, double neverShare, 
     }
 
     /** The chance that an animal waiting at one age has passed by another. */
-    public double passedIfWaiting(double age, double then) {
-        double before = survival(age);
-        double waiting = (1 - neverShare) * before + neverShare;
-        return waiting > 0 ? (1 - neverShare) * (before - survival(then)) / waiting : 1;
+    public double passedIfWaitingAt(double age, double then) {
+        return passedIfWaiting(survival(age), survival(then));
     }
 
-    /** The chance that an animal waiting at the first look is read as passed at the second. */
-    double readAsPassed(double survivalBefore, double survivalAfter) {
-        double passed = (1 - neverShare) * (survivalBefore - survivalAfter);
+    /** The same between two looks, by the shares not yet passed there. */
+    double passedIfWaiting(double survivalBefore, double survivalAfter) {
         double waiting = (1 - neverShare) * survivalBefore + neverShare;
-        return passed / waiting * (1 - 2 * MISREAD) + MISREAD;
+        return waiting > 0 ? (1 - neverShare) * (survivalBefore - survivalAfter) / waiting : 1;
+    }
+
+    /** The chance that an animal waiting at the first of two looks is read as passed at the second. */
+    static double readAsPassed(double passing) {
+        return passing * (1 - 2 * MISREAD) + MISREAD;
     }
 }

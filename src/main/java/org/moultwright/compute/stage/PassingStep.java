@@ -14,7 +14,7 @@ import java.util.List;
 record PassingStep(double fromAge, double toAge, double waiting, double passed, List<Glimpse> glimpses) {
     /** The chance of an animal waiting at the earlier look to be read as passed at the later. */
     double chance(PassingLaw law) {
-        return law.readAsPassed(law.survival(fromAge), law.survival(toAge));
+        return PassingLaw.readAsPassed(law.passedIfWaitingAt(fromAge, toAge));
     }
 
     /** (observed − expected)² over the variance, for so many passed of those waiting. */

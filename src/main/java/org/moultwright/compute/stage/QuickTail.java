@@ -7,7 +7,9 @@ package org.moultwright.compute.stage;
  */
 final class QuickTail {
     private static final double FROM = -8;
-    private static final double TO = 8;
+    /** Where the table ends. */
+    static final double TO = 8;
+
     private static final int NODES_PER_UNIT = 128;
     private static final double[] SURVIVAL = new double[(int) ((TO - FROM) * NODES_PER_UNIT) + 1];
     private static final double[] DENSITY = new double[SURVIVAL.length];

@@ -22,7 +22,8 @@ import org.moultwright.domain.Stage;
  * @param alive animals alive in it now
  * @param evidence one for each boundary, in order
  * @param alivePast animals alive now that had passed each boundary when it was last counted
- * @param exposures animals alive between whole counts
+ * @param waiting animals that had not passed each boundary when it was last counted, nor left or died before it since
+ * @param exposures animals alive from whole count to whole count, and to the last look
  * @param losses animals found dead or missing
  */
 public record TrayHistory(
@@ -32,6 +33,7 @@ public record TrayHistory(
         double alive,
         List<BoundaryEvidence> evidence,
         List<Double> alivePast,
+        List<Double> waiting,
         List<Exposure> exposures,
         List<Loss> losses) {
 
@@ -49,8 +51,15 @@ public record TrayHistory(
     public TrayHistory {
         evidence = List.copyOf(evidence);
         alivePast = List.copyOf(alivePast);
+        waiting = List.copyOf(waiting);
         exposures = List.copyOf(exposures);
         losses = List.copyOf(losses);
+    }
+
+    /** Age when it was last seen who lives, by a look or by what was found dead; 0 before any. */
+    public double lastLookAge() {
+        double looked = exposures.stream().mapToDouble(Exposure::toAge).max().orElse(0);
+        return Math.max(looked, losses.stream().mapToDouble(Loss::age).max().orElse(0));
     }
 
     /** The trays of a brood, in order of first use. */
@@ -84,10 +93,13 @@ public record TrayHistory(
         double alive = Math.max(0, animals - flow.gone(asOf));
         List<BoundaryEvidence> evidence = new ArrayList<>();
         List<Double> alivePast = new ArrayList<>();
+        List<Double> waiting = new ArrayList<>();
         for (Stage boundary : boundaries) {
             BoundaryEvidence found = new BoundaryHistory(flow, checks, boundary, animals, age).evidence();
             evidence.add(found);
             alivePast.add(Math.min(alive, Math.max(0, found.last().passed() - flow.gonePast(boundary, asOf))));
+            waiting.add(Math.max(
+                    0, animals - flow.goneBefore(boundary, asOf) - found.last().passed()));
         }
         return new TrayHistory(
                 tray,
@@ -96,7 +108,8 @@ public record TrayHistory(
                 alive,
                 evidence,
                 alivePast,
-                exposures(whole, asOf, age),
+                waiting,
+                exposures(whole, checks, age),
                 flow.losses(age));
     }
 
@@ -113,17 +126,18 @@ public record TrayHistory(
         return Math.max(0, median);
     }
 
-    private static List<Exposure> exposures(List<Check> whole, Instant asOf, ToDoubleFunction<Instant> age) {
+    /** From count to count, and to the last look of any kind: who died since, nobody has found. */
+    private static List<Exposure> exposures(List<Check> whole, List<Check> looks, ToDoubleFunction<Instant> age) {
         List<Exposure> exposures = new ArrayList<>();
         for (int i = 0; i < whole.size(); i++) {
             Check check = whole.get(i);
-            Instant end = i + 1 < whole.size() ? whole.get(i + 1).at() : asOf;
+            Check next = i + 1 < whole.size() ? whole.get(i + 1) : looks.get(looks.size() - 1);
             Arrays.stream(Stage.values())
                     .filter(stage -> check.counted(stage).orElse(0) > 0)
                     .forEach(stage -> exposures.add(new Exposure(
                             stage,
                             age.applyAsDouble(check.at()),
-                            age.applyAsDouble(end),
+                            age.applyAsDouble(next.at()),
                             check.counted(stage).orElseThrow())));
         }
         return exposures;

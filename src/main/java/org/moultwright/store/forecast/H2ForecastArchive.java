@@ -23,6 +23,12 @@ public final class H2ForecastArchive implements ForecastArchive {
             row.text("milestone"),
             instants(row.cells().getBytes("twentieths")));
 
+    /** A code may have belonged to a brood whose beginning was undone: what was said of that one is of no other. */
+    private static final String OF_THIS_BROOD = """
+            brood = :brood and not exists (
+                select 1 from brood join deed on deed.id = brood.begun_by
+                where brood.code = :brood and deed.done_at > forecast_made.as_of)""";
+
     private final Transactions transactions;
 
     public H2ForecastArchive(Transactions transactions) {
@@ -50,7 +56,7 @@ public final class H2ForecastArchive implements ForecastArchive {
     public Optional<MadeForecast> latest(String brood) {
         return transactions.read(handle -> made(
                         handle,
-                        "row_no = (select max(row_no) from forecast_made where brood = :brood)",
+                        "row_no = (select max(row_no) from forecast_made where " + OF_THIS_BROOD + ")",
                         new Cells().with("brood", brood))
                 .stream()
                 .findFirst());
@@ -58,7 +64,7 @@ public final class H2ForecastArchive implements ForecastArchive {
 
     @Override
     public List<MadeForecast> of(String brood) {
-        return transactions.read(handle -> made(handle, "brood = :brood", new Cells().with("brood", brood)));
+        return transactions.read(handle -> made(handle, OF_THIS_BROOD, new Cells().with("brood", brood)));
     }
 
     private static List<MadeForecast> made(Handle handle, String condition, Cells parameters) {

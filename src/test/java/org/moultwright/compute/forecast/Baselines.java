@@ -60,7 +60,10 @@ record Baselines(double calendarDay, double setPointDay, double restartedDay, do
         Stage into = brood.record().brood().stages().get(boundary + 1);
         Map<String, Check> latest = new HashMap<>();
         boolean wasBelow = false;
-        for (Check check : brood.record().checks()) {
+        List<Check> counts = brood.record().checks().stream()
+                .filter(check -> check.total().isPresent())
+                .toList();
+        for (Check check : counts) {
             latest.put(check.tray(), check);
             boolean isWhole = latest.size() == brood.trayCount();
             if (isWhole && isHalfPast(latest.values(), into)) {

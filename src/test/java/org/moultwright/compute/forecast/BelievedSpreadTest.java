@@ -11,15 +11,15 @@ class BelievedSpreadTest {
 
     @Test
     void firstStageHasTheSpreadOfOneStage() {
-        assertThat(Math.exp(BelievedSpread.of(SHARES).mean()[0])).isCloseTo(0.078, within(1e-12));
+        assertThat(Math.exp(BelievedSpread.of(SHARES).mean()[0])).isCloseTo(0.08, within(1e-12));
     }
 
     @Test
     void laterBoundariesHaveTheSpreadOfASumOfCorrelatedLengths() {
-        // By hand: 0.078·√(0.36 + 0.16 + 2·0.3·0.24) and 0.078·√(0.25 + 0.09 + 0.04 + 2·0.3·(0.15 + 0.1 + 0.06)).
+        // By hand: 0.08·√(0.36 + 0.16 + 2·0.1·0.24) and 0.08·√(0.25 + 0.09 + 0.04 + 2·0.1·(0.15 + 0.1 + 0.06)).
         double[] logSpread = BelievedSpread.of(SHARES).mean();
-        assertThat(Math.exp(logSpread[1])).isCloseTo(0.078 * Math.sqrt(0.664), within(1e-12));
-        assertThat(Math.exp(logSpread[2])).isCloseTo(0.078 * Math.sqrt(0.566), within(1e-12));
+        assertThat(Math.exp(logSpread[1])).isCloseTo(0.08 * Math.sqrt(0.568), within(1e-12));
+        assertThat(Math.exp(logSpread[2])).isCloseTo(0.08 * Math.sqrt(0.442), within(1e-12));
     }
 
     @Test

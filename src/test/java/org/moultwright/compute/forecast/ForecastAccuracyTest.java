@@ -10,12 +10,13 @@ class ForecastAccuracyTest {
 
     @Test
     void beatsCountingDaysAndKnowsHowSureItIs() {
-        BackTest test = BackTest.run(TriedKeeper.Simulator.FIRST, 20, 2, 1, SEED);
+        BackTest test = BackTest.run(TriedKeeper.Simulator.FIRST, 8, 5, 1, SEED);
         beatsCountingDays(test);
         for (double share : BackTest.SHARES) {
+            // Intervals of a keeper's first brood are wide on purpose: see decision 133.
             assertThat(test.at(share).coverage(Milestone.HALF))
                     .as("coverage at %s, seed %d%n%s", share, SEED, test.table())
-                    .isBetween(0.70, 0.90);
+                    .isBetween(0.70, 0.92);
         }
     }
 

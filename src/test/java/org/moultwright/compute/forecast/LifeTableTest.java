@@ -15,11 +15,45 @@ class LifeTableTest {
     private static final double EGG_WARM_DAYS = 24;
 
     @Test
-    void manyDeadAtOnceCountAsAFewDaysWorthOfThem() {
-        LifeTable singly = table(List.of(loss(30, 2), loss(32, 2)));
-        LifeTable burst = table(List.of(loss(30, 20), loss(32, 2)));
-        assertThat(deaths(singly)).isEqualTo(4);
-        assertThat(deaths(burst)).isCloseTo(6, within(1e-9));
+    void aBurstIsSetAsideWithTheDaysAboutIt() {
+        List<TrayHistory.Loss> losses = new ArrayList<>(List.of(loss(27, 1), loss(36, 1), loss(57, 1)));
+        LifeTable everyday = counted(losses);
+        losses.addAll(List.of(loss(42, 9), loss(45, 6)));
+        LifeTable burst = counted(losses);
+        assertThat(everyday.bursts()).isZero();
+        assertThat(burst.bursts()).isOne();
+        assertThat(deaths(burst)).isEqualTo(2);
+        // Of looks every three days, those from 33 to 51 touch the five days before 39 and after 45.
+        assertThat(lived(burst)).isCloseTo(lived(everyday) - 50 * 18, within(1e-9));
+        assertThat(burst.trayWarmDays()).isEqualTo(everyday.trayWarmDays()).isEqualTo(36);
+    }
+
+    @Test
+    void aFrailBroodHasNoBursts() {
+        List<TrayHistory.Loss> losses = new ArrayList<>();
+        for (double age = 27; age <= 60; age += 3) {
+            losses.add(loss(age, 4));
+        }
+        assertThat(counted(losses).bursts()).isZero();
+        assertThat(deaths(counted(losses))).isEqualTo(48);
+    }
+
+    @Test
+    void deadThatNoCountPrecedesTellNothing() {
+        assertThat(deaths(counted(List.of(loss(23, 3), loss(30, 1))))).isEqualTo(1);
+    }
+
+    /** Fifty animals counted every three warm-days from 24 to 60. */
+    private static LifeTable counted(List<TrayHistory.Loss> losses) {
+        List<TrayHistory.Exposure> exposures = new ArrayList<>();
+        for (double age = 24; age < 60; age += 3) {
+            exposures.add(new TrayHistory.Exposure(Stage.POSTEMBRYO, age, age + 3, 50));
+        }
+        return table(exposures, losses);
+    }
+
+    private static double lived(LifeTable table) {
+        return Arrays.stream(table.animalWarmDays()).sum();
     }
 
     @Test
@@ -55,7 +89,11 @@ class LifeTableTest {
         List<TrayHistory.Exposure> exposures = new ArrayList<>();
         exposures.add(new TrayHistory.Exposure(Stage.EGG, 10, 24, 50));
         exposures.add(new TrayHistory.Exposure(Stage.POSTEMBRYO, 24, 41, 50));
-        TrayHistory tray = new TrayHistory("T", 50, 50, 50, List.of(), List.of(), exposures, losses);
+        return table(exposures, losses);
+    }
+
+    private static LifeTable table(List<TrayHistory.Exposure> exposures, List<TrayHistory.Loss> losses) {
+        TrayHistory tray = new TrayHistory("T", 50, 50, 50, List.of(), List.of(), List.of(), exposures, losses);
         return LifeTable.of(List.of(tray), EGG_WARM_DAYS);
     }
 }

@@ -65,6 +65,18 @@ class OddBroodsTest {
     }
 
     @Test
+    void deadFoundSinceTheLastCountAreNotYetToCome() {
+        enter(25, Account.SAC, A, Stage.EGG, 50);
+        full(60, Stage.INSTAR1, 50);
+        double before = forecast(64).yield().orElseThrow().p50();
+        enter(63, A, Account.DEAD, Stage.INSTAR1, 20);
+        BroodForecast after = forecast(64);
+        assertThat(before).isGreaterThan(35);
+        assertThat(after.yield().orElseThrow().p90()).isLessThanOrEqualTo(30);
+        assertThat(after.yield().orElseThrow().p50()).isGreaterThan(24);
+    }
+
+    @Test
     void oneAnimal() {
         enter(25, Account.SAC, A, Stage.POSTEMBRYO, 1);
         full(45, Stage.INSTAR1, 1);

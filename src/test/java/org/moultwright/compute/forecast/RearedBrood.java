@@ -21,7 +21,8 @@ import org.moultwright.domain.RateForm;
  * kills 10 to 35 % within four days. The room: a display off by 0.35 K for each keeper and 0.1 K for each brood, a
  * probe off by 0.4 K, set-points that differ by 0.3 K between broods and change once, warmer by day, silent once in a
  * quarter of the rooms; development after {@link #trueRate}. The keeper pulls eggs 8 to 15 days after laying, counts
- * all trays every one to three days, miscounts 0.6 % of the animals, and states a batch sd of 0.05.
+ * all trays every one to three days, in a fifth of the looks only whether any or how many of a sample are furthest,
+ * miscounts 0.6 % of the animals, and states a batch sd of 0.05.
  *
  * <p>The figures were chosen by what the simple counts of {@link Baselines} are off by, about 3.4 (A), 2.6 (B) and 1.8
  * (C at 75 %) days and 7, 7, 6 (D) and 7, 5, 3.5 % (E) of the animals, on seeds 777, 9191 and 31. Once they were set

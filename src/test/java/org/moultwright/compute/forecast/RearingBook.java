@@ -33,6 +33,11 @@ final class RearingBook {
     /** Share of the animals of a tray miscounted at a look: half overlooked or counted twice, half misread. */
     private static final double MISCOUNTED = 0.006;
 
+    /** Share of the looks at a tray that are a mere glance, and how many animals a sample has at most. */
+    private static final double GLANCES = 0.2;
+
+    private static final int SAMPLE = 15;
+
     private static final double STATED_SD = 0.05;
     private static final double LAST_DAY = 110;
 
@@ -63,7 +68,9 @@ final class RearingBook {
         for (double day = pulledDay + 2; day < LAST_DAY; day += 1 + chance.below(3)) {
             for (int tray = 0; tray < trays.size(); tray++) {
                 takeOutDead(name(tray), trays.get(tray), before, day);
-                count(name(tray), trays.get(tray), day);
+                boolean isGlance = chance.uniform() < GLANCES;
+                Map<Stage, Look> looks = isGlance ? glance(trays.get(tray), day) : count(trays.get(tray), day);
+                checks.add(new Check(nextId(), name(tray), TriedBrood.at(day), looks));
             }
             before = day;
         }
@@ -99,7 +106,31 @@ final class RearingBook {
                 Optional.of(new Timing(medians, STATED_SD, RearedBrood.STATED_RATE)));
     }
 
-    private void count(String tray, List<RearedAnimal> animals, double day) {
+    /** That none is further than the furthest, and of these that there are some, or how many in a sample. */
+    private Map<Stage, Look> glance(List<RearedAnimal> animals, double day) {
+        List<Integer> stages = new ArrayList<>(animals.stream()
+                .filter(animal -> animal.isAliveOn(day))
+                .map(animal -> animal.stageOn(day))
+                .toList());
+        int furthest = stages.stream().mapToInt(stage -> stage).max().orElse(0);
+        Map<Stage, Look> looks = new EnumMap<>(Stage.class);
+        if (furthest + 1 < STAGES.size()) {
+            looks.put(STAGES.get(furthest + 1), new Look.None());
+        }
+        if (furthest > 0 && chance.uniform() < 0.5) {
+            looks.put(STAGES.get(furthest), new Look.Seen());
+        } else if (furthest > 0) {
+            int of = Math.min(SAMPLE, stages.size());
+            int found = 0;
+            for (int i = 0; i < of; i++) {
+                found += stages.remove(chance.below(stages.size())) == furthest ? 1 : 0;
+            }
+            looks.put(STAGES.get(furthest), new Look.Sample(found, of));
+        }
+        return looks;
+    }
+
+    private Map<Stage, Look> count(List<RearedAnimal> animals, double day) {
         int[] counted = new int[STAGES.size()];
         for (RearedAnimal animal : animals) {
             if (animal.isAliveOn(day)) {
@@ -117,7 +148,7 @@ final class RearingBook {
         for (int stage = 0; stage < counted.length; stage++) {
             looks.put(STAGES.get(stage), new Look.Full(counted[stage]));
         }
-        checks.add(new Check(nextId(), tray, TriedBrood.at(day), looks));
+        return looks;
     }
 
     private void takeOutDead(String tray, List<RearedAnimal> animals, double from, double to) {

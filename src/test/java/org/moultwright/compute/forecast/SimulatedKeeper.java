@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -26,11 +27,15 @@ import org.moultwright.domain.Stage;
 import org.moultwright.domain.Stay;
 import org.moultwright.domain.Timing;
 
-/** Writes down an invented brood: whole counts every one to three days, the dead found then, a few misreads. */
+/**
+ * Writes down an invented brood: a look every one to three days, most of them whole counts with a few misreads, some
+ * only of the stage that comes next, and the dead found then.
+ */
 final class SimulatedKeeper {
     static final List<Stage> STAGES = List.of(Stage.EGG, Stage.POSTEMBRYO, Stage.INSTAR1, Stage.INSTAR2);
     private static final double MISREAD_SHARE = 0.006;
     private static final int LOOKING_DAYS = 70;
+    private static final double PARTIAL_SHARE = 0.2;
 
     private final SimulatedRoom room;
     private final Chance chance;
@@ -90,15 +95,24 @@ final class SimulatedKeeper {
         double day = pulledDay + 1 + chance.below(3);
         while (day < pulledDay + LOOKING_DAYS) {
             removeDead(tray, animals, previous, day);
-            look(tray, animals, day);
+            List<SimulatedAnimal> living = alive(animals, day);
+            Map<Stage, Look> looks =
+                    chance.uniform() < PARTIAL_SHARE ? ofTheNextStage(living, day) : ofAllStages(living, day);
+            if (!looks.isEmpty()) {
+                checks.add(new Check(id(), tray, TriedBrood.at(day), looks));
+            }
             previous = day;
             day += 1 + chance.below(3);
         }
     }
 
-    private void look(String tray, List<SimulatedAnimal> animals, double day) {
+    private static List<SimulatedAnimal> alive(List<SimulatedAnimal> animals, double day) {
+        return animals.stream().filter(animal -> animal.isAlive(day)).toList();
+    }
+
+    private Map<Stage, Look> ofAllStages(List<SimulatedAnimal> living, double day) {
         int[] seen = new int[STAGES.size()];
-        animals.stream().filter(animal -> animal.isAlive(day)).forEach(animal -> {
+        living.forEach(animal -> {
             int stage = animal.stage(day);
             boolean isMisread = chance.uniform() < MISREAD_SHARE;
             int shift = chance.uniform() < 0.5 ? -1 : 1;
@@ -108,7 +122,31 @@ final class SimulatedKeeper {
         for (int stage = 0; stage < seen.length; stage++) {
             looks.put(STAGES.get(stage), new Look.Full(seen[stage]));
         }
-        checks.add(new Check(id(), tray, TriedBrood.at(day), looks));
+        return looks;
+    }
+
+    /** Whether any are in the stage after that of the middle animal, or how many of the first third of the tray. */
+    private Map<Stage, Look> ofTheNextStage(List<SimulatedAnimal> living, double day) {
+        int[] sorted =
+                living.stream().mapToInt(animal -> animal.stage(day)).sorted().toArray();
+        int next = sorted.length == 0 ? STAGES.size() : sorted[(sorted.length - 1) / 2] + 1;
+        if (next >= STAGES.size()) {
+            return Map.of();
+        }
+        long there = Arrays.stream(sorted).filter(stage -> stage >= next).count();
+        if (there == 0) {
+            return Map.of(STAGES.get(next), new Look.None());
+        }
+        int of = living.size() / 3;
+        if (of == 0 || chance.uniform() < 0.5 || sorted[sorted.length - 1] > next) {
+            return Map.of(STAGES.get(next), new Look.Seen());
+        }
+        // No animal stands by its stage in the list of the living.
+        int found = (int) living.stream()
+                .limit(of)
+                .filter(animal -> animal.stage(day) == next)
+                .count();
+        return Map.of(STAGES.get(next), new Look.Sample(found, of));
     }
 
     private void removeDead(String tray, List<SimulatedAnimal> animals, double from, double to) {
