@@ -30,6 +30,7 @@ import org.moultwright.exchange.DelimitedReadings;
 import org.moultwright.exchange.DraftsFile;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.exchange.TimingsFile;
+import org.moultwright.language.Texts;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
@@ -207,9 +208,10 @@ final class Workbench implements AutoCloseable {
         loaded.keptAside()
                 .ifPresent(aside -> tell(
                         Tone.WARN,
-                        "The settings were not understood, so the usual ones hold.",
-                        "They are kept in " + aside + "."));
-        assumed.problem().ifPresent(problem -> tell(Tone.WARN, "Your own timings of species are not used.", problem));
+                        Texts.say("The settings were not understood, so the usual ones hold."),
+                        Texts.say("They are kept in {0}.", aside)));
+        assumed.problem()
+                .ifPresent(problem -> tell(Tone.WARN, Texts.say("Your own timings of species are not used."), problem));
         this.watch = new DeskWatch(
                 store, clock, days, settings.settingsProperty(), keeper, toolkit, reach, this::commandFailed);
         this.beside = new DeskIntake(store, watch.watch(), toolkit);
@@ -324,7 +326,7 @@ final class Workbench implements AutoCloseable {
         } else if (outcome instanceof Outcome.Failed<RoomView> failed) {
             tell(
                     Tone.BAD,
-                    "The room could not be read.",
+                    Texts.say("The room could not be read."),
                     String.valueOf(failed.fault().getMessage()));
         }
     }
@@ -351,7 +353,7 @@ final class Workbench implements AutoCloseable {
                         clock,
                         days,
                         words,
-                        begun(DraftsFile.ofSheets(store.beside(SHEETS_BEGUN)), "sheets"),
+                        begun(DraftsFile.ofSheets(store.beside(SHEETS_BEGUN)), Texts.say("sheets")),
                         new TallyNotes())),
                 new LaterScreen(
                         BroodsScreen.NAME,
@@ -409,7 +411,10 @@ final class Workbench implements AutoCloseable {
                 new TendPots(book, clock, UUID::randomUUID),
                 undo,
                 new PdfHandOverSlips(),
-                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the hand-over slip", "PDF", ".pdf")),
+                new SaveDialog(
+                        this::window,
+                        HOME,
+                        new SaveDialog.Kind(Texts.say("Save the hand-over slip"), Texts.say("PDF"), ".pdf")),
                 new LabelDesk(
                         new PdfLabelPrinter(),
                         new PdfFileDialog(this::window, HOME),
@@ -435,7 +440,8 @@ final class Workbench implements AutoCloseable {
     private <T> BegunDesk<T> begun(DraftsFile<T> file, String what) {
         DraftsFile.Loaded<T> loaded = file.load();
         loaded.problem()
-                .ifPresent(problem -> tell(Tone.WARN, "The " + what + " begun last time could not be read.", problem));
+                .ifPresent(problem ->
+                        tell(Tone.WARN, Texts.say("The {0} begun last time could not be read.", what), problem));
         return new BegunDesk<>(loaded.drafts(), file, typed);
     }
 
@@ -443,7 +449,10 @@ final class Workbench implements AutoCloseable {
         return new BroodPaper(
                 new PaperPrinter(this::window),
                 new PdfPicturePages(),
-                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the brood's page", "PDF", ".pdf")));
+                new SaveDialog(
+                        this::window,
+                        HOME,
+                        new SaveDialog.Kind(Texts.say("Save the brood's page"), Texts.say("PDF"), ".pdf")));
     }
 
     private WaysIn waysIn(BroodBook book, Supplier<UUID> ids) {
@@ -453,7 +462,7 @@ final class Workbench implements AutoCloseable {
                         new BeginBrood(book, clock, ids),
                         new PullSac(book, clock, ids),
                         new OpenSac(book, clock, ids),
-                        begun(DraftsFile.ofForms(store.beside(FORMS_BEGUN)), "forms")),
+                        begun(DraftsFile.ofForms(store.beside(FORMS_BEGUN)), Texts.say("forms"))),
                 new FolderDialog(this::window, HOME),
                 (folder, progress) -> new TakeInFolders(new WatchedFolders(folders, progress), book).takeIn(folder),
                 intake,
@@ -481,9 +490,15 @@ final class Workbench implements AutoCloseable {
                 roomView,
                 plans,
                 new IcsCalendarFiles(),
-                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the calendar", "Calendar", ".ics")),
+                new SaveDialog(
+                        this::window,
+                        HOME,
+                        new SaveDialog.Kind(Texts.say("Save the calendar"), Texts.say("Calendar"), ".ics")),
                 new PdfSitterSheets(),
-                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the sitter's sheet", "PDF", ".pdf")),
+                new SaveDialog(
+                        this::window,
+                        HOME,
+                        new SaveDialog.Kind(Texts.say("Save the sitter's sheet"), Texts.say("PDF"), ".pdf")),
                 keeper,
                 clock,
                 days,
@@ -491,11 +506,12 @@ final class Workbench implements AutoCloseable {
     }
 
     private void enter(DemoDoor door) {
-        tell(Tone.ACCENT, "The demo room is being made ready. It opens in a window of its own.", "");
+        tell(Tone.ACCENT, Texts.say("The demo room is being made ready. It opens in a window of its own."), "");
         door.open(
                 intake,
                 () -> shell.noticeProperty().set(Optional.empty()),
-                fault -> tell(Tone.BAD, "The demo room cannot be opened.", String.valueOf(fault.getMessage())));
+                fault -> tell(
+                        Tone.BAD, Texts.say("The demo room cannot be opened."), String.valueOf(fault.getMessage())));
     }
 
     private BackgroundRunner lineRunner() {
@@ -518,7 +534,7 @@ final class Workbench implements AutoCloseable {
     }
 
     private void commandFailed(UncheckedIOException fault) {
-        tell(Tone.BAD, "The command for alarms could not be run.", String.valueOf(fault.getMessage()));
+        tell(Tone.BAD, Texts.say("The command for alarms could not be run."), String.valueOf(fault.getMessage()));
     }
 
     /** The zone of the keeper's broods; that of this machine before there is any. */

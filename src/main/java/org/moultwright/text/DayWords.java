@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import org.moultwright.language.Texts;
 
 /** Days and ages in words, in one keeper's zone. */
 public record DayWords(ZoneId zone) {
@@ -46,7 +47,9 @@ public record DayWords(ZoneId zone) {
             return day(to);
         }
         boolean sameMonth = first.getMonth() == last.getMonth() && first.getYear() == last.getYear();
-        return sameMonth ? first.getDayOfMonth() + " to " + day(to) : day(from) + " to " + day(to);
+        return sameMonth
+                ? Texts.say("{0} to {1}", first.getDayOfMonth(), day(to))
+                : Texts.say("{0} to {1}", day(from), day(to));
     }
 
     /** "40 s", "12 min", "3 h", "5 days": the age of something, in its largest whole unit. */
@@ -57,6 +60,6 @@ public record DayWords(ZoneId zone) {
         if (age.compareTo(Duration.ofHours(2)) < 0) {
             return age.toMinutes() + " min";
         }
-        return age.compareTo(Duration.ofDays(2)) < 0 ? age.toHours() + " h" : age.toDays() + " days";
+        return age.compareTo(Duration.ofDays(2)) < 0 ? age.toHours() + " h" : Texts.say("{0} days", age.toDays());
     }
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 
 /**
  * The names a keeper uses for the stages.
@@ -18,17 +19,24 @@ import org.moultwright.domain.Stage;
  * @param labels one label a stage
  */
 public record Vocabulary(String key, String title, Map<Stage, String> labels) {
-    public static final Vocabulary ENGLISH_HOBBY =
-            of("english-hobby", "English hobby", "Egg", "Egg with legs", "Nymph", "Dark nymph", "Sling");
+    public static final Vocabulary ENGLISH_HOBBY = of(
+            "english-hobby",
+            Texts.say("English hobby"),
+            Texts.say("Egg"),
+            Texts.say("Egg with legs"),
+            Texts.say("Nymph"),
+            Texts.say("Dark nymph"),
+            Texts.say("Sling"));
     public static final Vocabulary SCIENTIFIC = of(
             "scientific",
-            "Scientific",
-            "Embryo",
-            "Postembryo",
-            "First instar",
-            "First instar, pre-moult",
-            "Second instar");
-    public static final Vocabulary N_L_COUNTING = of("n-l", "N and L counting", "Egg", "N1", "N2", "N2 dark", "L1");
+            Texts.say("Scientific"),
+            Texts.say("Embryo"),
+            Texts.say("Postembryo"),
+            Texts.say("First instar"),
+            Texts.say("First instar, pre-moult"),
+            Texts.say("Second instar"));
+    public static final Vocabulary N_L_COUNTING =
+            of("n-l", Texts.say("N and L counting"), Texts.say("Egg"), "N1", "N2", Texts.say("N2 dark"), "L1");
 
     public Vocabulary {
         EnumMap<Stage, String> complete = new EnumMap<>(Stage.class);

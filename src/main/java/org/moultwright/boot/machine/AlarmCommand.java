@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.moultwright.domain.AlarmEntry;
 import org.moultwright.domain.AlarmTurn;
+import org.moultwright.language.Texts;
 import org.moultwright.text.AlarmWords;
 
 /**
@@ -42,7 +43,7 @@ public record AlarmCommand(String words) {
      * @throws UncheckedIOException if there is no shell to run it
      */
     public void tryOut() {
-        start(Map.of("MOULTWRIGHT_TURN", "test", "MOULTWRIGHT_WORDS", "This is only a test."));
+        start(Map.of("MOULTWRIGHT_TURN", "test", "MOULTWRIGHT_WORDS", Texts.say("This is only a test.")));
     }
 
     private void start(Map<String, String> told) {

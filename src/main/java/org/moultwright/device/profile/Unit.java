@@ -2,6 +2,7 @@ package org.moultwright.device.profile;
 
 import java.util.Arrays;
 import java.util.Locale;
+import org.moultwright.language.Texts;
 
 /** The unit a quantity is told in. */
 enum Unit {
@@ -35,7 +36,7 @@ enum Unit {
         return Arrays.stream(values())
                 .filter(unit -> unit.key.equals(key.toUpperCase(Locale.ROOT)))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("unit is '%s' but must be C, F or %%".formatted(key)));
+                .orElseThrow(() -> new IllegalArgumentException(Texts.say("unit is '{0}' but must be C, F or %", key)));
     }
 
     /** The quantity in °C or in %. */

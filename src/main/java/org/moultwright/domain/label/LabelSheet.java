@@ -1,6 +1,8 @@
 package org.moultwright.domain.label;
 
 import org.moultwright.domain.Require;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 
 /**
  * A sheet of labels, or one label of a roll, known by its dimensions alone. Lengths are in mm.
@@ -38,22 +40,23 @@ public record LabelSheet(
     public LabelSheet {
         Require.atLeast("columns", columns, 1);
         Require.atLeast("rows", rows, 1);
-        requireFits("wide", labelWidthMillimetres, paper.widthMillimetres());
-        requireFits("high", labelHeightMillimetres, paper.heightMillimetres());
+        requireFits(Texts.say("wide"), labelWidthMillimetres, paper.widthMillimetres());
+        requireFits(Texts.say("high"), labelHeightMillimetres, paper.heightMillimetres());
         Require.that(
                 shape == LabelShape.RECTANGLE || labelWidthMillimetres == labelHeightMillimetres,
-                "Labels that are round are as high as wide: %s is not %s mm."
-                        .formatted(plain(labelHeightMillimetres), plain(labelWidthMillimetres)));
+                Texts.say(
+                        "Labels that are round are as high as wide: {0} is not {1} mm.",
+                        plain(labelHeightMillimetres), plain(labelWidthMillimetres)));
         Require.within("topMillimetres", topMillimetres, 0, paper.heightMillimetres());
         Require.within("leftMillimetres", leftMillimetres, 0, paper.widthMillimetres());
-        requireApart("Labels overlap sideways", pitchXMillimetres, labelWidthMillimetres);
-        requireApart("Labels overlap downwards", pitchYMillimetres, labelHeightMillimetres);
+        requireApart(Texts.say("Labels overlap sideways"), pitchXMillimetres, labelWidthMillimetres);
+        requireApart(Texts.say("Labels overlap downwards"), pitchYMillimetres, labelHeightMillimetres);
         requireOnPaper(
-                "right",
+                Texts.say("right"),
                 leftMillimetres + (columns - 1) * pitchXMillimetres + labelWidthMillimetres,
                 paper.widthMillimetres());
         requireOnPaper(
-                "lower",
+                Texts.say("lower"),
                 topMillimetres + (rows - 1) * pitchYMillimetres + labelHeightMillimetres,
                 paper.heightMillimetres());
     }
@@ -122,10 +125,11 @@ public record LabelSheet(
     /** "A4, 3 × 8, 70 × 37 mm": paper, columns by rows, one label's width by height; "roll, 57 × 32 mm". */
     public String title() {
         if (isRoll()) {
-            return "roll, " + paper.title();
+            return Texts.say("roll, {0}", paper.title());
         }
         if (shape == LabelShape.ROUND) {
-            return "%s, %d × %d, round, %s mm".formatted(paper.title(), columns, rows, plain(labelWidthMillimetres));
+            return Texts.say(
+                    "{0}, {1} × {2}, round, {3} mm", paper.title(), columns, rows, plain(labelWidthMillimetres));
         }
         return "%s, %d × %d, %s × %s mm"
                 .formatted(paper.title(), columns, rows, plain(labelWidthMillimetres), plain(labelHeightMillimetres));
@@ -134,10 +138,10 @@ public record LabelSheet(
     /** The same for a command line: "a4-3x8-70x37". */
     public String code() {
         if (isRoll()) {
-            return "roll-" + paper.key();
+            return Texts.say("roll-{0}", paper.key());
         }
         if (shape == LabelShape.ROUND) {
-            return "%s-%dx%d-round%s".formatted(paper.key(), columns, rows, plain(labelWidthMillimetres));
+            return Texts.say("{0}-{1}x{2}-round{3}", paper.key(), columns, rows, plain(labelWidthMillimetres));
         }
         return "%s-%dx%d-%sx%s"
                 .formatted(paper.key(), columns, rows, plain(labelWidthMillimetres), plain(labelHeightMillimetres));
@@ -154,23 +158,25 @@ public record LabelSheet(
     private static void requireFits(String way, double labelMillimetres, double pageMillimetres) {
         Require.that(
                 labelMillimetres >= LEAST_MILLIMETRES && labelMillimetres <= pageMillimetres + CUT_MILLIMETRES,
-                "Labels %s mm %s do not fit: they are at least %s mm, and the page is %s mm %s."
-                        .formatted(
-                                plain(labelMillimetres), way, plain(LEAST_MILLIMETRES), plain(pageMillimetres), way));
+                Texts.say(
+                        "Labels {0} mm {1} do not fit: they are at least {2} mm, and the page is {3} mm {1}.",
+                        plain(labelMillimetres), way, plain(LEAST_MILLIMETRES), plain(pageMillimetres)));
     }
 
     private static void requireApart(String overlap, double pitchMillimetres, double labelMillimetres) {
         Require.that(
                 pitchMillimetres >= labelMillimetres - CUT_MILLIMETRES,
-                "%s: a label measures %s mm and the next begins after %s mm."
-                        .formatted(overlap, plain(labelMillimetres), plain(pitchMillimetres)));
+                Texts.say(
+                        "{0}: a label measures {1} mm and the next begins after {2} mm.",
+                        overlap, plain(labelMillimetres), plain(pitchMillimetres)));
     }
 
     private static void requireOnPaper(String edge, double reachMillimetres, double paperMillimetres) {
         Require.that(
                 reachMillimetres <= paperMillimetres + CUT_MILLIMETRES,
-                "Labels reach over the %s edge: they end at %.1f mm and the paper at %s mm."
-                        .formatted(edge, reachMillimetres, plain(paperMillimetres)));
+                Texts.say(
+                        "Labels reach over the {0} edge: they end at {1} mm and the paper at {2} mm.",
+                        edge, Numbers.fixed(reachMillimetres, 1), plain(paperMillimetres)));
     }
 
     static String plain(double millimetres) {

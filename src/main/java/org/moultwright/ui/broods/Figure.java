@@ -1,9 +1,10 @@
 package org.moultwright.ui.broods;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 
 /** A number being written, and what is wrong with it, if anything is. */
 final class Figure {
@@ -52,13 +53,13 @@ final class Figure {
         } catch (NumberFormatException noNumber) {
             // Told of below, like a number beyond the limits.
         }
-        problem.set(isEmpty() ? "" : "a number from " + words(lowest) + " to " + words(highest));
+        problem.set(isEmpty() ? "" : Texts.say("a number from {0} to {1}", words(lowest), words(highest)));
         return OptionalDouble.empty();
     }
 
     static String words(double value) {
         return value == Math.rint(value)
                 ? Long.toString((long) value)
-                : String.format(Locale.ROOT, "%.2f", value).replaceAll("0+$", "");
+                : Numbers.fixed(value, 2).replaceAll("0+$", "");
     }
 }

@@ -4,10 +4,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.theme.Token;
 
@@ -115,9 +116,7 @@ final class TracePainter {
             double y = celsius.y(value);
             pen.horizontal(pen.colour(Token.LINE), y, time.left(), time.right());
             boolean isTop = y < celsius.top() + 1.6 * pen.em();
-            String word = value == Math.rint(value)
-                    ? String.format(Locale.ROOT, "%.0f", value)
-                    : String.format(Locale.ROOT, "%.1f", value);
+            String word = value == Math.rint(value) ? Numbers.fixed(value, 0) : Numbers.fixed(value, 1);
             pen.words(isTop ? word + " °C" : word, Type.CAPTION, Token.MUTED, time.left() - 8, y, TextAlignment.RIGHT);
         }
         for (CalendarAxis.Tick tick : time.ticks(4.2 * pen.em())) {
@@ -147,7 +146,8 @@ final class TracePainter {
         if (envelope.gaps().size() > MOST_GAPS_TOLD) {
             return;
         }
-        String words = "silent " + DayWords.age(Duration.ofMillis(gap.toEpochMillis() - gap.fromEpochMillis()));
+        String words =
+                Texts.say("silent {0}", DayWords.age(Duration.ofMillis(gap.toEpochMillis() - gap.fromEpochMillis())));
         double wordsWidth = pen.width(words, Type.CAPTION);
         boolean fitsRight = left + width + 6 + wordsWidth < time.right();
         double from = fitsRight ? left + width + 6 : left - 6 - wordsWidth;

@@ -19,6 +19,7 @@ import org.moultwright.domain.Calibration;
 import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quantity;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceWindow;
 import org.moultwright.ui.finder.FinderViewModel;
@@ -59,8 +60,9 @@ final class ClimateViewModel {
                 board.silenceProperty());
         this.heldWords = trace.heldProperty()
                 .map(held -> held
-                        ? "Held at %s: nothing moves while you read. Readings are kept and alarms go on."
-                                .formatted(desk.days().clock(desk.clock().instant()))
+                        ? Texts.say(
+                                "Held at {0}: nothing moves while you read. Readings are kept and alarms go on.",
+                                desk.days().clock(desk.clock().instant()))
                         : "");
         desk.beside().addListener((observed, before, after) -> wires.show(after));
         desk.room().addListener((observed, before, after) -> read());
@@ -153,7 +155,7 @@ final class ClimateViewModel {
                 .map(quantity -> {
                     Optional<Calibration> inForce =
                             instruments.inForce(chosenProperty().get(), quantity, now);
-                    return (quantity == Quantity.TEMPERATURE ? "Temperature: " : "Humidity: ")
+                    return (quantity == Quantity.TEMPERATURE ? Texts.say("Temperature: ") : Texts.say("Humidity: "))
                             + CalibrationWords.standing(inForce, now, desk.days());
                 })
                 .toList();

@@ -1,12 +1,12 @@
 package org.moultwright.ui.instrument;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import org.moultwright.language.Texts;
 
 /** A number the keeper writes, with a point or a comma; what is wrong with it is said once the field is left. */
 final class MeasuredEntry {
@@ -62,8 +62,8 @@ final class MeasuredEntry {
 
     private String sentence() {
         return written().isEmpty()
-                ? "Write a number."
-                : String.format(Locale.ROOT, "Write %s to %s.", plain(low), plain(high));
+                ? Texts.say("Write a number.")
+                : Texts.say("Write {0} to {1}.", plain(low), plain(high));
     }
 
     private OptionalDouble written() {

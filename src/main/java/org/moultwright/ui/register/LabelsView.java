@@ -7,6 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -22,8 +23,8 @@ final class LabelsView extends VBox {
     private final SheetFields fields;
 
     LabelsView(LabelsViewModel model, Runnable close) {
-        PageHeader header = new PageHeader("Labels again", Buttons.secondary("Back", close));
-        header.subtitleProperty().set("for the pots selected, with what stood on them the first time");
+        PageHeader header = new PageHeader(Texts.say("Labels again"), Buttons.secondary(Texts.say("Back"), close));
+        header.subtitleProperty().set(Texts.say("for the pots selected, with what stood on them the first time"));
         this.fields = new SheetFields(model.form(), model.preview(), model::saveCalibration, model::printCalibration);
         Label codes = Words.wrapped(Words.plain(""));
         codes.textProperty()
@@ -31,15 +32,15 @@ final class LabelsView extends VBox {
                         .jobProperty()
                         .map(job -> job.map(made ->
                                         RegisterWords.labels(made.labels().size()) + ": " + LabelWords.codes(made))
-                                .orElse("No labels until the sheet is sound.")));
-        Button save = Buttons.primary("Save labels as PDF", model::save);
-        Button print = Buttons.secondary("Print", model::print);
+                                .orElse(Texts.say("No labels until the sheet is sound."))));
+        Button save = Buttons.primary(Texts.say("Save labels as PDF"), model::save);
+        Button print = Buttons.secondary(Texts.say("Print"), model::print);
         List.of(save, print)
                 .forEach(button -> button.disableProperty()
                         .bind(model.preview().jobProperty().map(job -> job.isEmpty())));
         HBox actions = new HBox(save, print);
         actions.getStyleClass().add("pot-actions");
-        Card card = Card.titled("Where they go", codes, fields, actions);
+        Card card = Card.titled(Texts.say("Where they go"), codes, fields, actions);
         HBox.setHgrow(card, Priority.ALWAYS);
         HBox columns = new HBox(card, new SheetCard(model.form(), model.preview()));
         columns.getStyleClass().add("bench-columns");

@@ -2,6 +2,7 @@ package org.moultwright.ui.register;
 
 import java.util.List;
 import java.util.Optional;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.label.LabelNews;
 import org.moultwright.ui.label.LabelOutput;
@@ -26,7 +27,7 @@ final class LabelsViewModel {
         form.whenChanged(this::lay);
         preview.faultProperty()
                 .addListener((observed, before, now) ->
-                        news.failed(now.map(fault -> LabelWords.fault(fault, "The labels cannot be drawn"))
+                        news.failed(now.map(fault -> LabelWords.fault(fault, Texts.say("The labels cannot be drawn")))
                                 .orElse("")));
     }
 
@@ -68,7 +69,9 @@ final class LabelsViewModel {
     private static PotLabel label(PotRow row, DayWords days) {
         String line = row.life().pot().label();
         return new PotLabel(
-                row.code(), row.brood().taxon(), line.isEmpty() ? "potted " + days.shortDay(row.potted()) : line);
+                row.code(),
+                row.brood().taxon(),
+                line.isEmpty() ? Texts.say("potted {0}", days.shortDay(row.potted())) : line);
     }
 
     private void lay() {

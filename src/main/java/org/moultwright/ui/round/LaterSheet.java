@@ -3,6 +3,7 @@ package org.moultwright.ui.round;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.moultwright.language.Texts;
 import org.moultwright.text.Vocabulary;
 
 /**
@@ -39,10 +40,10 @@ final class LaterSheet {
                     .get()
                     .filter(own -> !own.equals(found))
                     .ifPresent(own ->
-                            outdone.add("mould on %s, %s, %s".formatted(own.where(), own.extent(), own.action())));
+                            outdone.add(Texts.say("mould on {0}, {1}, {2}", own.where(), own.extent(), own.action())));
             earlier.tellMould(found);
         });
-        String before = outdone.isEmpty() ? "" : "Written first: " + String.join("; ", outdone) + ".";
+        String before = outdone.isEmpty() ? "" : Texts.say("Written first: {0}.", String.join("; ", outdone));
         earlier.noteProperty()
                 .set(joined(earlier.noteProperty().get(), later.noteProperty().get(), before));
     }

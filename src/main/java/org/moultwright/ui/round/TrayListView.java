@@ -12,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Words;
 
 /** The trays of the round in shelf order, with what is done and what is late. */
@@ -74,7 +75,7 @@ final class TrayListView extends VBox {
         content.prefWidthProperty().bind(row.widthProperty().subtract(36));
         row.setFocusTraversable(false);
         row.pseudoClassStateChanged(OPEN, line.isOpen());
-        row.setAccessibleText("tray %s, %s, %s".formatted(line.tray(), line.state(), line.detail()));
+        row.setAccessibleText(Texts.say("tray {0}, {1}, {2}", line.tray(), line.state(), line.detail()));
         row.setOnAction(event -> model.open(position));
         return row;
     }

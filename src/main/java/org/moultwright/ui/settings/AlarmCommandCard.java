@@ -9,6 +9,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Words;
@@ -22,11 +23,11 @@ final class AlarmCommandCard extends VBox {
         this.model = model;
         Label told = Words.wrapped(Words.caption(""));
         told.managedProperty().bind(told.textProperty().isNotEmpty());
-        Button test = Buttons.secondary("Try it", () -> told.setText(tried(tryCommand)));
+        Button test = Buttons.secondary(Texts.say("Try it"), () -> told.setText(tried(tryCommand)));
         test.disableProperty()
                 .bind(Bindings.createBooleanBinding(() -> command.getText().isBlank(), command.textProperty()));
         command.setText(model.settingsProperty().get().alarms().command());
-        command.setAccessibleText("command to run at an alarm");
+        command.setAccessibleText(Texts.say("command to run at an alarm"));
         command.setOnAction(event -> keep());
         command.focusedProperty().addListener((observed, before, focused) -> {
             if (!focused) {
@@ -38,10 +39,10 @@ final class AlarmCommandCard extends VBox {
         row.getStyleClass().add("page-actions");
         getChildren()
                 .add(Card.titled(
-                        "At an alarm, also run",
-                        Words.wrapped(Words.muted(
-                                "A command of this machine, such as one that sends a message. It finds what happened in"
-                                        + " MOULTWRIGHT_WORDS. Empty for none.")),
+                        Texts.say("At an alarm, also run"),
+                        Words.wrapped(Words.muted(Texts.say(
+                                "A command of this machine, such as one that sends a message. It finds what happened in "
+                                        + "MOULTWRIGHT_WORDS. Empty for none."))),
                         row,
                         told));
     }
@@ -56,9 +57,9 @@ final class AlarmCommandCard extends VBox {
     private String tried(Consumer<String> tryCommand) {
         try {
             tryCommand.accept(command.getText().strip());
-            return "It was started. Look whether what you expect has happened.";
+            return Texts.say("It was started. Look whether what you expect has happened.");
         } catch (UncheckedIOException fault) {
-            return "It could not be started: " + fault.getMessage();
+            return Texts.say("It could not be started: {0}", fault.getMessage());
         }
     }
 }

@@ -3,6 +3,7 @@ package org.moultwright.ui.settings;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
 import org.moultwright.settings.Theme;
@@ -20,13 +21,13 @@ public final class SettingsView extends VBox {
      * @param tryCommand runs the command for alarms once; may throw {@link java.io.UncheckedIOException}
      */
     public SettingsView(SettingsViewModel model, AlarmReach reach, Consumer<String> tryCommand) {
-        PageHeader header = new PageHeader("Settings");
-        header.subtitleProperty().set("kept as you choose");
+        PageHeader header = new PageHeader(Texts.say("Settings"));
+        header.subtitleProperty().set(Texts.say("kept as you choose"));
         Banner problem = new Banner(Tone.BAD);
         problem.sentenceProperty().bind(model.problemProperty());
         ChoiceRow<Theme> themes = new ChoiceRow<>(
                 List.of(Theme.values()),
-                theme -> theme == Theme.LIGHT ? "Light" : "Dark",
+                theme -> theme == Theme.LIGHT ? Texts.say("Light") : Texts.say("Dark"),
                 model.settingsProperty().map(Settings::theme),
                 model::choose);
         ChoiceRow<TextSize> sizes = new ChoiceRow<>(
@@ -39,7 +40,12 @@ public final class SettingsView extends VBox {
                 .addAll(
                         header,
                         problem,
-                        Card.titled("Look", Words.caption("theme"), themes, Words.caption("text"), sizes),
+                        Card.titled(
+                                Texts.say("Look"),
+                                Words.caption(Texts.say("theme")),
+                                themes,
+                                Words.caption(Texts.say("text")),
+                                sizes),
                         new AlarmsCard(model),
                         new AlarmReachCard(model, reach),
                         new AlarmCommandCard(model, tryCommand),
@@ -48,9 +54,9 @@ public final class SettingsView extends VBox {
 
     private static String word(TextSize size) {
         return switch (size) {
-            case NORMAL -> "Normal";
-            case LARGE -> "Large";
-            case LARGER -> "Larger";
+            case NORMAL -> Texts.say("Normal");
+            case LARGE -> Texts.say("Large");
+            case LARGER -> Texts.say("Larger");
         };
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.domain.label.PrintShift;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.ui.shell.DeedLine;
 import org.moultwright.workflow.LabelJob;
@@ -27,8 +28,8 @@ final class ShelfLabels {
         collect(standing, labels);
         LabelJob job = new LabelJob(
                 LabelSheets.A4_3X8, 1, PrintShift.NONE, labels, desk.clock().instant());
-        Optional<Path> chosen =
-                desk.choosePdf().apply("labels-" + standing.code().replaceAll("\\W+", "-") + ".pdf");
+        Optional<Path> chosen = desk.choosePdf()
+                .apply(Texts.say("labels-{0}.pdf", standing.code().replaceAll("\\W+", "-")));
         chosen.ifPresent(pdf -> desk.runner()
                 .<Path>run(
                         progress -> {
@@ -37,9 +38,10 @@ final class ShelfLabels {
                         },
                         outcome -> {
                             if (outcome instanceof Outcome.Done<Path> done) {
-                                news.say((labels.size() == 1 ? "1 label" : labels.size() + " labels") + " saved: "
-                                        + done.value().getFileName()
-                                        + ". Print at full size, without fitting to the page.");
+                                news.say(Texts.say(
+                                        "{0} saved: {1}. Print at full size, without fitting to the page.",
+                                        Texts.count(labels.size(), "1 label", "{0} labels", labels.size()),
+                                        done.value().getFileName()));
                             } else if (outcome instanceof Outcome.Failed<Path> failed) {
                                 news.refuse(String.valueOf(failed.fault().getMessage()));
                             }
@@ -53,7 +55,9 @@ final class ShelfLabels {
                         ? new PotLabel(
                                 standing.code(),
                                 kind,
-                                standing.inside().map(around -> "in " + around).orElse(""))
+                                standing.inside()
+                                        .map(around -> Texts.say("in {0}", around))
+                                        .orElse(""))
                         : new PotLabel(
                                 standing.code(),
                                 standing.occupants().get(0).taxon(),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.moultwright.language.Numbers;
 import org.moultwright.settings.PlanSettings;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Listing;
@@ -63,8 +64,7 @@ record SheetOfSitter(LocalDate from, LocalDate to) {
                 .filter(point -> point.span().contains(room.now()))
                 .flatMap(point -> Double.isNaN(point.temperatureCelsius())
                         ? Stream.empty()
-                        : Stream.of(String.format(
-                                Locale.ROOT, "%.1f °C (%s)", point.temperatureCelsius(), point.container())))
+                        : Stream.of(Numbers.fixed(point.temperatureCelsius(), 1) + " °C (" + point.container() + ")"))
                 .distinct()
                 .toList();
         return displays.isEmpty() ? Optional.empty() : Optional.of(Listing.and(displays));
