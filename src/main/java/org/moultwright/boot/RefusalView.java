@@ -21,7 +21,6 @@ final class RefusalView extends VBox {
         HBox actions = new HBox(Words.muted(refusal.code()), button);
         actions.getStyleClass().add("page-actions");
         getStyleClass().add("page");
-        getChildren()
-                .addAll(Words.styled(Texts.say("The desk cannot be opened"), "page-title"), banner, actions);
+        getChildren().addAll(Words.styled(Texts.say("The desk cannot be opened"), "page-title"), banner, actions);
     }
 }

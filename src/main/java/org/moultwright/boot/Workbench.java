@@ -31,6 +31,7 @@ import org.moultwright.exchange.DraftsFile;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.exchange.TimingsFile;
 import org.moultwright.language.Texts;
+import org.moultwright.language.Translations;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
@@ -235,7 +236,11 @@ final class Workbench implements AutoCloseable {
                 screens,
                 new LaterScreen(
                         SettingsScreen.NAME,
-                        () -> new SettingsScreen(settings, reach, command -> new AlarmCommand(command).tryOut())),
+                        () -> new SettingsScreen(
+                                settings,
+                                reach,
+                                command -> new AlarmCommand(command).tryOut(),
+                                new Translations(file.beside(DeskLanguage.FOLDER)))),
                 new DeedsSheet(
                         new DeedsDesk(new UndoDeed(book, clock, UUID::randomUUID), this::takenBack, keeper, days)));
         if (broods.isEmpty()) {
@@ -531,6 +536,11 @@ final class Workbench implements AutoCloseable {
 
     private void tell(Tone tone, String sentence, String remedy) {
         shell.noticeProperty().set(Optional.of(new Notice(tone, sentence, remedy)));
+    }
+
+    /** Tells that the language chosen could not be spoken, and why. */
+    void tellOfLanguage(String problem) {
+        tell(Tone.WARN, Texts.say("The translation is not understood, so the desk speaks English."), problem);
     }
 
     private void commandFailed(UncheckedIOException fault) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,18 +12,27 @@ import org.jspecify.annotations.Nullable;
  * only; files and the store have forms of their own.
  */
 public final class Numbers {
+    /** Where English is written with the program's own signs, so that no locale data need be read as the desk opens. */
+    private static final Set<String> PLAIN_PLACES = Set.of("", "GB", "US", "IE", "CA", "AU", "NZ");
+
     private static volatile Signs signs = Signs.PLAIN;
 
     private Numbers() {}
 
     /** Writes numbers as a locale does from here on; as the program itself does for the root locale. */
     public static void use(Locale locale) {
-        signs = locale.equals(Locale.ROOT) ? Signs.PLAIN : Signs.of(locale);
+        signs = PLAIN_PLACES.contains(locale.getCountry()) && isPlain(locale) ? Signs.PLAIN : Signs.of(locale);
     }
 
-    /** "27.50" for two decimals. */
+    private static boolean isPlain(Locale locale) {
+        return locale.equals(Locale.ROOT) || locale.getLanguage().equals("en");
+    }
+
+    /** "27.50" for two decimals; what rounds to nothing has no sign. */
     public static String fixed(double number, int decimals) {
-        return signs.of(String.format(Locale.ROOT, "%." + decimals + "f", number));
+        String plain = String.format(Locale.ROOT, "%." + decimals + "f", number);
+        boolean isNothing = plain.startsWith("-0") && plain.chars().noneMatch(sign -> sign >= '1' && sign <= '9');
+        return signs.of(isNothing ? plain.substring(1) : plain);
     }
 
     /** "+0.30", "-0.30". */
@@ -50,11 +60,6 @@ public final class Numbers {
         return place instanceof Number ? signs.of(place.toString()) : String.valueOf(place);
     }
 
-    /** A written number in the form the language of the program reads, for parsing: point, plain digits, no groups. */
-    static String plain(String written) {
-        return signs.plain(written);
-    }
-
     /** The signs of one locale. */
     private record Signs(char decimal, char group, char zero) {
         static final Signs PLAIN = new Signs('.', ',', '0');
@@ -80,21 +85,6 @@ public final class Numbers {
                 }
             }
             return shown.toString();
-        }
-
-        String plain(String written) {
-            StringBuilder plain = new StringBuilder(written.strip());
-            for (int i = 0; i < plain.length(); i++) {
-                int digit = Character.digit(plain.charAt(i), 10);
-                if (digit >= 0) {
-                    plain.setCharAt(i, (char) ('0' + digit));
-                } else if (plain.charAt(i) == '−') {
-                    plain.setCharAt(i, '-');
-                } else if (plain.charAt(i) == ',' || plain.charAt(i) == decimal) {
-                    plain.setCharAt(i, '.');
-                }
-            }
-            return plain.toString();
         }
     }
 }

@@ -19,7 +19,7 @@ public final class PluralRule {
             Pattern.compile("\\s*(\\d+|n|\\|\\||&&|==|!=|<=|>=|[<>?:+\\-*/%!()])", Pattern.CASE_INSENSITIVE);
 
     /** One, and all else. */
-    public static final PluralRule ENGLISH = of("nplurals=2; plural=n != 1;");
+    public static final PluralRule ENGLISH = new PluralRule(2, count -> count == 1 ? 0 : 1);
 
     private final int forms;
     private final Node expression;

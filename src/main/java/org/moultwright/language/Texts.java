@@ -38,6 +38,14 @@ public final class Texts {
         return filled(language.of(count, one, many), places);
     }
 
+    /**
+     * A text that is kept in the store or a file as it stands here, so that no language changes what was written; it is
+     * said where it is shown.
+     */
+    public static String kept(String text) {
+        return text;
+    }
+
     /** A brace around anything but the number of a place is itself. */
     private static String filled(String text, @Nullable Object... places) {
         int open = places.length == 0 ? -1 : text.indexOf('{');

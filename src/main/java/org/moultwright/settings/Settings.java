@@ -18,6 +18,7 @@ import org.moultwright.domain.Stage;
  * @param alarms how the keeper wants to be woken
  * @param walls how cold the coldest wall of a container is, by container, where the keeper said so
  * @param plans what the keeper plans with
+ * @param place language, numbers, dates and temperatures
  */
 public record Settings(
         Theme theme,
@@ -26,7 +27,8 @@ public record Settings(
         Map<Stage, String> labels,
         AlarmSettings alarms,
         Map<String, ColdestWall> walls,
-        PlanSettings plans) {
+        PlanSettings plans,
+        PlaceSettings place) {
     public static final Settings DEFAULT = new Settings(
             Theme.LIGHT,
             TextSize.NORMAL,
@@ -34,7 +36,8 @@ public record Settings(
             Map.of(),
             AlarmSettings.DEFAULT,
             Map.of(),
-            PlanSettings.DEFAULT);
+            PlanSettings.DEFAULT,
+            PlaceSettings.DEFAULT);
 
     public Settings {
         Require.text("vocabulary", vocabulary);
@@ -50,31 +53,35 @@ public record Settings(
     }
 
     public Settings withTheme(Theme other) {
-        return new Settings(other, textSize, vocabulary, labels, alarms, walls, plans);
+        return new Settings(other, textSize, vocabulary, labels, alarms, walls, plans, place);
     }
 
     public Settings withTextSize(TextSize other) {
-        return new Settings(theme, other, vocabulary, labels, alarms, walls, plans);
+        return new Settings(theme, other, vocabulary, labels, alarms, walls, plans, place);
     }
 
     /** Another way of naming, and with it no names of the keeper's own. */
     public Settings withVocabulary(String other) {
-        return new Settings(theme, textSize, other, Map.of(), alarms, walls, plans);
+        return new Settings(theme, textSize, other, Map.of(), alarms, walls, plans, place);
     }
 
     public Settings withLabels(Map<Stage, String> others) {
-        return new Settings(theme, textSize, vocabulary, others, alarms, walls, plans);
+        return new Settings(theme, textSize, vocabulary, others, alarms, walls, plans, place);
     }
 
     public Settings withWalls(Map<String, ColdestWall> others) {
-        return new Settings(theme, textSize, vocabulary, labels, alarms, others, plans);
+        return new Settings(theme, textSize, vocabulary, labels, alarms, others, plans, place);
     }
 
     public Settings withAlarms(AlarmSettings others) {
-        return new Settings(theme, textSize, vocabulary, labels, others, walls, plans);
+        return new Settings(theme, textSize, vocabulary, labels, others, walls, plans, place);
     }
 
     public Settings withPlans(PlanSettings others) {
-        return new Settings(theme, textSize, vocabulary, labels, alarms, walls, others);
+        return new Settings(theme, textSize, vocabulary, labels, alarms, walls, others, place);
+    }
+
+    public Settings withPlace(PlaceSettings other) {
+        return new Settings(theme, textSize, vocabulary, labels, alarms, walls, plans, other);
     }
 }

@@ -4,7 +4,7 @@ import java.time.Duration;
 import org.moultwright.domain.AlarmEntry;
 import org.moultwright.domain.AlarmKind;
 import org.moultwright.domain.AlarmTurn;
-import org.moultwright.language.Numbers;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 
 /** Alarms in words. */
@@ -45,14 +45,15 @@ public final class AlarmWords {
             return "";
         }
         return switch (kind) {
-            case HIGH, VERY_HIGH, LOW, VERY_LOW -> Numbers.fixed(value, 1) + " °C";
-            case RATE -> Texts.say("{0} K in 20 min", Numbers.fixed(value, 1));
+            case HIGH, VERY_HIGH, LOW, VERY_LOW -> Degrees.words(value, 1);
+            case RATE -> Texts.say("{0} {1} in 20 min", Degrees.apart(value, 1), Degrees.apartSymbol());
             case SILENT, STUCK -> DayWords.age(Duration.ofSeconds((long) value));
             case DRIFT -> "";
             case CONDENSATION ->
                 Texts.say(
-                        "wall {0} K {1} dew point",
-                        Numbers.fixed(Math.abs(value), 1), value < 0 ? Texts.say("below") : Texts.say("above"));
+                        value < 0 ? "wall {0} {1} below dew point" : "wall {0} {1} above dew point",
+                        Degrees.apart(Math.abs(value), 1),
+                        Degrees.apartSymbol());
         };
     }
 

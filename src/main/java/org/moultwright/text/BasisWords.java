@@ -11,6 +11,7 @@ import org.moultwright.domain.AssumedTiming;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.RateForm;
 import org.moultwright.domain.Timing;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 
@@ -77,16 +78,20 @@ public record BasisWords(Vocabulary vocabulary) {
 
     private static String temperatures(RateForm rate) {
         if (rate instanceof RateForm.Linear linear) {
-            return Texts.say("development in proportion to the degrees above {0} °C", number(linear.lowerCelsius()));
+            return Texts.say("development in proportion to the degrees above {0}", degrees(linear.lowerCelsius()));
         }
         if (rate instanceof RateForm.Briere1 briere) {
             return Texts.say(
-                    "development between {0} and {1} °C, fastest near the upper end",
-                    number(briere.lowerCelsius()), number(briere.upperCelsius()));
+                    "development between {0} and {1}, fastest near the upper end",
+                    Degrees.shortest(briere.lowerCelsius(), 1), degrees(briere.upperCelsius()));
         }
         return rate instanceof RateForm.Table
                 ? Texts.say("development by a table of rates")
                 : Texts.say("development by a curve of its own");
+    }
+
+    private static String degrees(double celsius) {
+        return Degrees.shortest(celsius, 1) + " " + Degrees.symbol();
     }
 
     private static String number(double value) {

@@ -154,10 +154,9 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
 
     /** "between 3 and 6 May", "on 4 May". */
     private String between(InstantInterval interval) {
-        String span = window(interval);
-        return span.contains(" to ")
-                ? Texts.say("between {0}", span.replace(" to ", " and "))
-                : Texts.say("on {0}", span);
+        String from = days.day(interval.p10());
+        String to = days.day(interval.p90());
+        return from.equals(to) ? Texts.say("on {0}", to) : days.between(interval.p10(), interval.p90());
     }
 
     private String plural(MoultForecast moult) {

@@ -19,6 +19,11 @@ public record SacWords(Vocabulary vocabulary, DayWords days) {
         return sac.pull().map(window -> Texts.say("pull {0}", days.days(window.from(), window.to())));
     }
 
+    /** "To pull: 24 March to 10 April."; empty where the belief knows no stage with legs. */
+    public Optional<String> toPull(SacForecast sac) {
+        return sac.pull().map(window -> Texts.say("To pull: {0}.", days.days(window.from(), window.to())));
+    }
+
     /** "12 days, 10.4 warm-days old". */
     public String age(SacForecast sac) {
         return Texts.say(

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 
 /**
@@ -55,7 +56,9 @@ public record SitterWords(Vocabulary vocabulary, DayWords days) {
         return List.of(
                 Texts.say("More than three dead in one tray in one day."),
                 Texts.say("White, grey or green fluff anywhere in a tray."),
-                Texts.say("The display is 2 °C or more off. It usually reads {0}.", displays.orElse("_________ °C")),
+                Texts.say(
+                        "The display is {0} or more off. It usually reads {1}.",
+                        Degrees.apartWords(2, 0), displays.orElse("_________ " + Degrees.symbol())),
                 Texts.say("The power was off, or something is wet that should not be."),
                 Texts.say("Something is loose, or you are not sure."));
     }

@@ -1,10 +1,9 @@
 package org.moultwright.text;
 
 import java.time.Instant;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import org.moultwright.domain.Brood;
+import org.moultwright.language.Dates;
 import org.moultwright.language.Texts;
 
 /** The words of a hand-over slip. */
@@ -19,13 +18,11 @@ public final class SlipWords {
             Texts.say(
                     "This slip tells what the keeper wrote down. It is no permit, no certificate and no health report."));
 
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
-
     private SlipWords() {}
 
     /** "3 May 2026". */
     public static String day(Instant instant, DayWords days) {
-        return DAY.format(days.date(instant));
+        return Dates.dayAndYear().format(days.date(instant));
     }
 
     /** "Brood CC-26-A, sac laid 2 March 2026, pulled 25 March 2026." What nobody knows is left out. */

@@ -10,7 +10,7 @@ import org.moultwright.domain.Cause;
 import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.RunUpEvent;
-import org.moultwright.language.Numbers;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 
 /**
@@ -67,7 +67,7 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
     }
 
     private static String runUp(RunUpEvent event) {
-        String what = capital(event.what().replace('-', ' '));
+        String what = capital(Texts.say(event.what().replace('-', ' ')));
         return event.note().isBlank() ? what : what + ": " + event.note();
     }
 
@@ -92,8 +92,9 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
 
     private static String lost(StoryEvent.Lost lost) {
         if (lost.tray().equals(Account.SAC.code())) {
-            String what =
-                    lost.cause().equals(Cause.MOULD) ? "mouldy" : lost.cause().words();
+            String what = lost.cause().equals(Cause.MOULD)
+                    ? Texts.say("mouldy")
+                    : Texts.say(lost.cause().words());
             return Texts.say("{0} {1} in the sac", lost.count(), what);
         }
         if (lost.cause().equals(Cause.INFERTILE)) {
@@ -104,7 +105,7 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
         }
         String words = lost.cause().equals(Cause.UNKNOWN)
                 ? Texts.say("dead, cause unknown")
-                : lost.cause().words();
+                : Texts.say(lost.cause().words());
         return "%d %s, %s".formatted(lost.count(), words, lost.tray());
     }
 
@@ -112,7 +113,7 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
         if (left.cause().equals(Cause.DIED_IN_POT)) {
             return Texts.count(left.count(), "1 died in its pot", "{0} died in their pots", left.count());
         }
-        return Texts.say("{0} potted: {1}", left.count(), left.cause().words());
+        return Texts.say("{0} potted: {1}", left.count(), Texts.say(left.cause().words()));
     }
 
     private static String recounted(StoryEvent.Recounted recounted) {
@@ -123,8 +124,9 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
     }
 
     private static String mould(MouldNote note) {
-        String action = note.action().isBlank() ? "" : "; " + note.action();
-        return Texts.say("Mould on {0} in {1}, {2}{3}", note.where(), note.tray(), note.extent(), action);
+        String action = note.action().isBlank() ? "" : "; " + Texts.say(note.action());
+        return Texts.say(
+                "Mould on {0} in {1}, {2}{3}", Texts.say(note.where()), note.tray(), Texts.say(note.extent()), action);
     }
 
     private String silent(StoryEvent.ProbeSilent silent) {
@@ -140,21 +142,23 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
     /** Give or take two standard uncertainties. */
     private String calibrated(StoryEvent.Calibrated calibrated) {
         return Texts.say(
-                "Probe {0} calibrated: reads {1} °C too {2}, give or take {3}; corrected from {4} on",
+                calibrated.tooHighCelsius() < 0
+                        ? "Probe {0} calibrated: reads {1} too low, give or take {2}; corrected from {3} on"
+                        : "Probe {0} calibrated: reads {1} too high, give or take {2}; corrected from {3} on",
                 calibrated.probe(),
-                Numbers.fixed(Math.abs(calibrated.tooHighCelsius()), 2),
-                calibrated.tooHighCelsius() < 0 ? Texts.say("low") : Texts.say("high"),
-                Numbers.fixed(2 * calibrated.sdCelsius(), 2),
+                Degrees.apartWords(Math.abs(calibrated.tooHighCelsius()), 2),
+                Degrees.apart(2 * calibrated.sdCelsius(), 2),
                 days.day(calibrated.since()));
     }
 
     private static String setPoint(StoryEvent.SetPointChanged changed) {
         return Texts.say(
-                "Set-point of {0} {1} from {2} to {3} °C",
+                changed.toCelsius() > changed.fromCelsius()
+                        ? "Set-point of {0} raised from {1} to {2}"
+                        : "Set-point of {0} lowered from {1} to {2}",
                 changed.container(),
-                changed.toCelsius() > changed.fromCelsius() ? Texts.say("raised") : Texts.say("lowered"),
-                Numbers.fixed(changed.fromCelsius(), 1),
-                Numbers.fixed(changed.toCelsius(), 1));
+                Degrees.number(changed.fromCelsius(), 1),
+                Degrees.words(changed.toCelsius(), 1));
     }
 
     private static String list(List<String> names) {

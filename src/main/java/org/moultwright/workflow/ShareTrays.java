@@ -87,7 +87,7 @@ public final class ShareTrays {
         }
         if (!target.get().kind().holdsBrood()) {
             return Optional.of(Texts.say(
-                    "{0} is a {1}, not a tray.", to, target.get().kind().key()));
+                    "{0} is a {1}, not a tray.", to, target.get().kind().word()));
         }
         return target.get().occupants().stream()
                 .filter(others -> !others.brood().equals(brood))

@@ -58,7 +58,7 @@ public final class ShelfRules {
         if (place.get().kind().holdsBrood()) {
             return Optional.of(Texts.say(
                     "{0} is a {1}; nothing stands inside one. Choose a box, an incubator, a rack or a room.",
-                    around, place.get().kind().key()));
+                    around, place.get().kind().word()));
         }
         boolean isCircle = shelf.find(code)
                 .filter(moved -> moved.contents().stream().anyMatch(inner -> holds(inner, around)))

@@ -13,7 +13,7 @@ import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Span;
-import org.moultwright.language.Numbers;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 
 /** Writes down what a keeper without a wire knows of the climate: each a deed of the room, undone like any other. */
@@ -39,10 +39,10 @@ public final class WriteClimate {
         requireNotAhead(extremes.to());
         return keep(
                 Texts.say(
-                        "{0}, {1} to {2} °C written down",
+                        "{0}, {1} to {2} written down",
                         extremes.container(),
-                        Numbers.fixed(extremes.lowestCelsius(), 1),
-                        Numbers.fixed(extremes.highestCelsius(), 1)),
+                        Degrees.number(extremes.lowestCelsius(), 1),
+                        Degrees.words(extremes.highestCelsius(), 1)),
                 new ClimateWriting(List.of(extremes), List.of(), List.of()));
     }
 
@@ -68,7 +68,7 @@ public final class WriteClimate {
         requireNotAhead(reading.takenAt());
         HandReading read = new HandReading(HandReading.probeIn(container), reading);
         return keep(
-                Texts.say("{0}, {1} °C written down", container, Numbers.fixed(reading.temperatureCelsius(), 1)),
+                Texts.say("{0}, {1} written down", container, Degrees.words(reading.temperatureCelsius(), 1)),
                 new ClimateWriting(
                         List.of(),
                         List.of(read),

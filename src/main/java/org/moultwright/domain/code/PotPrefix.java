@@ -49,7 +49,7 @@ public record PotPrefix(String text) {
     public static PotPrefix of(Brood brood, Instant potted) {
         Instant born = brood.laid().map(InstantRange::latest).or(brood::pulled).orElse(potted);
         int year = LocalDate.ofInstant(born, brood.zone()).getYear();
-        return new PotPrefix("%02d%s".formatted(year % 100, lettersOf(brood.code())));
+        return new PotPrefix(String.format(Locale.ROOT, "%02d%s", year % 100, lettersOf(brood.code())));
     }
 
     /** The next {@code howMany} codes after the highest of this prefix among the pots there are. */

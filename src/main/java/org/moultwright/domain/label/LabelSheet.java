@@ -42,7 +42,7 @@ public record LabelSheet(
         Require.atLeast("rows", rows, 1);
         requireFits(Texts.say("wide"), labelWidthMillimetres, paper.widthMillimetres());
         requireFits(Texts.say("high"), labelHeightMillimetres, paper.heightMillimetres());
-        Require.that(
+        fit(
                 shape == LabelShape.RECTANGLE || labelWidthMillimetres == labelHeightMillimetres,
                 Texts.say(
                         "Labels that are round are as high as wide: {0} is not {1} mm.",
@@ -138,13 +138,13 @@ public record LabelSheet(
     /** The same for a command line: "a4-3x8-70x37". */
     public String code() {
         if (isRoll()) {
-            return Texts.say("roll-{0}", paper.key());
+            return "roll-" + paper.key();
         }
         if (shape == LabelShape.ROUND) {
-            return Texts.say("{0}-{1}x{2}-round{3}", paper.key(), columns, rows, plain(labelWidthMillimetres));
+            return paper.key() + "-" + columns + "x" + rows + "-round" + plain(labelWidthMillimetres);
         }
-        return "%s-%dx%d-%sx%s"
-                .formatted(paper.key(), columns, rows, plain(labelWidthMillimetres), plain(labelHeightMillimetres));
+        return paper.key() + "-" + columns + "x" + rows + "-" + plain(labelWidthMillimetres) + "x"
+                + plain(labelHeightMillimetres);
     }
 
     private boolean isRoll() {
@@ -156,7 +156,7 @@ public record LabelSheet(
     }
 
     private static void requireFits(String way, double labelMillimetres, double pageMillimetres) {
-        Require.that(
+        fit(
                 labelMillimetres >= LEAST_MILLIMETRES && labelMillimetres <= pageMillimetres + CUT_MILLIMETRES,
                 Texts.say(
                         "Labels {0} mm {1} do not fit: they are at least {2} mm, and the page is {3} mm {1}.",
@@ -164,7 +164,7 @@ public record LabelSheet(
     }
 
     private static void requireApart(String overlap, double pitchMillimetres, double labelMillimetres) {
-        Require.that(
+        fit(
                 pitchMillimetres >= labelMillimetres - CUT_MILLIMETRES,
                 Texts.say(
                         "{0}: a label measures {1} mm and the next begins after {2} mm.",
@@ -172,7 +172,7 @@ public record LabelSheet(
     }
 
     private static void requireOnPaper(String edge, double reachMillimetres, double paperMillimetres) {
-        Require.that(
+        fit(
                 reachMillimetres <= paperMillimetres + CUT_MILLIMETRES,
                 Texts.say(
                         "Labels reach over the {0} edge: they end at {1} mm and the paper at {2} mm.",
@@ -182,5 +182,27 @@ public record LabelSheet(
     static String plain(double millimetres) {
         String text = Double.toString(millimetres);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    }
+
+    private static void fit(boolean fits, String sentence) {
+        if (!fits) {
+            throw new Misfit(sentence);
+        }
+    }
+
+    /** Labels that cannot lie on their paper, told to the keeper in a sentence. */
+    public static final class Misfit extends IllegalArgumentException {
+        private static final long serialVersionUID = 1;
+
+        private final String sentence;
+
+        Misfit(String sentence) {
+            super(sentence);
+            this.sentence = sentence;
+        }
+
+        public String sentence() {
+            return sentence;
+        }
     }
 }

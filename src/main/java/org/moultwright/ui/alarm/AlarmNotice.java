@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.moultwright.domain.AlarmKind;
-import org.moultwright.language.Numbers;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 import org.moultwright.text.AlarmWords;
 import org.moultwright.text.DayWords;
@@ -66,7 +66,7 @@ record AlarmNotice(String headline, String figure, String detail, String others,
             // Raised at so much silence; since then it has lasted.
             return DayWords.age(Duration.ofSeconds((long) alarm.raisedAt()).plus(age(alarm, now)));
         }
-        return Double.isNaN(alarm.celsius()) ? "" : Numbers.fixed(alarm.celsius(), 1) + " °C";
+        return Double.isNaN(alarm.celsius()) ? "" : Degrees.words(alarm.celsius(), 1);
     }
 
     private static String detail(WatchView.Alarm alarm, Instant now, DayWords days) {

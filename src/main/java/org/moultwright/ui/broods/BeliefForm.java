@@ -10,6 +10,8 @@ import javafx.beans.property.SimpleObjectProperty;
 import org.moultwright.domain.RateForm;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.Timing;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Scale;
 import org.moultwright.language.Texts;
 
 /** What a keeper believes of a timing, as it is being written. */
@@ -21,8 +23,10 @@ final class BeliefForm {
 
     private final Map<Stage, Figure> medians = new EnumMap<>(Stage.class);
     private final Figure batchPercent = new Figure(Texts.say("how far broods differ, in percent"), 0, 100);
-    private final Figure lower = new Figure(Texts.say("no development below, in °C"), COLDEST, HOTTEST);
-    private final Figure upper = new Figure(Texts.say("none above, in °C"), COLDEST, HOTTEST);
+    private final Figure lower = new Figure(
+            Texts.say("no development below, in {0}", Degrees.symbol()), COLDEST, HOTTEST, Scale.TEMPERATURE);
+    private final Figure upper =
+            new Figure(Texts.say("none above, in {0}", Degrees.symbol()), COLDEST, HOTTEST, Scale.TEMPERATURE);
     private final ObjectProperty<Rate> rate = new SimpleObjectProperty<>(Rate.CURVE);
     private RateForm other = new RateForm.Linear(COLDEST);
 
@@ -138,7 +142,9 @@ final class BeliefForm {
         }
         OptionalDouble to = needed(upper);
         if (from.isPresent() && to.isPresent() && to.getAsDouble() <= from.getAsDouble()) {
-            upper.problemProperty().set(Texts.say("more than the {0} °C below", Figure.words(from.getAsDouble())));
+            upper.problemProperty()
+                    .set(Texts.say(
+                            "more than the {0} {1} below", Degrees.shortest(from.getAsDouble(), 2), Degrees.symbol()));
             return Optional.empty();
         }
         return from.isPresent() && to.isPresent()

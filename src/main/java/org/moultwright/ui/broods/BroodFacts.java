@@ -20,6 +20,7 @@ import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Reconciliation;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 import org.moultwright.text.ForecastWords;
@@ -89,7 +90,7 @@ record BroodFacts(BroodView brood, Instant now, ClimateDays climate, Optional<Br
         OptionalDouble mean = climate.days().stream()
                 .mapToDouble(ClimateDays.Day::meanCelsius)
                 .average();
-        return mean.isPresent() ? Numbers.fixed(mean.getAsDouble(), 1) + " °C" : NOT_KNOWN;
+        return mean.isPresent() ? Degrees.words(mean.getAsDouble(), 1) : NOT_KNOWN;
     }
 
     private Optional<Instant> firstSeen(Stage stage) {

@@ -92,8 +92,8 @@ final class BroodLedger {
         if (cause.equals(Cause.UNKNOWN)) {
             return Texts.say("Cause unknown");
         }
-        return cause.words().substring(0, 1).toUpperCase(Locale.ROOT)
-                + cause.words().substring(1);
+        String words = Texts.say(cause.words());
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     /** What the balance leaves open, and how old the brood is; of a sac, what is expected inside. */
@@ -116,9 +116,7 @@ final class BroodLedger {
 
     private static String sac(SacForecast sac, SacWords words) {
         List<String> lines = new ArrayList<>(List.of(words.age(sac) + "."));
-        words.pull(sac)
-                .ifPresent(pull -> lines.add(Texts.say(
-                        "To pull: {0}.", pull.substring(Texts.say("pull ").length()))));
+        words.toPull(sac).ifPresent(lines::add);
         sac.moults().forEach(moult -> lines.add(Texts.say("Thought: {0}.", words.half(moult))));
         lines.add(Texts.say("By belief alone; nobody has looked inside."));
         return String.join("\n", lines);
@@ -147,7 +145,7 @@ final class BroodLedger {
                 entry.to().code(),
                 Integer.toString(entry.count()),
                 vocabulary.label(entry.stage()),
-                entry.cause().words(),
+                Texts.say(entry.cause().words()),
                 corrects);
     }
 

@@ -18,6 +18,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
@@ -84,10 +85,18 @@ final class TimingView extends VBox {
         Runnable lay = () -> {
             limits.getChildren().clear();
             if (form.rateProperty().get() != BeliefForm.Rate.OTHER) {
-                limits.addRow(0, Words.plain(Texts.say("None below")), field(form.lower(), ""), Words.caption("°C"));
+                limits.addRow(
+                        0,
+                        Words.plain(Texts.say("None below")),
+                        field(form.lower(), ""),
+                        Words.caption(Degrees.symbol()));
             }
             if (form.rateProperty().get() == BeliefForm.Rate.CURVE) {
-                limits.addRow(1, Words.plain(Texts.say("None above")), field(form.upper(), ""), Words.caption("°C"));
+                limits.addRow(
+                        1,
+                        Words.plain(Texts.say("None above")),
+                        field(form.upper(), ""),
+                        Words.caption(Degrees.symbol()));
             }
         };
         form.rateProperty().addListener((observed, before, now) -> lay.run());

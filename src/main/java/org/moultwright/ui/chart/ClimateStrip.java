@@ -7,6 +7,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.text.TextAlignment;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.theme.Palette;
@@ -93,9 +94,10 @@ public final class ClimateStrip extends ChartCanvas {
             previousEnd = day.to();
         }
         // Words last, so that nothing runs over them.
-        for (double tick : celsius.ticks(1.5 * pen.em())) {
-            String words = Numbers.fixed(tick, 0) + " °C";
-            pen.words(words, Type.CAPTION, Token.MUTED, 4, celsius.y(tick) - 0.55 * pen.em(), TextAlignment.LEFT);
+        ValueAxis shown = celsius.inUnit();
+        for (double tick : shown.ticks(1.5 * pen.em())) {
+            String words = Numbers.fixed(tick, 0) + " " + Degrees.symbol();
+            pen.words(words, Type.CAPTION, Token.MUTED, 4, shown.y(tick) - 0.55 * pen.em(), TextAlignment.LEFT);
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
@@ -112,12 +113,19 @@ final class TracePainter {
     }
 
     private void grid() {
-        for (double value : celsius.ticks(2 * pen.em())) {
-            double y = celsius.y(value);
+        ValueAxis shown = celsius.inUnit();
+        for (double value : shown.ticks(2 * pen.em())) {
+            double y = shown.y(value);
             pen.horizontal(pen.colour(Token.LINE), y, time.left(), time.right());
             boolean isTop = y < celsius.top() + 1.6 * pen.em();
             String word = value == Math.rint(value) ? Numbers.fixed(value, 0) : Numbers.fixed(value, 1);
-            pen.words(isTop ? word + " °C" : word, Type.CAPTION, Token.MUTED, time.left() - 8, y, TextAlignment.RIGHT);
+            pen.words(
+                    isTop ? word + " " + Degrees.symbol() : word,
+                    Type.CAPTION,
+                    Token.MUTED,
+                    time.left() - 8,
+                    y,
+                    TextAlignment.RIGHT);
         }
         for (CalendarAxis.Tick tick : time.ticks(4.2 * pen.em())) {
             double x = time.x(tick.at());

@@ -6,6 +6,7 @@ import org.moultwright.compute.psychro.MeasuredAir;
 import org.moultwright.compute.psychro.MoistAir;
 import org.moultwright.compute.psychro.WallState;
 import org.moultwright.domain.ColdestWall;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Tone;
@@ -25,12 +26,13 @@ record AirNow(String air, String wall, String assumes, Tone tone) {
     static AirNow of(MeasuredAir sample, Optional<ColdestWall> said, Optional<MeasuredAir.Wall> measured) {
         MoistAir air = sample.air();
         String words = Texts.say(
-                "{0} % RH\ndew point {1} ± {2} °C\n{3} g/m³, lacks {4} kPa",
+                "{0} % RH\ndew point {1} ± {2} {5}\n{3} g/m³, lacks {4} kPa",
                 Numbers.fixed(sample.humidityPercent(), 0),
-                Numbers.fixed(air.dewPointCelsius(), 1),
-                Numbers.fixed(air.dewPointSdCelsius(sample.sdCelsius(), sample.humiditySdPercent()), 1),
+                Degrees.number(air.dewPointCelsius(), 1),
+                Degrees.apart(air.dewPointSdCelsius(sample.sdCelsius(), sample.humiditySdPercent()), 1),
                 Numbers.fixed(air.absoluteHumidityGramsPerCubicMetre(), 1),
-                Numbers.fixed(air.vapourDeficitKilopascal(), 2));
+                Numbers.fixed(air.vapourDeficitKilopascal(), 2),
+                Degrees.symbol());
         if (said.isEmpty()) {
             return new AirNow(words, Texts.say("Nothing tells how cold the wall is."), "", Tone.MUTED);
         }
@@ -62,20 +64,22 @@ record AirNow(String air, String wall, String assumes, Tone tone) {
                     case WILL_WET -> Texts.say("most likely gets wet, air the box");
                 };
         return Texts.say(
-                "Wall {0} °C: {1}, {2} ({3} ± {4} from dew)",
-                Numbers.fixed(celsius, 1),
+                "Wall {0}: {1}, {2} ({3} ± {4} from dew)",
+                Degrees.words(celsius, 1),
                 state,
                 chance,
-                Numbers.signed(risk.aboveDewPointCelsius(), 1),
-                Numbers.fixed(risk.sdCelsius(), 1));
+                Degrees.signedApart(risk.aboveDewPointCelsius(), 1),
+                Degrees.apart(risk.sdCelsius(), 1));
     }
 
     private static String assumes(ColdestWall wall) {
         return wall.probe()
                 .map(probe -> Texts.say("By probe {0} on the wall.", probe))
                 .orElseGet(() -> Texts.say(
-                        "Assumes the coldest wall {0} ± {1} °C below the air, as you said; nothing measures it.",
-                        Numbers.fixed(wall.belowAirCelsius(), 1), Numbers.fixed(wall.sdCelsius(), 1)));
+                        "Assumes the coldest wall {0} ± {1} {2} below the air, as you said; nothing measures it.",
+                        Degrees.apart(wall.belowAirCelsius(), 1),
+                        Degrees.apart(wall.sdCelsius(), 1),
+                        Degrees.symbol()));
     }
 
     private static Tone tone(WallState state) {

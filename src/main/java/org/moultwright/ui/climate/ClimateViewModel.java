@@ -149,17 +149,24 @@ final class ClimateViewModel {
     }
 
     /** How the chosen probe's calibrations stand: in temperature, then in humidity. */
-    List<String> standing() {
+    List<Standing> standing() {
         Instant now = desk.clock().instant();
         return Stream.of(Quantity.values())
                 .map(quantity -> {
                     Optional<Calibration> inForce =
                             instruments.inForce(chosenProperty().get(), quantity, now);
-                    return (quantity == Quantity.TEMPERATURE ? Texts.say("Temperature: ") : Texts.say("Humidity: "))
-                            + CalibrationWords.standing(inForce, now, desk.days());
+                    String words = CalibrationWords.standing(inForce, now, desk.days());
+                    return new Standing(
+                            quantity == Quantity.TEMPERATURE
+                                    ? Texts.say("Temperature: {0}", words)
+                                    : Texts.say("Humidity: {0}", words),
+                            inForce.filter(one -> one.isExpiredAt(now)).isPresent());
                 })
                 .toList();
     }
+
+    /** How the calibration of one quantity stands. */
+    record Standing(String words, boolean isExpired) {}
 
     ReadOnlyObjectProperty<List<Calibration>> calibrationsProperty() {
         return instruments.calibrationsProperty();

@@ -21,7 +21,7 @@ import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Quantity;
 import org.moultwright.domain.Reading;
-import org.moultwright.language.Numbers;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 
 /** All probes with their last reading, and the chosen one's in large. */
@@ -135,7 +135,7 @@ final class ProbeBoard {
                 ? Texts.say("at {0}", desk.days().clock(last))
                 : Texts.say("on {0} at {1}", desk.days().day(last), desk.days().clock(last));
         return Texts.say(
-                "Probe {0} has been silent for {1}. Last reading {2} °C {3}. Check the plug.",
-                probe, LongAge.of(Duration.between(last, at)), Numbers.fixed(celsius, 1), when);
+                "Probe {0} has been silent for {1}. Last reading {2} {3}. Check the plug.",
+                probe, LongAge.of(Duration.between(last, at)), Degrees.words(celsius, 1), when);
     }
 }

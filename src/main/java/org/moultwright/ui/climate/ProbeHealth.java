@@ -37,7 +37,7 @@ final class ProbeHealth extends VBox {
         name.setText(Texts.say("Probe {0}", model.chosenProperty().get()));
         standing.getChildren()
                 .setAll(model.standing().stream()
-                        .map(words -> Words.wrapped(Words.styled(words, words.contains("expired") ? "warn" : "plain")))
+                        .map(one -> Words.wrapped(Words.styled(one.words(), one.isExpired() ? "warn" : "plain")))
                         .toList());
     }
 }

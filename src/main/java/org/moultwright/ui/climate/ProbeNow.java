@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.util.Optional;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
-import org.moultwright.language.Numbers;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 
@@ -27,10 +27,10 @@ record ProbeNow(String celsius, String age, boolean isStale) {
         }
         String uncertainty = sdCelsius
                 .filter(sd -> sd > 0)
-                .map(sd -> ", ± " + Numbers.fixed(COVERAGE * sd, 1))
+                .map(sd -> ", ± " + Degrees.apart(COVERAGE * sd, 1))
                 .orElse("");
         return new ProbeNow(
-                Numbers.fixed(correctedCelsius, 1) + " °C",
+                Degrees.words(correctedCelsius, 1),
                 Texts.say("{0} ago{1}", DayWords.age(age), uncertainty),
                 ProbeRow.isSilent(age));
     }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.moultwright.domain.HandReading;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
-import org.moultwright.language.Numbers;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.control.Tone;
@@ -34,7 +34,7 @@ record ProbeRow(String probe, String place, Tone tone, String reading, String ag
                             probe,
                             place,
                             isSilent ? Tone.WARN : Tone.OK,
-                            Numbers.fixed(places.correctedCelsius(probe, reading), 1) + " °C",
+                            Degrees.words(places.correctedCelsius(probe, reading), 1),
                             isSilent
                                     ? Texts.say("silent for {0}", DayWords.age(age))
                                     : Texts.say("{0} ago", DayWords.age(age)),

@@ -2,9 +2,9 @@ package org.moultwright.ui.climate;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
@@ -34,9 +34,9 @@ final class TraceWords {
                         .readings()
                         .range(trace.from(), trace.to())
                         .map(range -> Texts.say(
-                                "lowest {0}, highest {1} °C{2}{3} · shade = lowest to highest, hatched = silent",
-                                Numbers.fixed(range.low(), 1),
-                                Numbers.fixed(range.high(), 1),
+                                "lowest {0}, highest {1}{2}{3} · shade = lowest to highest, hatched = silent",
+                                Degrees.number(range.low(), 1),
+                                Degrees.words(range.high(), 1),
                                 readings(trace.line(), range.good()),
                                 band(trace)))
                         .orElse(Texts.say("No good reading in this time."))
@@ -63,29 +63,28 @@ final class TraceWords {
         return trace.remembered().stream()
                 .filter(known -> known.holds(instant))
                 .map(known -> Texts.say(
-                        "; a thermometer {0} to {1} °C",
-                        Numbers.fixed(known.lowCelsius(), 1), Numbers.fixed(known.highCelsius(), 1)))
+                        "; a thermometer {0} to {1}",
+                        Degrees.number(known.lowCelsius(), 1), Degrees.words(known.highCelsius(), 1)))
                 .collect(Collectors.joining());
     }
 
     private static String readings(Trace.Line line, int good) {
-        return String.format(
-                Locale.ROOT,
-                line.isRolledUp() ? Texts.say(", about %,d good readings") : Texts.say(", %,d good readings"),
-                good);
+        return line.isRolledUp()
+                ? Texts.say(", about {0} good readings", Numbers.grouped(good))
+                : Texts.say(", {0} good readings", Numbers.grouped(good));
     }
 
     private static String band(Trace trace) {
         return trace.target()
                 .map(target -> Texts.say(
-                        " · band {0} to {1} °C",
-                        Numbers.fixed(target.lowCelsius(), 0), Numbers.fixed(target.highCelsius(), 0)))
+                        " · band {0} to {1}",
+                        Degrees.number(target.lowCelsius(), 0), Degrees.words(target.highCelsius(), 0)))
                 .orElse("");
     }
 
     private static String value(Trace.Line line, Trace trace, Instant instant) {
         return TraceChart.nearest(line, trace.longestBridged(), instant)
-                .map(i -> Numbers.fixed(line.readings().readings().temperatureCelsius(i), 1) + " °C")
+                .map(i -> Degrees.words(line.readings().readings().temperatureCelsius(i), 1))
                 .orElse(Texts.say("no reading"));
     }
 }

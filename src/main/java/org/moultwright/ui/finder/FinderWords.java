@@ -3,6 +3,7 @@ package org.moultwright.ui.finder;
 import java.util.List;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 import org.moultwright.workflow.LineForms;
@@ -66,7 +67,7 @@ final class FinderWords {
 
     private static String values(double celsius, double percent) {
         return Double.isNaN(percent)
-                ? Numbers.fixed(celsius, 2) + " °C"
-                : Numbers.fixed(celsius, 2) + " °C, " + Numbers.fixed(percent, 1) + " %";
+                ? Degrees.words(celsius, 2)
+                : Degrees.words(celsius, 2) + ", " + Numbers.fixed(percent, 1) + " %";
     }
 }

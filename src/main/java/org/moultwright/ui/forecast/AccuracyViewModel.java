@@ -8,6 +8,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.moultwright.compute.forecast.Milestone;
 import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.Listing;
@@ -59,7 +60,7 @@ final class AccuracyViewModel {
                     .map(scored -> ScoreLine.of(scored, desk.vocabulary().get()))
                     .toList());
             chosen.set(lines.stream()
-                    .filter(line -> line.event().startsWith("half"))
+                    .filter(line -> line.milestone() == Milestone.HALF)
                     .reduce((first, last) -> last)
                     .or(() -> lines.stream().findFirst()));
             told.set(told(lines));

@@ -1,6 +1,7 @@
 package org.moultwright.ui.forecast;
 
 import java.util.List;
+import org.moultwright.compute.forecast.Milestone;
 import org.moultwright.compute.scoring.Accuracy;
 import org.moultwright.compute.scoring.EvenBand;
 import org.moultwright.compute.scoring.Outcome;
@@ -24,6 +25,7 @@ import org.moultwright.workflow.ScoreForecasts;
  * @param tenths where in their forecast's probability the truths fell
  */
 record ScoreLine(
+        Milestone milestone,
         String event,
         int forecasts,
         int events,
@@ -44,6 +46,7 @@ record ScoreLine(
         double forecastsAnEvent = (double) accuracy.count() / events;
         String stages = vocabulary.plural(scored.into());
         return new ScoreLine(
+                scored.milestone(),
                 switch (scored.milestone()) {
                     case FIRST -> Texts.say("first {0}", stages);
                     case HALF -> Texts.say("half are {0}", stages);

@@ -14,6 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Quantity;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
@@ -98,10 +99,14 @@ public final class CalibrationView extends VBox {
 
     private static String how(Quantity quantity) {
         return quantity == Quantity.TEMPERATURE
-                ? Texts.say("Crushed ice just covered with cold water is 0 °C: stir, and wait until the probe stands "
-                        + "still. Or lay it beside a thermometer you believe, at temperatures at least 4 °C apart.")
-                : Texts.say("A closed jar of wet salt keeps one humidity (OIML R 121). Wait some hours at 20 to 30 °C "
-                        + "until the probe stands still.");
+                ? Texts.say(
+                        "Crushed ice just covered with cold water is {0}: stir, and wait until the probe stands "
+                                + "still. Or lay it beside a thermometer you believe, at temperatures at least {1} apart.",
+                        Degrees.words(0, 0), Degrees.apartWords(4, 0))
+                : Texts.say(
+                        "A closed jar of wet salt keeps one humidity (OIML R 121). Wait some hours at {0} to {1} "
+                                + "until the probe stands still.",
+                        Degrees.number(20, 0), Degrees.words(30, 0));
     }
 
     private Node whenCard() {

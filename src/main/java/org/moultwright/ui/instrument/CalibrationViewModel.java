@@ -25,6 +25,7 @@ import org.moultwright.domain.Calibration;
 import org.moultwright.domain.CalibrationMethod;
 import org.moultwright.domain.CalibrationPoint;
 import org.moultwright.domain.Quantity;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 import org.moultwright.task.NewestQuestion;
@@ -245,8 +246,9 @@ public final class CalibrationViewModel {
         if (quantity.get() == Quantity.TEMPERATURE
                 && points.size() == 1
                 && points.get(0).kind() == PointEntry.Kind.THERMOMETER) {
-            return Optional.of(
-                    Texts.say("Beside a thermometer two points are needed, at least 4 °C apart. One may be ice."));
+            return Optional.of(Texts.say(
+                    "Beside a thermometer two points are needed, at least {0} apart. One may be ice.",
+                    Degrees.apartWords(4, 0)));
         }
         if (lifeMonths.value().isEmpty()) {
             return Optional.of(Texts.say("Write after how many months it is to be done again."));

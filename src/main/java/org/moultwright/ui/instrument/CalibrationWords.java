@@ -8,7 +8,9 @@ import org.moultwright.compute.calibration.Redressing;
 import org.moultwright.domain.Calibration;
 import org.moultwright.domain.CalibrationPoint;
 import org.moultwright.domain.Quantity;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
+import org.moultwright.language.Scale;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 
@@ -22,7 +24,15 @@ public final class CalibrationWords {
     }
 
     static String unit(Quantity quantity) {
-        return quantity == Quantity.TEMPERATURE ? "°C" : "%";
+        return quantity == Quantity.TEMPERATURE ? Degrees.symbol() : "%";
+    }
+
+    private static double shown(Quantity quantity, double value) {
+        return quantity == Quantity.TEMPERATURE ? Scale.TEMPERATURE.shown(value) : value;
+    }
+
+    private static double apart(Quantity quantity, double difference) {
+        return quantity == Quantity.TEMPERATURE ? Scale.APART.shown(difference) : difference;
     }
 
     /** "Add 0.21 °C at 27.0 °C, ± 0.07 (one standard uncertainty)." */
@@ -33,10 +43,10 @@ public final class CalibrationWords {
         return Texts.say(
                 "{0} {1} {2} at {3} {2}, ± {4}",
                 add < 0 ? Texts.say("Take off") : Texts.say("Add"),
-                Numbers.fixed(Math.abs(add), 2),
+                Numbers.fixed(Math.abs(apart(quantity, add)), 2),
                 unit(quantity),
-                Numbers.fixed(at, 1),
-                Numbers.fixed(draft.correction().sdAt(at), 2));
+                Numbers.fixed(shown(quantity, at), 1),
+                Numbers.fixed(apart(quantity, draft.correction().sdAt(at)), 2));
     }
 
     /** How the line goes, and what it rests on. */
@@ -52,13 +62,14 @@ public final class CalibrationWords {
 
     /** "at 40.2 °C shown: add −0.18, the line says −0.19, residual +0.01". */
     static String residual(CalibrationPoint point, Calibration draft) {
+        Quantity quantity = draft.method().quantity();
         double fitted = draft.correction().at(point.indicated());
         return Texts.say(
                 "{0} shown, {1} true ({2}): {3} off the line",
-                Numbers.fixed(point.indicated(), 2),
-                Numbers.fixed(point.reference(), 2),
+                Numbers.fixed(shown(quantity, point.indicated()), 2),
+                Numbers.fixed(shown(quantity, point.reference()), 2),
                 point.source(),
-                Numbers.signed(point.correction() - fitted, 3));
+                Numbers.signed(apart(quantity, point.correction() - fitted), 3));
     }
 
     /** What the draft takes the place of. */
@@ -81,10 +92,10 @@ public final class CalibrationWords {
                 "{0} past readings, from {1} on, read {2} {3} {4} on average, by {5} at most.",
                 Numbers.grouped(change.readings()),
                 change.first().map(first -> date(first, days)).orElse(""),
-                Numbers.fixed(Math.abs(change.meanChange()), 2),
+                Numbers.fixed(Math.abs(apart(quantity, change.meanChange())), 2),
                 unit(quantity),
                 change.meanChange() < 0 ? Texts.say("lower") : Texts.say("higher"),
-                Numbers.fixed(Math.abs(change.largestChange()), 2));
+                Numbers.fixed(Math.abs(apart(quantity, change.largestChange())), 2));
     }
 
     /** One line of what was found out before: "6 April 2026, ice point: +0.20 ± 0.08 °C, good until 6 April 2027". */
@@ -115,8 +126,8 @@ public final class CalibrationWords {
     private static String found(Calibration one) {
         Quantity quantity = one.method().quantity();
         double at = usual(quantity);
-        return Numbers.signed(one.correction().at(at), 2) + " ± "
-                + Numbers.fixed(one.correction().sdAt(at), 2) + " " + unit(quantity);
+        return Numbers.signed(apart(quantity, one.correction().at(at)), 2) + " ± "
+                + Numbers.fixed(apart(quantity, one.correction().sdAt(at)), 2) + " " + unit(quantity);
     }
 
     /** "6 April 2026": calibrations outlive years. */

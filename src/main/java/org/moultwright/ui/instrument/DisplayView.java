@@ -14,7 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.compute.agreement.DisplayCheck;
-import org.moultwright.language.Numbers;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.AgreementChart;
 import org.moultwright.ui.control.Banner;
@@ -83,7 +83,7 @@ public final class DisplayView extends VBox {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
         grid.addRow(0, Words.whole(Words.plain(Texts.say("Display of"))), container);
-        grid.addRow(1, Words.whole(Words.plain(Texts.say("It shows, °C"))), celsius);
+        grid.addRow(1, Words.whole(Words.plain(Texts.say("It shows, {0}", Degrees.symbol()))), celsius);
         grid.addRow(
                 2,
                 Words.whole(Words.plain(Texts.say("Last digit counts"))),
@@ -117,7 +117,7 @@ public final class DisplayView extends VBox {
         pane.getStyleClass().addAll("chips", "tight");
         ChoiceGroup<Double> group = new ChoiceGroup<>(chosen, chosen::set);
         for (double each : all) {
-            ToggleChip chip = new ToggleChip(prefix + Numbers.fixed(each, 1) + " °C");
+            ToggleChip chip = new ToggleChip(prefix + Degrees.apartWords(each, 1));
             group.add(chip, each);
             pane.getChildren().add(chip);
         }
@@ -156,8 +156,8 @@ public final class DisplayView extends VBox {
         return Texts.say(
                 "{0}: {1} shown, {2} measured. {3}{4}",
                 model.when(pair.note()),
-                Numbers.fixed(pair.check().displayCelsius(), 1),
-                Numbers.fixed(pair.check().probeCelsius(), 1),
+                Degrees.number(pair.check().displayCelsius(), 1),
+                Degrees.number(pair.check().probeCelsius(), 1),
                 DisplayWords.headline(model.judge(pair.check())),
                 pair.note().note().isEmpty() ? "" : ". " + pair.note().note());
     }

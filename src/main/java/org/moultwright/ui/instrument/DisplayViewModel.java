@@ -17,6 +17,8 @@ import org.moultwright.compute.agreement.LimitsOfAgreement;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.DisplayNote;
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Scale;
 import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 
@@ -29,8 +31,12 @@ public final class DisplayViewModel {
     private final DisplayPlaces places;
     private final Runnable close;
     private final ObjectProperty<String> container;
-    private final MeasuredEntry celsius =
-            new MeasuredEntry(Texts.say("display, °C"), Reading.LOWEST_CELSIUS, Reading.HIGHEST_CELSIUS, "");
+    private final MeasuredEntry celsius = new MeasuredEntry(
+            Texts.say("display, {0}", Degrees.symbol()),
+            Reading.LOWEST_CELSIUS,
+            Reading.HIGHEST_CELSIUS,
+            "",
+            Scale.TEMPERATURE);
     private final ObjectProperty<Double> stepCelsius = new SimpleObjectProperty<>(0.1);
     private final ObjectProperty<Double> toleranceCelsius = new SimpleObjectProperty<>(0.5);
     private final ObjectProperty<Double> positionSdCelsius = new SimpleObjectProperty<>(0.2);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.moultwright.compute.agreement.DisplayCheck;
 import org.moultwright.compute.agreement.LimitsOfAgreement;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 
@@ -19,9 +20,8 @@ final class DisplayWords {
             case AGREES -> Texts.say("Agrees");
             case DISAGREES ->
                 Texts.say(
-                        "Disagrees: reads {0} °C {1}",
-                        Numbers.fixed(Math.abs(judged.difference()), 1),
-                        judged.difference() > 0 ? Texts.say("high") : Texts.say("low"));
+                        judged.difference() > 0 ? "Disagrees: reads {0} high" : "Disagrees: reads {0} low",
+                        Degrees.apartWords(Math.abs(judged.difference()), 1));
             case CANNOT_TELL -> Texts.say("Cannot tell");
         };
     }
@@ -29,20 +29,21 @@ final class DisplayWords {
     /** The numbers of a comparison, and what to do. */
     static String arithmetic(DisplayCheck check, DisplayCheck.Judgement judged) {
         return Texts.say(
-                "{0} shown, {1} measured: {2} °C apart. Probe ± {3}, last digit ± {4}, place ± {5} make ± "
-                        + "{6} together ({7} standard uncertainties). Within {8} °C it would agree for sure up to "
+                "{0} shown, {1} measured: {2} {11} apart. Probe ± {3}, last digit ± {4}, place ± {5} make ± "
+                        + "{6} together ({7} standard uncertainties). Within {8} {11} it would agree for sure up to "
                         + "{9} and disagree for sure beyond {10}.",
-                Numbers.fixed(check.displayCelsius(), 1),
-                Numbers.fixed(check.probeCelsius(), 1),
-                Numbers.signed(judged.difference(), 2),
-                Numbers.fixed(judged.uncertainty().probe(), 2),
-                Numbers.fixed(judged.uncertainty().resolution(), 2),
-                Numbers.fixed(judged.uncertainty().position(), 2),
-                Numbers.fixed(judged.reach(), 2),
+                Degrees.number(check.displayCelsius(), 1),
+                Degrees.number(check.probeCelsius(), 1),
+                Degrees.signedApart(judged.difference(), 2),
+                Degrees.apart(judged.uncertainty().probe(), 2),
+                Degrees.apart(judged.uncertainty().resolution(), 2),
+                Degrees.apart(judged.uncertainty().position(), 2),
+                Degrees.apart(judged.reach(), 2),
                 Numbers.fixed(judged.coverageFactor(), 0),
-                Numbers.fixed(judged.tolerance(), 1),
-                Numbers.fixed(Math.max(0, judged.agreesWithin()), 2),
-                Numbers.fixed(judged.disagreesBeyond(), 2));
+                Degrees.apart(judged.tolerance(), 1),
+                Degrees.apart(Math.max(0, judged.agreesWithin()), 2),
+                Degrees.apart(judged.disagreesBeyond(), 2),
+                Degrees.symbol());
     }
 
     /** What to do about the verdict. */
@@ -52,7 +53,7 @@ final class DisplayWords {
             case DISAGREES ->
                 Texts.say(
                         "Trust the probe; set {0} to get {1}.",
-                        Numbers.fixed(wantedCelsius + judged.difference(), 1), Numbers.fixed(wantedCelsius, 1));
+                        Degrees.number(wantedCelsius + judged.difference(), 1), Degrees.number(wantedCelsius, 1));
             case CANNOT_TELL ->
                 judged.agreesWithin() < 0
                         ? Texts.say(
@@ -65,12 +66,13 @@ final class DisplayWords {
     /** What many comparisons say together, or how many are still lacking. */
     static String together(List<DisplayPair> pairs, Optional<LimitsOfAgreement> limits) {
         return limits.map(found -> Texts.say(
-                        "Over {0} pairs the display reads {1} °C on average; on most occasions (95 %) between {2} "
+                        "Over {0} pairs the display reads {1} {4} on average; on most occasions (95 %) between {2} "
                                 + "and {3}. The soft grounds show how sure the limits are.",
                         found.pairs(),
-                        Numbers.signed(found.bias(), 2),
-                        Numbers.signed(found.lower(), 2),
-                        Numbers.signed(found.upper(), 2)))
+                        Degrees.signedApart(found.bias(), 2),
+                        Degrees.signedApart(found.lower(), 2),
+                        Degrees.signedApart(found.upper(), 2),
+                        Degrees.symbol()))
                 .orElseGet(() -> Texts.say(
                         "{0} of {1} pairs: too few to say how far they differ on most occasions. Read the display "
                                 + "off on other days, at other temperatures.",

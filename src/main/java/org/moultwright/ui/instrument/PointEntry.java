@@ -10,6 +10,8 @@ import org.moultwright.compute.calibration.KnownPoints;
 import org.moultwright.compute.calibration.SaturatedSalt;
 import org.moultwright.domain.CalibrationPoint;
 import org.moultwright.domain.Quantity;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Scale;
 import org.moultwright.language.Texts;
 
 /** One reference point as the keeper writes it. */
@@ -40,7 +42,8 @@ final class PointEntry {
     private final Kind kind;
     private final ObjectProperty<SaturatedSalt> salt = new SimpleObjectProperty<>(SaturatedSalt.SODIUM_CHLORIDE);
     private final MeasuredEntry known;
-    private final MeasuredEntry knownSd = new MeasuredEntry(Texts.say("reference, plus or minus"), 0.001, 5, "0.1");
+    private final MeasuredEntry knownSd =
+            new MeasuredEntry(Texts.say("reference, plus or minus"), 0.001, 5, Scale.APART.words(0.1), Scale.APART);
     private final MeasuredEntry indicated;
     private final MeasuredEntry indicatedSd;
 
@@ -48,12 +51,18 @@ final class PointEntry {
         this.kind = kind;
         boolean isSalt = kind == Kind.SALT;
         this.known = isSalt
-                ? new MeasuredEntry(Texts.say("jar, °C"), 20, 30, "25")
-                : new MeasuredEntry(Texts.say("reference, °C"), -40, 85, "");
+                ? temperature(Texts.say("jar, {0}", Degrees.symbol()), 20, 30, Scale.TEMPERATURE.words(25))
+                : temperature(Texts.say("reference, {0}", Degrees.symbol()), -40, 85, "");
         this.indicated = isSalt
                 ? new MeasuredEntry(Texts.say("probe, %"), 0, 100, "")
-                : new MeasuredEntry(Texts.say("probe, °C"), -40, 85, "");
-        this.indicatedSd = new MeasuredEntry(Texts.say("probe, plus or minus"), 0, 5, isSalt ? "0.5" : "0.05");
+                : temperature(Texts.say("probe, {0}", Degrees.symbol()), -40, 85, "");
+        this.indicatedSd = isSalt
+                ? new MeasuredEntry(Texts.say("probe, plus or minus"), 0, 5, "0.5")
+                : new MeasuredEntry(Texts.say("probe, plus or minus"), 0, 5, Scale.APART.words(0.05), Scale.APART);
+    }
+
+    private static MeasuredEntry temperature(String name, double low, double high, String usual) {
+        return new MeasuredEntry(name, low, high, usual, Scale.TEMPERATURE);
     }
 
     Kind kind() {

@@ -14,7 +14,9 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.GridPane;
 import javafx.util.StringConverter;
 import org.moultwright.compute.calibration.SaturatedSalt;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
+import org.moultwright.language.Scale;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Words;
@@ -60,7 +62,7 @@ final class PointGrid extends GridPane {
         addRow(
                 0,
                 Words.whole(Words.caption(Texts.say("true value"))),
-                Words.caption("°C"),
+                Words.caption(Degrees.symbol()),
                 Words.whole(Words.caption("±")),
                 Words.whole(Words.caption(Texts.say("probe shows"))),
                 Words.whole(Words.caption("±")));
@@ -86,12 +88,12 @@ final class PointGrid extends GridPane {
                 addRow(
                         row,
                         Words.whole(Words.plain(Texts.say("melting ice"))),
-                        Words.whole(Words.plain("0.0 °C")),
-                        Words.whole(Words.muted("0.05")));
+                        Words.whole(Words.plain(Degrees.words(0, 1))),
+                        Words.whole(Words.muted(Scale.APART.words(0.05))));
             case THERMOMETER ->
                 addRow(
                         row,
-                        Words.whole(Words.plain(Texts.say("thermometer, °C"))),
+                        Words.whole(Words.plain(Texts.say("thermometer, {0}", Degrees.symbol()))),
                         new MeasuredField(point.known()),
                         new MeasuredField(point.knownSd()));
             case SALT -> addRow(row, salts(point), new MeasuredField(point.known()), percent(point));

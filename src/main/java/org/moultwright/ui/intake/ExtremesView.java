@@ -7,6 +7,7 @@ import javafx.scene.Parent;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.DayPicker;
@@ -30,7 +31,10 @@ final class ExtremesView {
                         () -> Texts.say("since it was reset, {0}", model.lastWords()), model.lastProperty()));
         DayPicker day = new DayPicker(Texts.say("the day"), model.dayProperty());
         day.disableProperty().bind(model.sinceLastProperty());
-        lowest = EntryForm.field(Texts.say("lowest temperature in °C"), "24.5", model.lowestProperty());
+        lowest = EntryForm.field(
+                Texts.say("lowest temperature in {0}", Degrees.symbol()),
+                Degrees.number(24.5, 1),
+                model.lowestProperty());
         form = new EntryForm(
                         Texts.say("Write in a day's lowest and highest"),
                         Texts.say("from a thermometer that remembers both"),
@@ -45,8 +49,11 @@ final class ExtremesView {
                         Texts.say("Temperature"),
                         lowest,
                         Words.muted(Texts.say("to")),
-                        EntryForm.field(Texts.say("highest temperature in °C"), "27.0", model.highestProperty()),
-                        Words.muted("°C"))
+                        EntryForm.field(
+                                Texts.say("highest temperature in {0}", Degrees.symbol()),
+                                Degrees.number(27, 1),
+                                model.highestProperty()),
+                        Words.muted(Degrees.symbol()))
                 .add(
                         Texts.say("Humidity"),
                         EntryForm.field(Texts.say("lowest humidity in %"), "65", model.driestProperty()),

@@ -18,6 +18,8 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.Extremes;
+import org.moultwright.domain.Reading;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
@@ -95,15 +97,17 @@ final class ExtremesViewModel {
     }
 
     void keep() {
-        OptionalDouble low = Typed.number(lowest.get());
-        OptionalDouble high = Typed.number(highest.get());
+        OptionalDouble low = Typed.temperature(lowest.get());
+        OptionalDouble high = Typed.temperature(highest.get());
         boolean isDry = driest.get().isBlank() && dampest.get().isBlank();
         OptionalDouble dry = isDry ? OptionalDouble.of(Double.NaN) : Typed.number(driest.get());
         OptionalDouble damp = isDry ? OptionalDouble.of(Double.NaN) : Typed.number(dampest.get());
         if (entry.containerProperty().get().isEmpty()) {
             entry.refuse(Texts.say("There is no container yet. Write down where a tray stands first."));
         } else if (low.isEmpty() || high.isEmpty()) {
-            entry.refuse(Texts.say("Type the lowest and the highest as numbers in °C, such as 24.5 and 27."));
+            entry.refuse(Texts.say(
+                    "Type the lowest and the highest as numbers in {0}, such as {1} and {2}.",
+                    Degrees.symbol(), Degrees.shortest(24.5, 1), Degrees.shortest(27, 1)));
         } else if (low.getAsDouble() > high.getAsDouble()) {
             entry.refuse(Texts.say("The lowest is above the highest. Did they change places?"));
         } else if (dry.isEmpty() || damp.isEmpty()) {
@@ -129,8 +133,11 @@ final class ExtremesViewModel {
             keep(new Extremes(entry.containerProperty().get(), from.get(), to, low, high, dry, damp), to.equals(now));
         } catch (IllegalArgumentException outside) {
             entry.refuse(Texts.say(
-                    "No air here is like that. Temperatures lie within -40 and 85 °C, humidities within 0 and "
-                            + "100 %, the lower one first."));
+                    "No air here is like that. Temperatures lie within {0} and {1} {2}, humidities within 0 "
+                            + "and 100 %, the lower one first.",
+                    Degrees.number(Reading.LOWEST_CELSIUS, 0),
+                    Degrees.number(Reading.HIGHEST_CELSIUS, 0),
+                    Degrees.symbol()));
         }
     }
 
@@ -203,8 +210,7 @@ final class ExtremesViewModel {
 
     private static String words(Extremes extremes) {
         return Texts.say(
-                "{0} to {1} °C",
-                Numbers.fixed(extremes.lowestCelsius(), 1), Numbers.fixed(extremes.highestCelsius(), 1));
+                "{0} to {1}", Degrees.number(extremes.lowestCelsius(), 1), Degrees.words(extremes.highestCelsius(), 1));
     }
 
     private void clear() {

@@ -1,6 +1,7 @@
 package org.moultwright.ui.intake;
 
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
@@ -39,7 +40,7 @@ final class FileWords {
     }
 
     private static String air(Reading reading) {
-        String celsius = Numbers.fixed(reading.temperatureCelsius(), 1) + " °C";
+        String celsius = Degrees.words(reading.temperatureCelsius(), 1);
         return Double.isNaN(reading.humidityPercent())
                 ? celsius
                 : celsius + ", " + Numbers.fixed(reading.humidityPercent(), 0) + " %";

@@ -75,8 +75,7 @@ final class MappingPane extends VBox {
         ChoiceBox<String> where = new ChoiceBox<>(model.entry().containers());
         where.setAccessibleText(Texts.say("where the probe stood"));
         where.valueProperty().bindBidirectional(model.entry().containerProperty());
-        TextField zone = EntryForm.field(
-                Texts.say("zone of the file's clock"), Texts.say("Europe/Lisbon"), model.zoneProperty());
+        TextField zone = EntryForm.field(Texts.say("zone of the file's clock"), "Europe/Lisbon", model.zoneProperty());
         zone.getStyleClass().remove("short-field");
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");

@@ -3,6 +3,7 @@ package org.moultwright.ui.intake;
 import javafx.scene.Parent;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.TextField;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.Words;
@@ -13,7 +14,8 @@ final class ReadingView {
     private final TextField celsius;
 
     ReadingView(ReadingViewModel model, Runnable close) {
-        celsius = EntryForm.field(Texts.say("temperature in °C"), "26.4", model.celsiusProperty());
+        celsius = EntryForm.field(
+                Texts.say("temperature in {0}", Degrees.symbol()), Degrees.number(26.4, 1), model.celsiusProperty());
         CheckBox doubtful = new CheckBox(Texts.say("something speaks against it: keep it, but count it for nothing"));
         doubtful.selectedProperty().bindBidirectional(model.doubtfulProperty());
         form = new EntryForm(
@@ -25,7 +27,7 @@ final class ReadingView {
                             celsius.requestFocus();
                         },
                         close)
-                .add(Texts.say("Temperature"), celsius, Words.muted("°C"))
+                .add(Texts.say("Temperature"), celsius, Words.muted(Degrees.symbol()))
                 .add(
                         Texts.say("Humidity"),
                         EntryForm.field(Texts.say("humidity in %"), "72", model.humidityProperty()),

@@ -15,7 +15,7 @@ import javafx.beans.property.StringProperty;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
-import org.moultwright.language.Numbers;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Typed;
 
@@ -68,13 +68,15 @@ final class ReadingViewModel {
     }
 
     void keep() {
-        OptionalDouble temperature = Typed.number(celsius.get());
+        OptionalDouble temperature = Typed.temperature(celsius.get());
         OptionalDouble percent = Typed.number(humidity.get());
         Optional<Instant> at = instant();
         if (entry.containerProperty().get().isEmpty()) {
             entry.refuse(Texts.say("There is no container yet. Write down where a tray stands first."));
         } else if (temperature.isEmpty()) {
-            entry.refuse(Texts.say("Type the temperature as a number in °C, such as 26.4."));
+            entry.refuse(Texts.say(
+                    "Type the temperature as a number in {0}, such as {1}.",
+                    Degrees.symbol(), Degrees.number(26.4, 1)));
         } else if (isOutside(temperature.getAsDouble(), Reading.LOWEST_CELSIUS, Reading.HIGHEST_CELSIUS)) {
             entry.refuse(Texts.say("No air here is that cold or warm. Look at the figure again."));
         } else if (!humidity.get().isBlank() && (percent.isEmpty() || isOutside(percent.getAsDouble(), 0, 100))) {
@@ -87,8 +89,8 @@ final class ReadingViewModel {
         } else if (isToBeAsked(temperature.getAsDouble())) {
             askedAbout = temperature;
             entry.refuse(Texts.say(
-                    "Is it really {0} °C in there? Keep it once more if so, or mark it as doubtful.",
-                    Numbers.fixed(temperature.getAsDouble(), 1)));
+                    "Is it really {0} in there? Keep it once more if so, or mark it as doubtful.",
+                    Degrees.words(temperature.getAsDouble(), 1)));
         } else {
             keep(new Reading(
                     at.get(),
@@ -101,11 +103,11 @@ final class ReadingViewModel {
     private void keep(Reading reading) {
         String container = entry.containerProperty().get();
         String words = Texts.say(
-                "{0}, {1} at {2}: {3} °C is kept{4}.",
+                "{0}, {1} at {2}: {3} is kept{4}.",
                 container,
                 desk.days().day(reading.takenAt()),
                 desk.days().clock(reading.takenAt()),
-                Numbers.fixed(reading.temperatureCelsius(), 1),
+                Degrees.words(reading.temperatureCelsius(), 1),
                 reading.quality() == Quality.GOOD ? "" : Texts.say(" as doubtful; it counts for nothing"));
         entry.keep(() -> desk.write().keep(container, reading), () -> words, this::clear);
     }

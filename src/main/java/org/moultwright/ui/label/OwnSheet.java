@@ -97,9 +97,10 @@ public final class OwnSheet {
                     SheetDimension.sheet(texts, round.get() ? LabelShape.ROUND : LabelShape.RECTANGLE);
             sheet.ifPresent(sound -> lastSound = sound);
             problem.set(sheet.isPresent() ? "" : UNREADABLE);
+        } catch (LabelSheet.Misfit misfit) {
+            problem.set(misfit.sentence());
         } catch (IllegalArgumentException broken) {
-            String reason = String.valueOf(broken.getMessage());
-            problem.set(reason.startsWith("Labels") ? reason : SheetDimension.RANGES);
+            problem.set(SheetDimension.RANGES);
         }
     }
 }

@@ -13,8 +13,8 @@ public final class PdfFileDialog implements PdfChooser {
 
     /** @param folder where it opens the first time */
     public PdfFileDialog(Supplier<Window> owner, Path folder) {
-        this.dialog = new SaveDialog(
-                owner, folder, new SaveDialog.Kind(Texts.say("Save labels as PDF"), "PDF", Texts.say(".pdf")));
+        this.dialog =
+                new SaveDialog(owner, folder, new SaveDialog.Kind(Texts.say("Save labels as PDF"), "PDF", ".pdf"));
     }
 
     @Override

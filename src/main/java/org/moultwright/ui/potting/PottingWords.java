@@ -107,9 +107,9 @@ final class PottingWords {
                 .flatMap(tray -> firstInto(tray, stage).map(first -> new First(tray.tray(), first)).stream())
                 .min(Comparator.comparing(first -> first.when().p50()))
                 .map(first -> Texts.say(
-                        "No {0} yet. The first are expected between {1}, in {2}.",
+                        "No {0} yet. The first are expected {1}, in {2}.",
                         stageWords,
-                        days.days(first.when().p10(), first.when().p90()).replace(" to ", " and "),
+                        days.between(first.when().p10(), first.when().p90()),
                         first.tray()))
                 .orElse(Texts.say(
                         "No {0} yet, and too early to say when the first come. The round's next looks will tell.",

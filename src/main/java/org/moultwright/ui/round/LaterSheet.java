@@ -39,8 +39,9 @@ final class LaterSheet {
             earlier.mouldProperty()
                     .get()
                     .filter(own -> !own.equals(found))
-                    .ifPresent(own ->
-                            outdone.add(Texts.say("mould on {0}, {1}, {2}", own.where(), own.extent(), own.action())));
+                    .ifPresent(own -> outdone.add(Texts.say(
+                            "mould on {0}, {1}, {2}",
+                            Texts.say(own.where()), Texts.say(own.extent()), Texts.say(own.action()))));
             earlier.tellMould(found);
         });
         String before = outdone.isEmpty() ? "" : Texts.say("Written first: {0}.", String.join("; ", outdone));

@@ -62,7 +62,8 @@ final class LossPane extends VBox {
     }
 
     private Node causeChip(LossCause cause) {
-        return KeyedChip.of(cause.key(), cause.words(), () -> sheet.keys().typed(cause.key()));
+        return KeyedChip.of(
+                cause.key(), Texts.say(cause.words()), () -> sheet.keys().typed(cause.key()));
     }
 
     private String name(Prompt.LossWhy why) {
@@ -73,7 +74,7 @@ final class LossPane extends VBox {
 
     private Node loss(RoundSheet.Loss loss) {
         String words = loss.count() + " " + model.vocabularyProperty().get().label(loss.stage()) + ", "
-                + loss.cause().words();
+                + Texts.say(loss.cause().words());
         Button remove = Buttons.plain("×", () -> sheet.fields().losses().remove(loss));
         remove.setAccessibleText(Texts.say("take back: {0}", words));
         remove.setFocusTraversable(false);

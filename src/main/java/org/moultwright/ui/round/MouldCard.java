@@ -37,7 +37,7 @@ final class MouldCard extends VBox {
         chips.getChildren().setAll(none);
         for (KeyedWord word : KeyedWord.MOULD_WHERE) {
             Runnable choose = () -> sheet.keys().mouldAt(word);
-            ToggleChip chip = asked ? KeyedChip.of(word, choose) : KeyedChip.plain(word.text(), choose);
+            ToggleChip chip = asked ? KeyedChip.of(word, choose) : KeyedChip.plain(word.shown(), choose);
             chip.setSelected(found.filter(word.text()::equals).isPresent());
             chips.getChildren().add(chip);
         }

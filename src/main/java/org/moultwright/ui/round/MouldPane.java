@@ -47,14 +47,15 @@ final class MouldPane extends VBox {
                 KeyedWord.MOULD_ACTION,
                 mould.action(),
                 word -> new RoundSheet.Mould(mould.where(), mould.extent(), word));
-        getChildren().addAll(Words.strong(Texts.say("Mould on {0}, {1}", mould.where(), lost())), chips, done);
+        getChildren()
+                .addAll(Words.strong(Texts.say("Mould on {0}, {1}", Texts.say(mould.where()), lost())), chips, done);
     }
 
     private void add(FlowPane row, List<KeyedWord> words, String chosen, Function<String, RoundSheet.Mould> told) {
         boolean asked = sheet.keys().promptProperty().get() instanceof Prompt.MouldMore;
         for (KeyedWord word : words) {
             Runnable choose = () -> sheet.fields().tellMould(told.apply(word.text()));
-            ToggleChip chip = asked ? KeyedChip.of(word, choose) : KeyedChip.plain(word.text(), choose);
+            ToggleChip chip = asked ? KeyedChip.of(word, choose) : KeyedChip.plain(word.shown(), choose);
             chip.setSelected(word.text().equals(chosen));
             row.getChildren().add(chip);
         }

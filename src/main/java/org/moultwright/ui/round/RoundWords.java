@@ -187,11 +187,14 @@ final class RoundWords {
         draft.losses()
                 .forEach(loss -> parts.add(Texts.say(
                         "{0} dead of {1}, {2}",
-                        loss.count(), names.label(loss.stage()), loss.cause().words())));
+                        loss.count(),
+                        names.label(loss.stage()),
+                        Texts.say(loss.cause().words()))));
         draft.mould()
-                .ifPresent(mould ->
-                        parts.add(Texts.say("mould on {0}, {1}, {2}", mould.where(), mould.extent(), mould.action())));
-        parts.addAll(new TreeSet<>(draft.care()));
+                .ifPresent(mould -> parts.add(Texts.say(
+                        "mould on {0}, {1}, {2}",
+                        Texts.say(mould.where()), Texts.say(mould.extent()), Texts.say(mould.action()))));
+        new TreeSet<>(draft.care()).forEach(care -> parts.add(Texts.say(care)));
         if (!draft.note().isBlank()) {
             parts.add(draft.note());
         }

@@ -6,6 +6,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.AlarmLimits;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 import org.moultwright.settings.AlarmSettings;
 import org.moultwright.ui.control.Card;
@@ -16,10 +17,10 @@ final class AlarmsCard extends VBox {
     private static final int COLUMNS = 5;
 
     private final SettingsViewModel model;
-    private final TextField veryHigh = field(Texts.say("far too warm above, °C"));
-    private final TextField high = field(Texts.say("too warm above, °C"));
-    private final TextField low = field(Texts.say("too cool below, °C"));
-    private final TextField veryLow = field(Texts.say("far too cold below, °C"));
+    private final TextField veryHigh = field(Texts.say("far too warm above, {0}", Degrees.symbol()));
+    private final TextField high = field(Texts.say("too warm above, {0}", Degrees.symbol()));
+    private final TextField low = field(Texts.say("too cool below, {0}", Degrees.symbol()));
+    private final TextField veryLow = field(Texts.say("far too cold below, {0}", Degrees.symbol()));
     private final Label problem = Words.wrapped(Words.styled("", "bad"));
 
     AlarmsCard(SettingsViewModel model) {
@@ -30,16 +31,22 @@ final class AlarmsCard extends VBox {
                 0,
                 Words.plain(Texts.say("Far too warm above")),
                 veryHigh,
-                Words.caption(Texts.say("°C, after a minute")));
+                Words.caption(Texts.say("{0}, after a minute", Degrees.symbol())));
         grid.addRow(
-                1, Words.plain(Texts.say("Too warm above")), high, Words.caption(Texts.say("°C, after five minutes")));
+                1,
+                Words.plain(Texts.say("Too warm above")),
+                high,
+                Words.caption(Texts.say("{0}, after five minutes", Degrees.symbol())));
         grid.addRow(
-                2, Words.plain(Texts.say("Too cool below")), low, Words.caption(Texts.say("°C, after five minutes")));
+                2,
+                Words.plain(Texts.say("Too cool below")),
+                low,
+                Words.caption(Texts.say("{0}, after five minutes", Degrees.symbol())));
         grid.addRow(
                 3,
                 Words.plain(Texts.say("Far too cold below")),
                 veryLow,
-                Words.caption(Texts.say("°C, after a minute")));
+                Words.caption(Texts.say("{0}, after a minute", Degrees.symbol())));
         ChoiceRow<Boolean> walls = new ChoiceRow<>(
                 List.of(true, false),
                 watched -> watched ? Texts.say("Warn") : Texts.say("Do not warn"),
@@ -52,8 +59,9 @@ final class AlarmsCard extends VBox {
                 .add(Card.titled(
                         Texts.say("Alarms"),
                         Words.wrapped(Words.muted(Texts.say(
-                                "In a container with a set-point these move along with it: they are meant for 27 °C. None "
-                                        + "rises above far too warm."))),
+                                "In a container with a set-point these move along with it: they are meant for {0}. None "
+                                        + "rises above far too warm.",
+                                Degrees.words(27, 0)))),
                         grid,
                         Words.wrapped(Words.caption(Texts.say(
                                 "Water is looked for where you said on the climate screen how cold the wall is."))),
@@ -98,10 +106,10 @@ final class AlarmsCard extends VBox {
     }
 
     private static double celsius(TextField field) {
-        return Double.parseDouble(field.getText().strip().replace(',', '.'));
+        return Degrees.celsius(Double.parseDouble(field.getText().strip().replace(',', '.')));
     }
 
     private static String text(double celsius) {
-        return celsius == Math.rint(celsius) ? Long.toString((long) celsius) : Double.toString(celsius);
+        return Degrees.shortest(celsius, 3);
     }
 }

@@ -18,7 +18,7 @@ final class LabelsCard extends VBox {
         this.model = model;
         ChoiceRow<String> ways = new ChoiceRow<>(
                 model.vocabularies().stream().map(Vocabulary::title).toList(),
-                title -> title,
+                title -> Texts.say(title),
                 model.vocabularyProperty().map(Vocabulary::title),
                 this::choose);
         getChildren()

@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.language.Texts;
+import org.moultwright.language.Translations;
 import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ScreenName;
@@ -18,9 +19,11 @@ public final class SettingsScreen implements Screen {
     /**
      * @param reach tries the tone and the notice of alarms
      * @param tryCommand runs the command for alarms once; may throw {@link java.io.UncheckedIOException}
+     * @param translations the languages there are
      */
-    public SettingsScreen(SettingsViewModel model, AlarmReach reach, Consumer<String> tryCommand) {
-        this.view = new SettingsView(model, reach, tryCommand);
+    public SettingsScreen(
+            SettingsViewModel model, AlarmReach reach, Consumer<String> tryCommand, Translations translations) {
+        this.view = new SettingsView(model, reach, tryCommand, translations);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
+import org.moultwright.language.Translations;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
 import org.moultwright.settings.Theme;
@@ -19,8 +20,10 @@ public final class SettingsView extends VBox {
     /**
      * @param reach tries the tone and the notice of alarms
      * @param tryCommand runs the command for alarms once; may throw {@link java.io.UncheckedIOException}
+     * @param translations the languages there are
      */
-    public SettingsView(SettingsViewModel model, AlarmReach reach, Consumer<String> tryCommand) {
+    public SettingsView(
+            SettingsViewModel model, AlarmReach reach, Consumer<String> tryCommand, Translations translations) {
         PageHeader header = new PageHeader(Texts.say("Settings"));
         header.subtitleProperty().set(Texts.say("kept as you choose"));
         Banner problem = new Banner(Tone.BAD);
@@ -46,6 +49,7 @@ public final class SettingsView extends VBox {
                                 themes,
                                 Words.caption(Texts.say("text")),
                                 sizes),
+                        new PlaceCard(model, translations),
                         new AlarmsCard(model),
                         new AlarmReachCard(model, reach),
                         new AlarmCommandCard(model, tryCommand),
@@ -57,6 +61,7 @@ public final class SettingsView extends VBox {
             case NORMAL -> Texts.say("Normal");
             case LARGE -> Texts.say("Large");
             case LARGER -> Texts.say("Larger");
+            case LARGEST -> Texts.say("Largest");
         };
     }
 }

@@ -20,6 +20,7 @@ import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.settings.AlarmSettings;
+import org.moultwright.settings.PlaceSettings;
 import org.moultwright.settings.PlanSettings;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
@@ -83,6 +84,10 @@ public final class SettingsViewModel {
 
     public void choose(AlarmSettings alarms) {
         change(settings.get().withAlarms(alarms));
+    }
+
+    public void choose(PlaceSettings place) {
+        change(settings.get().withPlace(place));
     }
 
     public void choose(PlanSettings plans) {

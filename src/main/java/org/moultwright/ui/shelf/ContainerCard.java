@@ -24,7 +24,7 @@ final class ContainerCard extends VBox {
         pseudoClassStateChanged(CURRENT, isCurrent);
         HBox head = new HBox(
                 Words.strong(standing.code()),
-                Words.caption(standing.occupants().isEmpty() ? standing.kind().key() : ShelfWords.broods(standing)),
+                Words.caption(standing.occupants().isEmpty() ? standing.kind().word() : ShelfWords.broods(standing)),
                 gap(),
                 Words.strong(standing.alive() == 0 ? "" : Integer.toString(standing.alive())));
         head.getStyleClass().add("shelf-line");

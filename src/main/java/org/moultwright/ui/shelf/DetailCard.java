@@ -26,7 +26,7 @@ final class DetailCard extends VBox {
                 Words.muted(
                         standing.kind().key().equals(standing.code())
                                 ? ""
-                                : standing.kind().key()));
+                                : standing.kind().word()));
         title.getStyleClass().add("lane-name");
         getChildren().addAll(title, Words.wrapped(Words.plain(ShelfWords.place(standing, model.days()))));
         standing.air()

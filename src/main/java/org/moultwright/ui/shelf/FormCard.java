@@ -226,7 +226,7 @@ final class FormCard extends VBox {
     private static final class KindWord extends StringConverter<ContainerKind> {
         @Override
         public String toString(ContainerKind kind) {
-            return kind == null ? "" : kind.key();
+            return kind == null ? "" : kind.word();
         }
 
         @Override

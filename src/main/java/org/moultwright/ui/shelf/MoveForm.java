@@ -71,7 +71,7 @@ final class MoveForm extends ShelfForm {
         String air =
                 place.air().map(known -> ", " + ShelfWords.temperature(known)).orElse("");
         return new Targets.Target(
-                Optional.of(place.code()), place.code(), place.kind().key() + around + air);
+                Optional.of(place.code()), place.code(), place.kind().word() + around + air);
     }
 
     @Override

@@ -28,8 +28,8 @@ final class ShelfLabels {
         collect(standing, labels);
         LabelJob job = new LabelJob(
                 LabelSheets.A4_3X8, 1, PrintShift.NONE, labels, desk.clock().instant());
-        Optional<Path> chosen = desk.choosePdf()
-                .apply(Texts.say("labels-{0}.pdf", standing.code().replaceAll("\\W+", "-")));
+        Optional<Path> chosen =
+                desk.choosePdf().apply("labels-" + standing.code().replaceAll("\\W+", "-") + ".pdf");
         chosen.ifPresent(pdf -> desk.runner()
                 .<Path>run(
                         progress -> {
@@ -49,7 +49,7 @@ final class ShelfLabels {
     }
 
     private static void collect(Standing standing, List<PotLabel> labels) {
-        String kind = standing.kind().key();
+        String kind = standing.kind().word();
         labels.add(
                 standing.occupants().isEmpty()
                         ? new PotLabel(

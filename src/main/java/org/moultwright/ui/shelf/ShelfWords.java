@@ -13,6 +13,7 @@ import org.moultwright.domain.HandReading;
 import org.moultwright.domain.Shelf;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.Stay;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
@@ -33,7 +34,7 @@ final class ShelfWords {
 
     /** "27.0 °C", or "27.0 °C set" where nothing measures. */
     static String temperature(Air air) {
-        return Numbers.fixed(air.celsius(), 1) + " °C" + (air.reading().isPresent() ? "" : Texts.say(" set"));
+        return Degrees.words(air.celsius(), 1) + (air.reading().isPresent() ? "" : Texts.say(" set"));
     }
 
     /** "40 s ago, P-1", "3 h ago, by hand", "set-point of INC-1". */
@@ -81,7 +82,7 @@ final class ShelfWords {
     /** The card in words, for who cannot see it. */
     static String card(Standing standing, Vocabulary names) {
         List<String> parts =
-                new ArrayList<>(List.of(standing.code(), standing.kind().key()));
+                new ArrayList<>(List.of(standing.code(), standing.kind().word()));
         standing.inside().ifPresent(around -> parts.add(Texts.say("in {0}", around)));
         standing.occupants()
                 .forEach(one ->

@@ -12,7 +12,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
-import org.moultwright.language.Numbers;
+import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.control.Tone;
@@ -94,7 +94,7 @@ public final class ShellViewModel implements SaveLine {
     private static ProbeWords words(TopLine.ProbeNow probe, Instant now) {
         Duration age = Duration.between(probe.takenAt(), now);
         boolean silent = age.compareTo(SILENT_AFTER) > 0;
-        String reading = Numbers.fixed(probe.temperatureCelsius(), 1) + " °C";
+        String reading = Degrees.words(probe.temperatureCelsius(), 1);
         String rest = silent
                 ? Texts.say("{0}, silent for {1}", probe.place(), DayWords.age(age))
                 : Texts.say("{0}, {1} ago", probe.place(), DayWords.age(age));
