@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import javafx.application.Platform;
 import javafx.scene.Group;
@@ -86,7 +87,7 @@ final class PseudoWalk {
         return true;
     }
 
-    private static boolean look(String view, Parent root, boolean isWordy, TreeSet<String> found) {
+    private static boolean look(String view, Parent root, boolean isWordy, Set<String> found) {
         for (Node node : ShownTexts.nodes(root)) {
             if (isWordy) {
                 ShownTexts.words(node)
@@ -105,7 +106,7 @@ final class PseudoWalk {
         return ShownTexts.words(node).findFirst().orElse("").replace('\n', '/');
     }
 
-    private static void write(Path file, int views, TreeSet<String> found) throws IOException {
+    private static void write(Path file, int views, Set<String> found) throws IOException {
         Files.write(file, List.of("VIEWS\t" + views));
         Files.write(file, found, StandardOpenOption.APPEND);
     }
