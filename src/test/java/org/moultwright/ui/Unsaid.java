@@ -92,7 +92,8 @@ final class Unsaid {
             "ERR");
 
     /** Where shipped timings are from stands in their file, in English. */
-    private static final Pattern SOURCE = Pattern.compile("[^:]*: (The form is from|An assumption, no source).*");
+    private static final Pattern SOURCE =
+            Pattern.compile("[^:]*: (The form is from|An assumption, no source|Common practice, no source).*");
 
     /** What the round's own tests put into the top line. */
     private static final List<String> INVENTED = List.of("A1 and A2 become slings", ", 4 to 8 May");

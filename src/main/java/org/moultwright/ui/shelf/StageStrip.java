@@ -1,11 +1,10 @@
 package org.moultwright.ui.shelf;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.StringJoiner;
 import javafx.scene.layout.Region;
 import org.moultwright.domain.Stage;
-import org.moultwright.language.Numbers;
-import org.moultwright.language.Texts;
 import org.moultwright.ui.theme.Token;
 
 /** The animals of a card by stage as one bar: a single node, for there may be hundreds. */
@@ -20,7 +19,7 @@ final class StageStrip extends Region {
 
     /** The furthest stage leads, as in the ribbon's floor. */
     private static String gradient(Map<Stage, Integer> byStage, int total) {
-        StringJoiner stops = new StringJoiner(", ", Texts.say("linear-gradient(to right, "), ")");
+        StringJoiner stops = new StringJoiner(", ", "linear-gradient(to right, ", ")");
         int before = 0;
         for (int i = Stage.values().length - 1; i >= 0; i--) {
             Stage stage = Stage.values()[i];
@@ -35,6 +34,6 @@ final class StageStrip extends Region {
     }
 
     private static String stop(String colour, int animals, int total) {
-        return colour + " " + Numbers.fixed(100.0 * animals / total, 2) + "%";
+        return colour + " " + String.format(Locale.ROOT, "%.2f%%", 100.0 * animals / total);
     }
 }
