@@ -30,6 +30,8 @@ class ArchitectureTest {
             .withOptionalLayers(true)
             .layer("boot")
             .definedBy("org.moultwright.boot..")
+            .layer("language")
+            .definedBy("org.moultwright.language..")
             .layer("domain")
             .definedBy("org.moultwright.domain..")
             .layer("compute")
@@ -52,28 +54,30 @@ class ArchitectureTest {
             .definedBy("org.moultwright.exchange..")
             .layer("ui")
             .definedBy("org.moultwright.ui..")
-            .whereLayer("domain")
+            .whereLayer("language")
             .mayNotAccessAnyLayer()
+            .whereLayer("domain")
+            .mayOnlyAccessLayers("language")
             .whereLayer("task")
             .mayNotAccessAnyLayer()
             .whereLayer("compute")
             .mayOnlyAccessLayers("domain")
             .whereLayer("text")
-            .mayOnlyAccessLayers("domain", "compute")
+            .mayOnlyAccessLayers("language", "domain", "compute")
             .whereLayer("settings")
-            .mayOnlyAccessLayers("domain")
+            .mayOnlyAccessLayers("language", "domain")
             .whereLayer("workflow")
-            .mayOnlyAccessLayers("domain", "compute", "task")
+            .mayOnlyAccessLayers("language", "domain", "compute", "task")
             .whereLayer("store")
-            .mayOnlyAccessLayers("workflow", "domain")
+            .mayOnlyAccessLayers("language", "workflow", "domain")
             .whereLayer("device")
-            .mayOnlyAccessLayers("workflow", "domain")
+            .mayOnlyAccessLayers("language", "workflow", "domain")
             .whereLayer("document")
-            .mayOnlyAccessLayers("workflow", "domain", "text")
+            .mayOnlyAccessLayers("language", "workflow", "domain", "text")
             .whereLayer("exchange")
-            .mayOnlyAccessLayers("workflow", "domain", "text")
+            .mayOnlyAccessLayers("language", "workflow", "domain", "text")
             .whereLayer("ui")
-            .mayOnlyAccessLayers("workflow", "compute", "domain", "task", "text", "settings")
+            .mayOnlyAccessLayers("language", "workflow", "compute", "domain", "task", "text", "settings")
             .whereLayer("boot")
             .mayNotBeAccessedByAnyLayer()
             .because(LAYERS);
@@ -117,7 +121,12 @@ class ArchitectureTest {
             .should()
             .onlyDependOnClassesThat()
             .resideInAnyPackage(
-                    "java.lang..", "java.util..", "java.time..", "org.jspecify..", "org.moultwright.domain..")
+                    "java.lang..",
+                    "java.util..",
+                    "java.time..",
+                    "org.jspecify..",
+                    "org.moultwright.language..",
+                    "org.moultwright.domain..")
             .because(LAYERS);
 
     @ArchTest

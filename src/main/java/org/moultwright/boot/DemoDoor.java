@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import javafx.stage.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
 import org.moultwright.task.Outcome;
@@ -14,7 +15,7 @@ import org.moultwright.ui.alarm.AlarmReach;
 
 /** Leads from the keeper's desk to the demo room, which opens in a window of its own and closes with the desk. */
 final class DemoDoor implements AutoCloseable {
-    static final String TITLE = "Moultwright, demo room";
+    static final String TITLE = Texts.say("Moultwright, demo room");
 
     private final Path file;
     private final Instant evening;

@@ -10,6 +10,7 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.stream.Stream;
 import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.language.Texts;
 import org.moultwright.store.H2Store;
 import org.moultwright.workflow.TakeInFolders;
 
@@ -56,7 +57,8 @@ final class DemoRoom {
         try (Stream<Path> inside = Files.list(home)) {
             return inside.filter(Files::isDirectory).sorted().toList();
         } catch (IOException missing) {
-            throw new UncheckedIOException("The demo broods are not at '" + home.toAbsolutePath() + "'.", missing);
+            throw new UncheckedIOException(
+                    Texts.say("The demo broods are not at '{0}'.", home.toAbsolutePath()), missing);
         }
     }
 }

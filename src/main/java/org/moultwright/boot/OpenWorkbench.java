@@ -51,12 +51,16 @@ final class OpenWorkbench implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         boolean inDemo = demo || firstLook.isPresent();
         ToolkitStart.begin();
+        SettingsFile settings = SettingsFile.atHome();
+        Optional<String> notSpoken = DeskLanguage.speak(settings);
         Path file = store.orElseGet(this::usualStore);
         H2Store open = opened(file, inDemo);
         InstantSource clock = inDemo ? DemoRoom.clock(today) : InstantSource.system();
-        SettingsFile settings = SettingsFile.atHome();
         Optional<DemoDoor> demoDoor = inDemo ? Optional.empty() : Optional.of(demoDoor(settings));
-        Consumer<Desktop.Shown> whenShown = shown -> firstLook.ifPresent(folder -> FirstLook.take(shown, folder));
+        Consumer<Desktop.Shown> whenShown = shown -> {
+            notSpoken.ifPresent(shown.workbench()::tellOfLanguage);
+            firstLook.ifPresent(folder -> FirstLook.take(shown, folder));
+        };
         Desktop.show(
                 inDemo ? DemoDoor.TITLE : Desktop.TITLE,
                 () -> new Workbench(open, clock, settings, Platform::runLater, demoDoor, new MachineReach()),

@@ -3,6 +3,7 @@ package org.moultwright.boot;
 import javafx.scene.control.Button;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Tone;
@@ -14,12 +15,12 @@ final class RefusalView extends VBox {
         Banner banner = new Banner(Tone.BAD);
         banner.sentenceProperty().set(refusal.sentence());
         banner.detailProperty().set(refusal.remedy());
-        Button button = Buttons.primary("Close", close);
+        Button button = Buttons.primary(Texts.say("Close"), close);
         button.setDefaultButton(true);
         button.setCancelButton(true);
         HBox actions = new HBox(Words.muted(refusal.code()), button);
         actions.getStyleClass().add("page-actions");
         getStyleClass().add("page");
-        getChildren().addAll(Words.styled("The desk cannot be opened", "page-title"), banner, actions);
+        getChildren().addAll(Words.styled(Texts.say("The desk cannot be opened"), "page-title"), banner, actions);
     }
 }

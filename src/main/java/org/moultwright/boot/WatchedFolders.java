@@ -1,9 +1,10 @@
 package org.moultwright.boot;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.concurrent.atomic.AtomicLong;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Progress;
 import org.moultwright.workflow.BroodFolders;
 import org.moultwright.workflow.ReadingSource;
@@ -45,7 +46,7 @@ final class WatchedFolders implements BroodFolders {
                 progress.requireGoingOn();
                 progress.report(
                         0,
-                        String.format(Locale.ROOT, "%,d readings so far", count.get())
+                        Texts.say("{0} readings so far", Numbers.grouped(count.get()))
                                 .replace(',', ' '));
             }
         });

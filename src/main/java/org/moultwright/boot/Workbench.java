@@ -31,6 +31,8 @@ import org.moultwright.exchange.DraftsFile;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.exchange.SitterFile;
 import org.moultwright.exchange.TimingsFile;
+import org.moultwright.language.Texts;
+import org.moultwright.language.Translations;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
@@ -221,9 +223,10 @@ final class Workbench implements AutoCloseable {
         loaded.keptAside()
                 .ifPresent(aside -> tell(
                         Tone.WARN,
-                        "The settings were not understood, so the usual ones hold.",
-                        "They are kept in " + aside + "."));
-        assumed.problem().ifPresent(problem -> tell(Tone.WARN, "Your own timings of species are not used.", problem));
+                        Texts.say("The settings were not understood, so the usual ones hold."),
+                        Texts.say("They are kept in {0}.", aside)));
+        assumed.problem()
+                .ifPresent(problem -> tell(Tone.WARN, Texts.say("Your own timings of species are not used."), problem));
         this.watch = new DeskWatch(
                 store, clock, days, settings.settingsProperty(), keeper, toolkit, reach, this::commandFailed);
         this.beside = new DeskIntake(store, watch.watch(), toolkit);
@@ -256,7 +259,11 @@ final class Workbench implements AutoCloseable {
                 screens,
                 new LaterScreen(
                         SettingsScreen.NAME,
-                        () -> new SettingsScreen(settings, reach, command -> new AlarmCommand(command).tryOut())),
+                        () -> new SettingsScreen(
+                                settings,
+                                reach,
+                                command -> new AlarmCommand(command).tryOut(),
+                                new Translations(file.beside(DeskLanguage.FOLDER)))),
                 new DeedsSheet(
                         new DeedsDesk(new UndoDeed(book, clock, UUID::randomUUID), this::takenBack, keeper, days)));
         this.whole = new SitterParts(sitter, view, this::putHandsBack);
@@ -356,7 +363,7 @@ final class Workbench implements AutoCloseable {
         } else if (outcome instanceof Outcome.Failed<RoomView> failed) {
             tell(
                     Tone.BAD,
-                    "The room could not be read.",
+                    Texts.say("The room could not be read."),
                     String.valueOf(failed.fault().getMessage()));
         }
     }
@@ -483,7 +490,8 @@ final class Workbench implements AutoCloseable {
     private <T> BegunDesk<T> begun(DraftsFile<T> file, String what) {
         DraftsFile.Loaded<T> loaded = file.load();
         loaded.problem()
-                .ifPresent(problem -> tell(Tone.WARN, "The " + what + " begun last time could not be read.", problem));
+                .ifPresent(problem ->
+                        tell(Tone.WARN, Texts.say("The {0} begun last time could not be read.", what), problem));
         return new BegunDesk<>(loaded.drafts(), file, typed);
     }
 
@@ -491,7 +499,10 @@ final class Workbench implements AutoCloseable {
         return new BroodPaper(
                 new PaperPrinter(this::window),
                 new PdfPicturePages(),
-                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the brood's page", "PDF", ".pdf")));
+                new SaveDialog(
+                        this::window,
+                        HOME,
+                        new SaveDialog.Kind(Texts.say("Save the brood's page"), Texts.say("PDF"), ".pdf")));
     }
 
     private WaysIn waysIn(BroodBook book, Supplier<UUID> ids) {
@@ -501,7 +512,7 @@ final class Workbench implements AutoCloseable {
                         new BeginBrood(book, clock, ids),
                         new PullSac(book, clock, ids),
                         new OpenSac(book, clock, ids),
-                        begun(DraftsFile.ofForms(store.beside(FORMS_BEGUN)), "forms")),
+                        begun(DraftsFile.ofForms(store.beside(FORMS_BEGUN)), Texts.say("forms"))),
                 new FolderDialog(this::window, HOME),
                 (folder, progress) -> new TakeInFolders(
                                 new WatchedFolders(folders, progress), book, Optional.of(store.photos()))
@@ -537,9 +548,15 @@ final class Workbench implements AutoCloseable {
                 roomView,
                 plans,
                 new IcsCalendarFiles(),
-                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the calendar", "Calendar", ".ics")),
+                new SaveDialog(
+                        this::window,
+                        HOME,
+                        new SaveDialog.Kind(Texts.say("Save the calendar"), Texts.say("Calendar"), ".ics")),
                 new PdfSitterSheets(),
-                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the sitter's sheet", "PDF", ".pdf")),
+                new SaveDialog(
+                        this::window,
+                        HOME,
+                        new SaveDialog.Kind(Texts.say("Save the sitter's sheet"), Texts.say("PDF"), ".pdf")),
                 keeper,
                 clock,
                 days,
@@ -548,11 +565,12 @@ final class Workbench implements AutoCloseable {
     }
 
     private void enter(DemoDoor door) {
-        tell(Tone.ACCENT, "The demo room is being made ready. It opens in a window of its own.", "");
+        tell(Tone.ACCENT, Texts.say("The demo room is being made ready. It opens in a window of its own."), "");
         door.open(
                 intake,
                 () -> shell.noticeProperty().set(Optional.empty()),
-                fault -> tell(Tone.BAD, "The demo room cannot be opened.", String.valueOf(fault.getMessage())));
+                fault -> tell(
+                        Tone.BAD, Texts.say("The demo room cannot be opened."), String.valueOf(fault.getMessage())));
     }
 
     private BackgroundRunner lineRunner() {
@@ -574,8 +592,13 @@ final class Workbench implements AutoCloseable {
         shell.noticeProperty().set(Optional.of(new Notice(tone, sentence, remedy)));
     }
 
+    /** Tells that the language chosen could not be spoken, and why. */
+    void tellOfLanguage(String problem) {
+        tell(Tone.WARN, Texts.say("The translation is not understood, so the desk speaks English."), problem);
+    }
+
     private void commandFailed(UncheckedIOException fault) {
-        tell(Tone.BAD, "The command for alarms could not be run.", String.valueOf(fault.getMessage()));
+        tell(Tone.BAD, Texts.say("The command for alarms could not be run."), String.valueOf(fault.getMessage()));
     }
 
     /** The zone of the keeper's broods; that of this machine before there is any. */

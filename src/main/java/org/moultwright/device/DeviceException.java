@@ -1,6 +1,7 @@
 package org.moultwright.device;
 
 import org.jspecify.annotations.Nullable;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.AdvisedException;
 
 /** A fault of a port. */
@@ -9,15 +10,15 @@ public final class DeviceException extends AdvisedException {
 
     /** What sort of fault it is, and what the keeper can do about it. */
     public enum Reason implements AdvisedException.Reason {
-        BUSY("DE-1", "Close the other program that listens to it; only one can."),
+        BUSY("DE-1", Texts.say("Close the other program that listens to it; only one can.")),
         NO_PERMISSION(
                 "DE-2",
-                "On Linux, join the group that owns the port, most often 'dialout' ('uucp' on some):"
-                        + " sudo usermod -aG dialout $USER, then log out and in again."),
-        MISSING("DE-3", "Plug the probe in and check the port's name."),
-        NOT_A_SERIAL_LINE("DE-4", "Choose the port the probe is plugged into."),
-        FAILED("DE-5", "Unplug the probe, wait a moment and plug it in again."),
-        STRANGER("DE-6", "Plug this probe in, or connect the other one as a probe of its own.");
+                Texts.say("On Linux, join the group that owns the port, most often 'dialout' ('uucp' on some): sudo "
+                        + "usermod -aG dialout $USER, then log out and in again.")),
+        MISSING("DE-3", Texts.say("Plug the probe in and check the port's name.")),
+        NOT_A_SERIAL_LINE("DE-4", Texts.say("Choose the port the probe is plugged into.")),
+        FAILED("DE-5", Texts.say("Unplug the probe, wait a moment and plug it in again.")),
+        STRANGER("DE-6", Texts.say("Plug this probe in, or connect the other one as a probe of its own."));
 
         private final String code;
         private final String remedy;

@@ -3,7 +3,6 @@ package org.moultwright.document;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.Locale;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -12,6 +11,8 @@ import org.moultwright.domain.label.Box;
 import org.moultwright.domain.label.LabelShape;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.domain.label.PrintShift;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.CalibrationPage;
 
 /**
@@ -43,7 +44,7 @@ final class CalibrationDocument {
     byte[] bytes() {
         try (PDDocument document = new PDDocument();
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-            new DocumentFacts("Calibration page, " + sheet.title(), page.madeAt()).describe(document);
+            new DocumentFacts(Texts.say("Calibration page, {0}", sheet.title()), page.madeAt()).describe(document);
             LabelFonts fonts = LabelFonts.embeddedIn(document);
             PDPage paper = new PDPage(new PDRectangle(
                     PrinterDots.points(sheet.paper().widthMillimetres()),
@@ -126,16 +127,14 @@ final class CalibrationDocument {
     }
 
     private String words() {
-        return String.format(
-                Locale.ROOT,
-                "This line is 100 mm long. If it is not, the printer changed the size: print at full size, without fitting to"
-                        + " the page. Lay this page over the sheet of labels, %s, against a light. Where the left edge of the"
-                        + " first true label crosses the ruler is how far to shift right, marks left of the long one are"
-                        + " negative; where its upper edge does is how far to shift down. Marks are 0.5 mm apart. Add that"
-                        + " to the shift this page has: right %.1f, down %.1f mm.",
-                sheet.title(),
-                shift.rightMillimetres(),
-                shift.downMillimetres());
+        return Texts.say(
+                "This line is 100 mm long. If it is not, the printer changed the size: print at full "
+                        + "size, without fitting to the page. Lay this page over the sheet of labels, {0}, against "
+                        + "a light. Where the left edge of the first true label crosses the ruler is how far to "
+                        + "shift right, marks left of the long one are negative; where its upper edge does is how "
+                        + "far to shift down. Marks are 0.5 mm apart. Add that to the shift this page has: right "
+                        + "{1}, down {2} mm.",
+                sheet.title(), Numbers.fixed(shift.rightMillimetres(), 1), Numbers.fixed(shift.downMillimetres(), 1));
     }
 
     private void line(PDPageContentStream stream, double fromX, double fromY, double toX, double toY)

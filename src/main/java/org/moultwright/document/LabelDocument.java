@@ -10,6 +10,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.domain.label.PageSize;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PotLabel;
 
@@ -38,8 +39,9 @@ final class LabelDocument {
 
     private void describe(PDDocument document) {
         List<PotLabel> labels = job.labels();
-        String title = "Pot labels %s to %s"
-                .formatted(labels.get(0).code(), labels.get(labels.size() - 1).code());
+        String title = Texts.say(
+                "Pot labels {0} to {1}",
+                labels.get(0).code(), labels.get(labels.size() - 1).code());
         new DocumentFacts(title, job.madeAt()).describe(document);
     }
 

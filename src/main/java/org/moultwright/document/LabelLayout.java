@@ -2,6 +2,8 @@ package org.moultwright.document;
 
 import org.moultwright.domain.label.Box;
 import org.moultwright.domain.label.LabelShape;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.DocumentException.Reason;
 
@@ -44,8 +46,9 @@ record LabelLayout(Box square, int moduleDots, Box text, boolean isCentred) {
         if (moduleDots < SMALLEST_MODULE_DOTS) {
             throw new DocumentException(
                     Reason.LABEL_TOO_SMALL,
-                    "A label of %.1f × %.1f mm is too small for this code."
-                            .formatted(label.widthMillimetres(), label.heightMillimetres()));
+                    Texts.say(
+                            "A label of {0} × {1} mm is too small for this code.",
+                            Numbers.fixed(label.widthMillimetres(), 1), Numbers.fixed(label.heightMillimetres(), 1)));
         }
         double side = moduleDots * modulesAcross * PrinterDots.DOT_MILLIMETRES;
         return shape == LabelShape.ROUND ? round(label, moduleDots, side) : rectangle(label, moduleDots, side);

@@ -9,6 +9,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.SitterSheet;
 import org.moultwright.workflow.SitterSheet.Tray;
 
@@ -30,7 +31,7 @@ final class SitterDocument {
     byte[] bytes() {
         try (PDDocument document = new PDDocument();
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-            new DocumentFacts("Sitter's sheet, " + sheet.dates(), sheet.madeAt()).describe(document);
+            new DocumentFacts(Texts.say("Sitter's sheet, {0}", sheet.dates()), sheet.madeAt()).describe(document);
             SitterPage laid = laid(LabelFonts.embeddedIn(document));
             PDPage page = new PDPage(new PDRectangle(
                     PrinterDots.points(sheet.paper().widthMillimetres()),

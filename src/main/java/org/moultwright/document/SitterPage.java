@@ -2,6 +2,7 @@ package org.moultwright.document;
 
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.SitterSheet;
 import org.moultwright.workflow.SitterSheet.Tray;
 
@@ -54,19 +55,19 @@ final class SitterPage {
         top += GAP / 2;
         float high = size * 2.4f;
         sketch.frame(MARGIN, top, width, high);
-        add("Call: " + sheet.phone(), true, size * 1.3f, MARGIN + GAP / 2, top + high / 6, width - GAP);
+        add(Texts.say("Call: {0}", sheet.phone()), true, size * 1.3f, MARGIN + GAP / 2, top + high / 6, width - GAP);
         top += high + GAP;
     }
 
     private void lists(SitterSheet.Lists lists) {
         float column = (width - GAP) / 2;
         float start = top;
-        list("Every day", lists.toDo(), MARGIN, column);
+        list(Texts.say("Every day"), lists.toDo(), MARGIN, column);
         float left = top;
         top = start;
-        list("Call when", lists.call(), MARGIN + column + GAP, column);
+        list(Texts.say("Call when"), lists.call(), MARGIN + column + GAP, column);
         top = Math.max(left, top) + GAP / 2;
-        list("Never", lists.never(), MARGIN, width);
+        list(Texts.say("Never"), lists.never(), MARGIN, width);
         top += GAP / 2;
     }
 
@@ -80,7 +81,7 @@ final class SitterPage {
 
     /** A box for every day, to be ticked. */
     private void ticks(List<String> days) {
-        top += add("Tick the day when all is done", true, size * 1.2f, MARGIN, top, width) + size * 0.2f;
+        top += add(Texts.say("Tick the day when all is done"), true, size * 1.2f, MARGIN, top, width) + size * 0.2f;
         float box = size;
         float step = size * TICK_WIDTH;
         float left = MARGIN;
@@ -97,7 +98,7 @@ final class SitterPage {
     }
 
     private void trays(List<Tray> rows) {
-        row(new Tray("Tray", "where", "what to expect in these days"), true);
+        row(new Tray(Texts.say("Tray"), Texts.say("where"), Texts.say("what to expect in these days")), true);
         rows.forEach(tray -> row(tray, false));
         rule();
     }

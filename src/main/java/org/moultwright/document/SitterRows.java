@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.SitterSheet.Tray;
 
 /** The trays of a sheet that has too little room for a row each. */
@@ -28,12 +29,14 @@ final class SitterRows {
         left.forEach(row -> byPlace.merge(row.place(), size(row), Integer::sum));
         String places = byPlace.entrySet().stream()
                 .filter(place -> !place.getKey().isEmpty())
-                .map(place -> place.getValue() + " in " + place.getKey())
+                .map(place -> Texts.say("{0} in {1}", place.getValue(), place.getKey()))
                 .collect(Collectors.joining(", "));
-        kept.add(new Tray(
-                "and " + more + " more",
-                places,
-                "There is no room for them on this page. Look at them just as well, and ask the keeper about them."));
+        kept.add(
+                new Tray(
+                        Texts.say("and {0} more", more),
+                        places,
+                        Texts.say(
+                                "There is no room for them on this page. Look at them just as well, and ask the keeper about them.")));
         return kept;
     }
 

@@ -3,6 +3,7 @@ package org.moultwright.document;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.HandOverSlip;
 import org.moultwright.workflow.HandOverSlip.Lot;
 
@@ -62,7 +63,8 @@ final class SlipPages {
     private void parties() {
         float column = (width - GAP) / 2;
         float high = Math.max(
-                party("From", slip.from(), MARGIN, column), party("To", slip.to(), MARGIN + column + GAP, column));
+                party(Texts.say("From"), slip.from(), MARGIN, column),
+                party(Texts.say("To"), slip.to(), MARGIN + column + GAP, column));
         page.frame(MARGIN, top, column, high);
         page.frame(MARGIN + column + GAP, top, column, high);
         top += high;
@@ -80,13 +82,13 @@ final class SlipPages {
 
     private void lot(Lot lot) {
         rule();
-        words(fonts.strong(), lot.what() + " of", SIZE);
+        words(fonts.strong(), Texts.say("{0} of", lot.what()), SIZE);
         words(fonts.italic(), lot.taxon(), SIZE * 1.15f);
         words(fonts.plain(), lot.origin(), SIZE - 1);
         List<String> codes = lot.codes();
         for (int from = 0; from < codes.size(); from += CODES_IN_PIECE) {
             List<String> piece = codes.subList(from, Math.min(from + CODES_IN_PIECE, codes.size()));
-            words(fonts.plain(), (from == 0 ? "Pots: " : "") + String.join(", ", piece), SIZE);
+            words(fonts.plain(), (from == 0 ? Texts.say("Pots: ") : "") + String.join(", ", piece), SIZE);
         }
         top += SIZE * 0.4f;
     }
@@ -97,8 +99,8 @@ final class SlipPages {
         top += SIGNATURE_HEIGHT;
         page.rule(MARGIN, top, column);
         page.rule(MARGIN + column + GAP, top, column);
-        page.add(fonts.plain(), "Handed over by, place, date", SIZE - 2, MARGIN, top, column);
-        page.add(fonts.plain(), "Taken over by, place, date", SIZE - 2, MARGIN + column + GAP, top, column);
+        page.add(fonts.plain(), Texts.say("Handed over by, place, date"), SIZE - 2, MARGIN, top, column);
+        page.add(fonts.plain(), Texts.say("Taken over by, place, date"), SIZE - 2, MARGIN + column + GAP, top, column);
         top += 2 * SIZE;
     }
 
@@ -125,7 +127,7 @@ final class SlipPages {
     /** So that no page gets lost unseen. */
     private void number() {
         for (int i = 0; i < pages.size(); i++) {
-            String place = "%s, %s, page %d of %d".formatted(slip.title(), slip.day(), i + 1, pages.size());
+            String place = Texts.say("{0}, {1}, page {2} of {3}", slip.title(), slip.day(), i + 1, pages.size());
             pages.get(i).add(fonts.plain(), place, SIZE - 2.5f, MARGIN, bottom + SIZE * 0.6f, width);
         }
     }

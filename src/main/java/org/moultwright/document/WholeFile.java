@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.UUID;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.DocumentException.Reason;
 
@@ -23,18 +24,20 @@ final class WholeFile {
     static void write(Path target, byte[] bytes) {
         Path folder = target.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            throw new DocumentException(Reason.FOLDER_MISSING, "Not saved: there is no folder " + folder + ".");
+            throw new DocumentException(Reason.FOLDER_MISSING, Texts.say("Not saved: there is no folder {0}.", folder));
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
-            throw new DocumentException(Reason.NOT_A_FILE, "Not saved: " + target + " is not a file.");
+            throw new DocumentException(Reason.NOT_A_FILE, Texts.say("Not saved: {0} is not a file.", target));
         }
         if (Files.exists(target) && !Files.isWritable(target)) {
-            throw new DocumentException(Reason.WRITE_PROTECTED, "Not saved: " + target + " is write-protected.");
+            throw new DocumentException(
+                    Reason.WRITE_PROTECTED, Texts.say("Not saved: {0} is write-protected.", target));
         }
         try {
             writeBeside(folder, target, bytes);
         } catch (AccessDeniedException e) {
-            throw new DocumentException(Reason.NOT_ALLOWED, "Not saved: " + folder + " may not be written to.", e);
+            throw new DocumentException(
+                    Reason.NOT_ALLOWED, Texts.say("Not saved: {0} may not be written to.", folder), e);
         } catch (IOException e) {
             throw failure(folder, bytes.length, e);
         }
@@ -60,8 +63,8 @@ final class WholeFile {
 
     private static DocumentException failure(Path folder, int length, IOException cause) {
         if (folder.toFile().getUsableSpace() < length) {
-            return new DocumentException(Reason.DISK_FULL, "Not saved: the disk is full.", cause);
+            return new DocumentException(Reason.DISK_FULL, Texts.say("Not saved: the disk is full."), cause);
         }
-        return new DocumentException(Reason.WRITE_FAILED, "Not saved: " + cause.getMessage() + ".", cause);
+        return new DocumentException(Reason.WRITE_FAILED, Texts.say("Not saved: {0}.", cause.getMessage()), cause);
     }
 }

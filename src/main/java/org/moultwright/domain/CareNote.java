@@ -2,6 +2,7 @@ package org.moultwright.domain;
 
 import java.time.Instant;
 import java.util.UUID;
+import org.moultwright.language.Texts;
 
 /**
  * Something done for a tray, or simply noted of it.
@@ -13,11 +14,11 @@ import java.util.UUID;
  * @param note further words, possibly empty
  */
 public record CareNote(UUID id, Instant at, String tray, String what, String note) {
-    public static final String WATERED = "watered";
-    public static final String TURNED = "turned";
-    public static final String CLEANED = "cleaned";
-    public static final String LINER_CHANGED = "liner changed";
-    public static final String NOTED = "noted";
+    public static final String WATERED = Texts.kept("watered");
+    public static final String TURNED = Texts.kept("turned");
+    public static final String CLEANED = Texts.kept("cleaned");
+    public static final String LINER_CHANGED = Texts.kept("liner changed");
+    public static final String NOTED = Texts.kept("noted");
 
     public CareNote {
         Require.text("tray", tray);

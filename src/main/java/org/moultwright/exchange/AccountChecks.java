@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.exchange.TableReader.Placed;
+import org.moultwright.language.Texts;
 
 /**
  * What must hold of the accounts of moves: each is one of the fixed ones or a tray, so that a mistyped
@@ -19,7 +20,7 @@ import org.moultwright.exchange.TableReader.Placed;
  */
 final class AccountChecks {
     private static final String EXPECTED =
-            "sac, dead, infertile, missing, potted, handed-over, or a tray that another row tells of";
+            Texts.say("sac, dead, infertile, missing, potted, handed-over, or a tray that another row tells of");
     private static final Set<String> FIXED = Stream.of(
                     Account.SAC, Account.DEAD, Account.INFERTILE, Account.MISSING, Account.POTTED, Account.HANDED_OVER)
             .map(Account::code)

@@ -11,10 +11,11 @@ import org.moultwright.domain.Check;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Look;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 
 /** The tables of animals in trays: what was seen, and where they went. */
 final class AnimalTables {
-    static final String STAGES = "egg, postembryo, instar1, darkened or instar2";
+    static final String STAGES = Texts.say("egg, postembryo, instar1, darkened or instar2");
 
     private static final String CHECKS_FILE = "checks.csv";
     /** The column that is written only where some move has a note. */
@@ -68,7 +69,7 @@ final class AnimalTables {
         Stage stage = row.oneOf("stage", STAGES, Stage::fromKey);
         int count = row.count("count", 1);
         if (from.equals(to)) {
-            throw row.refuse("to", "another account than in 'from'");
+            throw row.refuse("to", Texts.say("another account than in 'from'"));
         }
         Cause cause = new Cause(row.optional("cause").orElse(Cause.UNKNOWN.words()));
         String note = row.text(NOTE);
@@ -95,7 +96,7 @@ final class AnimalTables {
     static String tray(Row row, String column) throws Row.Unusable {
         String code = row.required(column);
         if (!Account.fromCode(code).isTray()) {
-            throw row.refuse(column, "a tray, not an account's name");
+            throw row.refuse(column, Texts.say("a tray, not an account's name"));
         }
         return code;
     }
@@ -106,7 +107,7 @@ final class AnimalTables {
             case "sample" -> sample(row);
             case "seen" -> new Look.Seen();
             case "none" -> new Look.None();
-            default -> throw row.refuse("how", "full, sample, seen or none");
+            default -> throw row.refuse("how", Texts.say("full, sample, seen or none"));
         };
     }
 

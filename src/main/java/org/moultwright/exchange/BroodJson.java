@@ -16,6 +16,7 @@ import org.moultwright.domain.Brood;
 import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.Timing;
+import org.moultwright.language.Texts;
 
 /** The brood itself: {@code brood.json}. */
 final class BroodJson {
@@ -25,7 +26,7 @@ final class BroodJson {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final Set<String> FIELDS = Set.of(
             "format", "code", "taxon", "zone", "laid", "pulled", "stages", "referenceTemperatureCelsius", "timing");
-    private static final String INSTANT = "an instant such as 2026-03-25T18:00:00Z";
+    private static final String INSTANT = Texts.say("an instant such as 2026-03-25T18:00:00Z");
 
     private BroodJson() {}
 
@@ -38,9 +39,9 @@ final class BroodJson {
     private static Optional<Brood> read(JsonFields json, Problems problems) {
         noticeUnknown(json, problems);
         Optional<String> format = json.text("/format", "\"" + FORMAT + "\"", BroodJson::requireFormat);
-        Optional<String> code = json.text("/code", "the brood's code", text -> text);
-        Optional<String> taxon = json.text("/taxon", "the species' scientific name", text -> text);
-        Optional<ZoneId> zone = json.text("/zone", "a time zone such as Europe/Lisbon", ZoneId::of);
+        Optional<String> code = json.text("/code", Texts.say("the brood's code"), text -> text);
+        Optional<String> taxon = json.text("/taxon", Texts.say("the species' scientific name"), text -> text);
+        Optional<ZoneId> zone = json.text("/zone", Texts.say("a time zone such as Europe/Lisbon"), ZoneId::of);
         Optional<InstantRange> laid = json.has("/laid") ? laid(json) : Optional.empty();
         Optional<Instant> pulled =
                 json.has("/pulled") ? json.text("/pulled", INSTANT, Numerals::instant) : Optional.empty();
@@ -88,7 +89,7 @@ final class BroodJson {
             return Optional.empty();
         }
         return latest.get().isBefore(earliest.get())
-                ? json.refuse("/laid/latest", "an instant not before " + earliest.get())
+                ? json.refuse("/laid/latest", Texts.say("an instant not before {0}", earliest.get()))
                 : Optional.of(new InstantRange(earliest.get(), latest.get()));
     }
 
@@ -104,7 +105,7 @@ final class BroodJson {
             }
         }
         if (stages.stream().distinct().count() < 2) {
-            json.refuse("/stages", "at least two stages");
+            json.refuse("/stages", Texts.say("at least two stages"));
         }
         return stages;
     }

@@ -14,6 +14,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.ReadingFiles;
 import org.moultwright.workflow.ReadingMapping;
@@ -97,7 +98,7 @@ public final class DelimitedReadings implements ReadingFiles {
     private static DocumentException unreadable(Path file, Exception fault) {
         return new DocumentException(
                 DocumentException.Reason.NOT_READABLE,
-                "'%s' cannot be read: %s.".formatted(file.getFileName(), fault.getMessage()),
+                Texts.say("'{0}' cannot be read: {1}.", file.getFileName(), fault.getMessage()),
                 fault);
     }
 

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.Drafts;
 import org.moultwright.workflow.FormDraft;
@@ -58,7 +59,8 @@ public final class DraftsFile<T> implements Drafts<T> {
     public void keep(List<T> drafts) {
         if (isInTheWay) {
             throw new DocumentException(
-                    DocumentException.Reason.WRITE_FAILED, file + " could not be read, so it is left as it is.");
+                    DocumentException.Reason.WRITE_FAILED,
+                    Texts.say("{0} could not be read, so it is left as it is.", file));
         }
         try {
             if (drafts.isEmpty()) {
@@ -68,7 +70,9 @@ public final class DraftsFile<T> implements Drafts<T> {
             }
         } catch (IOException e) {
             throw new DocumentException(
-                    DocumentException.Reason.WRITE_FAILED, file + " cannot be written: " + e.getMessage() + ".", e);
+                    DocumentException.Reason.WRITE_FAILED,
+                    Texts.say("{0} cannot be written: {1}.", file, e.getMessage()),
+                    e);
         }
     }
 
@@ -80,7 +84,8 @@ public final class DraftsFile<T> implements Drafts<T> {
                     Files.move(file, aside);
                     return new Loaded<>(
                             List.of(),
-                            Optional.of("They are kept in " + aside + ", which can be read with any text editor."));
+                            Optional.of(
+                                    Texts.say("They are kept in {0}, which can be read with any text editor.", aside)));
                 }
             }
         } catch (IOException e) {
@@ -92,8 +97,10 @@ public final class DraftsFile<T> implements Drafts<T> {
         isInTheWay = true;
         return new Loaded<>(
                 List.of(),
-                Optional.of(file + " cannot be read (" + fault.getMessage() + ") and is left as it is. Until it is"
-                        + " mended or moved away, what is begun is kept only once it is saved."));
+                Optional.of(Texts.say(
+                        "{0} cannot be read ({1}) and is left as it is. Until it is mended or moved away, what is "
+                                + "begun is kept only once it is saved.",
+                        file, fault.getMessage())));
     }
 
     /**

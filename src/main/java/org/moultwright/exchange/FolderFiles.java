@@ -12,6 +12,7 @@ import java.nio.file.ProviderNotFoundException;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.moultwright.language.Texts;
 
 /**
  * The files of a brood folder, in a directory or in a zip file of one.
@@ -43,7 +44,7 @@ final class FolderFiles implements AutoCloseable {
             return new FolderFiles(folder, Optional.empty());
         }
         if (!Files.isRegularFile(folder) || !looksLikeZip(folder)) {
-            throw new IOException("'" + folder + "' is neither a folder nor a zip file of one");
+            throw new IOException(Texts.say("'{0}' is neither a folder nor a zip file of one", folder));
         }
         FileSystem zip = openZip(folder);
         return new FolderFiles(broodRoot(zip.getPath("/")), Optional.of(zip));
@@ -56,7 +57,7 @@ final class FolderFiles implements AutoCloseable {
             return Optional.empty();
         }
         if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-            throw new IOException("it is a link or a folder and not followed");
+            throw new IOException(Texts.say("it is a link or a folder and not followed"));
         }
         long most = name.equals(ReadingRows.FILE) ? MOST_BYTES_OF_READINGS : MOST_BYTES;
         return Optional.of(new Bounded(Files.newInputStream(file), most));
@@ -83,7 +84,7 @@ final class FolderFiles implements AutoCloseable {
         try {
             return FileSystems.newFileSystem(file);
         } catch (ProviderNotFoundException notByName) {
-            throw new IOException("'" + file + "' is not a zip file", notByName);
+            throw new IOException(Texts.say("'{0}' is not a zip file", file), notByName);
         }
     }
 
@@ -133,7 +134,7 @@ final class FolderFiles implements AutoCloseable {
         private void count(int read) throws IOException {
             left -= read;
             if (left < 0) {
-                throw new IOException("it is larger than " + (most >> 20) + " MiB");
+                throw new IOException(Texts.say("it is larger than {0} MiB", most >> 20));
             }
         }
     }

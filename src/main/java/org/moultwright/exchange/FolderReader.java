@@ -26,6 +26,7 @@ import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Reconciliation;
 import org.moultwright.domain.Stage;
 import org.moultwright.exchange.TableReader.Placed;
+import org.moultwright.language.Texts;
 
 /** Reads one open folder into a brood without its readings, gathering all problems on the way. */
 final class FolderReader {
@@ -105,7 +106,7 @@ final class FolderReader {
     private Optional<Brood> brood() throws IOException {
         Optional<InputStream> content = files.open(BroodJson.FILE);
         if (content.isEmpty()) {
-            problems.add(BroodJson.FILE, 0, "", "", "this file; without it there is no brood folder");
+            problems.add(BroodJson.FILE, 0, "", "", Texts.say("this file; without it there is no brood folder"));
             return Optional.empty();
         }
         try (Reader reader = PlainText.open(content.get())) {
@@ -113,7 +114,12 @@ final class FolderReader {
             reader.transferTo(text);
             return BroodJson.read(text.toString(), problems);
         } catch (CharacterCodingException noUtf8) {
-            problems.add(BroodJson.FILE, Utf8Lines.firstMalformed(files, BroodJson.FILE), "", "", "text in UTF-8");
+            problems.add(
+                    BroodJson.FILE,
+                    Utf8Lines.firstMalformed(files, BroodJson.FILE),
+                    "",
+                    "",
+                    Texts.say("text in UTF-8"));
             return Optional.empty();
         }
     }

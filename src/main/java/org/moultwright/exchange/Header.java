@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.csv.CSVRecord;
+import org.moultwright.language.Texts;
 
 /**
  * The first row of a table: where each column stands.
@@ -20,7 +21,7 @@ record Header(Map<String, Integer> columns, int width) {
         for (int i = 0; i < header.size(); i++) {
             String name = header.get(i).strip();
             if (columns.putIfAbsent(name, i) != null) {
-                problems.add(table.file(), 1, name, name, "each column once");
+                problems.add(table.file(), 1, name, name, Texts.say("each column once"));
                 sound = false;
             }
             if (!table.columns().contains(name)) {
@@ -30,7 +31,7 @@ record Header(Map<String, Integer> columns, int width) {
         }
         for (String needed : table.required()) {
             if (!columns.containsKey(needed)) {
-                problems.add(table.file(), 1, needed, "", "a column of this name in the header");
+                problems.add(table.file(), 1, needed, "", Texts.say("a column of this name in the header"));
                 sound = false;
             }
         }

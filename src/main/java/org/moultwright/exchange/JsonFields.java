@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.moultwright.language.Texts;
 
 /**
  * A JSON document whose fields are asked for by pointer and form. What is not as expected is told to the
@@ -43,10 +44,10 @@ final class JsonFields {
             if (root != null && root.isObject()) {
                 return Optional.of(new JsonFields(file, root, lines(content), problems));
             }
-            problems.add(file, 1, "", content, "one JSON object");
+            problems.add(file, 1, "", content, Texts.say("one JSON object"));
         } catch (JsonProcessingException fault) {
             long line = fault.getLocation() == null ? 0 : fault.getLocation().getLineNr();
-            problems.add(file, line, "", "", "JSON; " + fault.getOriginalMessage());
+            problems.add(file, line, "", "", Texts.say("JSON; {0}", fault.getOriginalMessage()));
         }
         return Optional.empty();
     }
@@ -78,7 +79,7 @@ final class JsonFields {
         JsonNode node = at(pointer);
         double value = node.asDouble();
         boolean fits = node.isNumber() && value >= lowest && value <= highest;
-        return fits ? Optional.of(value) : refuse(pointer, "a number within %s and %s".formatted(lowest, highest));
+        return fits ? Optional.of(value) : refuse(pointer, Texts.say("a number within {0} and {1}", lowest, highest));
     }
 
     <T> Optional<T> refuse(String pointer, String expected) {

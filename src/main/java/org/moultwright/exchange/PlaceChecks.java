@@ -16,6 +16,7 @@ import org.moultwright.domain.SetPoint;
 import org.moultwright.domain.Span;
 import org.moultwright.domain.Stay;
 import org.moultwright.exchange.TableReader.Placed;
+import org.moultwright.language.Texts;
 
 /** What must hold between rows of places: nothing in two places at once. */
 final class PlaceChecks {
@@ -50,7 +51,7 @@ final class PlaceChecks {
                         row.line(),
                         "from",
                         extremes.from().toString(),
-                        "another span than that of '%s' in line %d".formatted(extremes.container(), before.line()));
+                        Texts.say("another span than that of '{0}' in line {1}", extremes.container(), before.line()));
             }
         }
     }
@@ -83,8 +84,9 @@ final class PlaceChecks {
                                 row.line(),
                                 "from",
                                 from.toString(),
-                                "an instant at which '%s' of line %d has ended"
-                                        .formatted(subject.apply(row.value()), before.line()));
+                                Texts.say(
+                                        "an instant at which '{0}' of line {1} has ended",
+                                        subject.apply(row.value()), before.line()));
                     }
                 });
     }

@@ -11,6 +11,7 @@ import org.moultwright.domain.Reading;
 import org.moultwright.domain.SetPoint;
 import org.moultwright.domain.Span;
 import org.moultwright.domain.Stay;
+import org.moultwright.language.Texts;
 
 /** The tables of places: where containers stood, which probe measured them, what they were set to,
  * what thermometers that remember told. */
@@ -25,7 +26,7 @@ final class PlaceTables {
             stay -> stay.span().from(),
             row -> new Stay(
                     row.required("container"),
-                    row.oneOf("kind", "room, incubator, box, tray, hammock or rack", ContainerKind::fromKey),
+                    row.oneOf("kind", Texts.say("room, incubator, box, tray, hammock or rack"), ContainerKind::fromKey),
                     row.optional("inside"),
                     span(row)),
             stay -> List.of(
@@ -99,7 +100,7 @@ final class PlaceTables {
         Instant from = row.instant("from");
         Instant to = row.instant("to");
         if (!from.isBefore(to) || Duration.between(from, to).compareTo(Duration.ofDays(Extremes.LONGEST_DAYS)) > 0) {
-            throw row.refuse("to", "an instant after %s, by %d days at most".formatted(from, Extremes.LONGEST_DAYS));
+            throw row.refuse("to", Texts.say("an instant after {0}, by {1} days at most", from, Extremes.LONGEST_DAYS));
         }
         double lowest = row.number("min_celsius", Reading.LOWEST_CELSIUS, Reading.HIGHEST_CELSIUS);
         double highest = row.number("max_celsius", lowest, Reading.HIGHEST_CELSIUS);
@@ -107,7 +108,8 @@ final class PlaceTables {
         double dampest = row.numberOr(MAX_PERCENT, Double.isNaN(driest) ? 0 : driest, 100, Double.NaN);
         if (Double.isNaN(driest) != Double.isNaN(dampest)) {
             throw row.refuse(
-                    Double.isNaN(driest) ? MIN_PERCENT : MAX_PERCENT, "a number, as the other of the two has one");
+                    Double.isNaN(driest) ? MIN_PERCENT : MAX_PERCENT,
+                    Texts.say("a number, as the other of the two has one"));
         }
         return new Extremes(container, from, to, lowest, highest, driest, dampest);
     }
@@ -116,7 +118,7 @@ final class PlaceTables {
         Instant from = row.instant("from");
         Optional<Instant> to = row.optionalInstant("to");
         if (to.isPresent() && to.get().isBefore(from)) {
-            throw row.refuse("to", "an instant not before " + from);
+            throw row.refuse("to", Texts.say("an instant not before {0}", from));
         }
         return new Span(from, to);
     }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.BroodFolders;
 import org.moultwright.workflow.PhotoFiles;
 import org.moultwright.workflow.ReadingSource;
@@ -32,7 +33,7 @@ public final class PlainBroodFolders implements BroodFolders {
         try (FolderFiles files = FolderFiles.open(folder)) {
             record = new FolderReader(files, problems).read();
         } catch (IOException fault) {
-            problems.add(folder.toString(), 0, "", "", "a folder that can be read; " + fault.getMessage());
+            problems.add(folder.toString(), 0, "", "", Texts.say("a folder that can be read; {0}", fault.getMessage()));
         }
         return new FolderContent(
                 record.filter(read -> problems.isEmpty()),
@@ -47,7 +48,8 @@ public final class PlainBroodFolders implements BroodFolders {
         try {
             FolderWriter.write(record, readings, pictures, folder);
         } catch (IOException fault) {
-            throw new UncheckedIOException("'" + folder + "' could not be written: " + fault.getMessage(), fault);
+            throw new UncheckedIOException(
+                    Texts.say("'{0}' could not be written: {1}", folder, fault.getMessage()), fault);
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.PotEvent;
 import org.moultwright.exchange.TableReader.Placed;
+import org.moultwright.language.Texts;
 
 /** What must hold between rows of pots: no code twice, and nothing happens to a pot that is not there. */
 final class PotChecks {
@@ -20,7 +21,11 @@ final class PotChecks {
         pots.forEach(pot -> {
             if (!codes.add(pot.value().code())) {
                 problems.add(
-                        PotTables.POTS.file(), pot.line(), "pot", pot.value().code(), "each pot's code once");
+                        PotTables.POTS.file(),
+                        pot.line(),
+                        "pot",
+                        pot.value().code(),
+                        Texts.say("each pot's code once"));
             }
         });
     }
@@ -34,7 +39,7 @@ final class PotChecks {
                         event.line(),
                         "pot",
                         event.value().pot(),
-                        "a pot of pots.csv");
+                        Texts.say("a pot of pots.csv"));
             }
         });
     }

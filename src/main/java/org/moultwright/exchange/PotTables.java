@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.PotEvent;
+import org.moultwright.language.Texts;
 
 /** The tables of pots: which there are, and what happened to the animals in them. */
 final class PotTables {
@@ -12,7 +13,7 @@ final class PotTables {
     /** The column that is written only where some pot's size is known. */
     static final String SIZE = "size";
 
-    private static final String WHATS = "fed, moulted, died or handed-over";
+    private static final String WHATS = Texts.say("fed, moulted, died or handed-over");
 
     static final Table<Pot> POTS = new Table<>(
             "pots.csv",

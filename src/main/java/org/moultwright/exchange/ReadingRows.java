@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Texts;
 
 /** The table of readings, the one that can have millions of rows. */
 final class ReadingRows {
@@ -27,7 +28,7 @@ final class ReadingRows {
     private ReadingRows() {}
 
     private static ProbeReading read(Row row) throws Row.Unusable {
-        Quality quality = row.oneOf("quality", "good, suspect or fault", ReadingRows::quality);
+        Quality quality = row.oneOf("quality", Texts.say("good, suspect or fault"), ReadingRows::quality);
         boolean good = quality == Quality.GOOD;
         double temperature = good
                 ? row.number("temperature_celsius", Reading.LOWEST_CELSIUS, Reading.HIGHEST_CELSIUS)

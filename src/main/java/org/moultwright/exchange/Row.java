@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.csv.CSVRecord;
+import org.moultwright.language.Texts;
 
 /**
  * One row of a table, whose cells are asked for by column and form. A cell not of its form is told to the
@@ -32,7 +33,7 @@ final class Row {
     /** Gives the row up unless it has a cell for every column, as RFC 4180 asks. */
     void requireAllCells() throws Unusable {
         if (cells.size() != header.width()) {
-            tell("%d cells as in the header, not %d".formatted(header.width(), cells.size()));
+            tell(Texts.say("{0} cells as in the header, not {1}", header.width(), cells.size()));
             throw new Unusable();
         }
     }
@@ -46,7 +47,7 @@ final class Row {
     String required(String column) throws Unusable {
         String text = text(column);
         if (text.isBlank()) {
-            throw refuse(column, "some text");
+            throw refuse(column, Texts.say("some text"));
         }
         return text;
     }
@@ -56,7 +57,7 @@ final class Row {
     }
 
     Instant instant(String column) throws Unusable {
-        return parse(column, "an instant such as 2026-03-25T18:00:00Z", Numerals::instant);
+        return parse(column, Texts.say("an instant such as 2026-03-25T18:00:00Z"), Numerals::instant);
     }
 
     Optional<Instant> optionalInstant(String column) throws Unusable {

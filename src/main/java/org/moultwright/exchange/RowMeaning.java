@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.ColumnMeaning;
 import org.moultwright.workflow.ReadingFiles;
 import org.moultwright.workflow.ReadingMapping;
@@ -40,17 +42,16 @@ final class RowMeaning {
 
     private Reading reading(List<String> cells) throws Unusable {
         Instant takenAt = instant(cells);
-        String written = cell(cells, temperature, "temperature");
+        String written = cell(cells, temperature, Texts.say("temperature"));
         double number = number(written, "temperature");
         boolean isFahrenheit = mapping.columns().get(temperature) == ColumnMeaning.FAHRENHEIT;
         double celsius = isFahrenheit ? MeasuredText.celsiusOf(number) : number;
         if (celsius < Reading.LOWEST_CELSIUS || celsius > Reading.HIGHEST_CELSIUS) {
-            throw new Unusable(String.format(
-                    Locale.ROOT,
-                    "%.1f °C is no temperature of air: it lies outside %.0f to %.0f",
-                    celsius,
-                    Reading.LOWEST_CELSIUS,
-                    Reading.HIGHEST_CELSIUS));
+            throw new Unusable(Texts.say(
+                    "{0} °C is no temperature of air: it lies outside {1} to {2}",
+                    Numbers.fixed(celsius, 1),
+                    Numbers.fixed(Reading.LOWEST_CELSIUS, 0),
+                    Numbers.fixed(Reading.HIGHEST_CELSIUS, 0)));
         }
         return new Reading(takenAt, celsius, humidityPercent(cells), Quality.GOOD);
     }
@@ -59,7 +60,7 @@ final class RowMeaning {
         boolean isThere = humidity >= 0 && humidity < cells.size() && !isNothing(cells.get(humidity));
         double percent = isThere ? number(cells.get(humidity), "humidity") : Double.NaN;
         if (percent < 0 || percent > 100) {
-            throw new Unusable("a humidity of %s %% lies outside 0 to 100".formatted(percent));
+            throw new Unusable(Texts.say("a humidity of {0} % lies outside 0 to 100", percent));
         }
         return percent;
     }
@@ -76,10 +77,10 @@ final class RowMeaning {
 
     private Instant sinceEpoch(List<String> cells) throws Unusable {
         int seconds = column(ColumnMeaning.EPOCH_SECONDS);
-        String cell = cell(cells, Math.max(seconds, column(ColumnMeaning.EPOCH_MILLIS)), "time");
+        String cell = cell(cells, Math.max(seconds, column(ColumnMeaning.EPOCH_MILLIS)), Texts.say("time"));
         double since = number(cell, "time") * (seconds >= 0 ? 1 : 1e-3);
         if (since < 0 || since > LATEST_SECOND) {
-            throw new Unusable("“%s” is no time since 1970".formatted(shown(cell)));
+            throw new Unusable(Texts.say("“{0}” is no time since 1970", shown(cell)));
         }
         return Instant.ofEpochMilli(Math.round(since * 1e3));
     }
@@ -89,23 +90,24 @@ final class RowMeaning {
         String words;
         Optional<WrittenTime> written;
         if (both >= 0) {
-            words = cell(cells, both, "time");
+            words = cell(cells, both, Texts.say("time"));
             written = WrittenTime.of(words, mapping.dates());
         } else {
-            String date = cell(cells, column(ColumnMeaning.DATE), "date");
-            String time = cell(cells, column(ColumnMeaning.TIME), "time of day");
+            String date = cell(cells, column(ColumnMeaning.DATE), Texts.say("date"));
+            String time = cell(cells, column(ColumnMeaning.TIME), Texts.say("time of day"));
             words = date + " " + time;
             written = WrittenTime.of(date, time, mapping.dates());
         }
         if (written.isEmpty()) {
-            throw new Unusable("“%s” is no time with its date as %s"
-                    .formatted(shown(words), mapping.dates().words()));
+            throw new Unusable(Texts.say(
+                    "“{0}” is no time with its date as {1}",
+                    shown(words), mapping.dates().words()));
         }
         WrittenTime time = written.get();
         Optional<Instant> instant =
                 time.offset().map(offset -> time.local().toInstant(offset)).or(() -> clock.instant(time.local()));
         return instant.orElseThrow(() ->
-                new Unusable("“%s” never was: clocks in %s leapt over it".formatted(shown(words), mapping.zone())));
+                new Unusable(Texts.say("“{0}” never was: clocks in {1} leapt over it", shown(words), mapping.zone())));
     }
 
     private int column(ColumnMeaning meaning) {
@@ -114,7 +116,7 @@ final class RowMeaning {
 
     private static String cell(List<String> cells, int column, String what) throws Unusable {
         if (column < 0 || column >= cells.size() || isNothing(cells.get(column))) {
-            throw new Unusable("no " + what + " in this row");
+            throw new Unusable(Texts.say("no {0} in this row", what));
         }
         return cells.get(column);
     }
@@ -122,7 +124,7 @@ final class RowMeaning {
     private static double number(String cell, String what) throws Unusable {
         OptionalDouble number = MeasuredText.number(cell);
         if (number.isEmpty()) {
-            throw new Unusable("“%s” is no %s".formatted(shown(cell), what));
+            throw new Unusable(Texts.say("“{0}” is no {1}", shown(cell), what));
         }
         return number.getAsDouble();
     }

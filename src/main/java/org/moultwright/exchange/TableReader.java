@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.moultwright.language.Texts;
 
 /** Reads tables row by row, telling of every row that is not as it should be. */
 final class TableReader {
@@ -42,9 +43,10 @@ final class TableReader {
                 read(table, PlainText.open(content), sink);
             }
         } catch (CharacterCodingException notText) {
-            problems.add(table.file(), Utf8Lines.firstMalformed(files, table.file()), "", "", "text in UTF-8");
+            problems.add(
+                    table.file(), Utf8Lines.firstMalformed(files, table.file()), "", "", Texts.say("text in UTF-8"));
         } catch (IOException fault) {
-            problems.add(table.file(), 0, "", "", "a file that can be read; " + fault.getMessage());
+            problems.add(table.file(), 0, "", "", Texts.say("a file that can be read; {0}", fault.getMessage()));
         }
     }
 
@@ -54,7 +56,8 @@ final class TableReader {
                 CSVParser.builder().setReader(text).setFormat(RFC_4180).get()) {
             Iterator<CSVRecord> records = parser.iterator();
             if (!records.hasNext()) {
-                problems.add(table.file(), 1, "", "", "a header row: " + String.join(",", table.columns()));
+                problems.add(
+                        table.file(), 1, "", "", Texts.say("a header row: {0}", String.join(",", table.columns())));
                 return;
             }
             Optional<Header> header = Header.read(table, records.next(), problems);
@@ -70,7 +73,7 @@ final class TableReader {
             if (fault.getCause() instanceof CharacterCodingException notText) {
                 throw notText;
             }
-            problems.add(table.file(), lastLine + 1, "", "", "a table by RFC 4180; " + fault.getMessage());
+            problems.add(table.file(), lastLine + 1, "", "", Texts.say("a table by RFC 4180; {0}", fault.getMessage()));
         }
     }
 

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.moultwright.domain.RateForm;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.Timing;
+import org.moultwright.language.Texts;
 
 /** The part of a document that says what is believed of a timing. */
 final class TimingJson {
@@ -75,7 +76,7 @@ final class TimingJson {
     private Optional<Map<Stage, Double>> medians() {
         JsonNode node = json.at(this.medians);
         if (!node.isObject()) {
-            return json.refuse(this.medians, "warm-days by stage");
+            return json.refuse(this.medians, Texts.say("warm-days by stage"));
         }
         Map<Stage, Double> medians = new EnumMap<>(Stage.class);
         boolean sound = true;
@@ -103,7 +104,7 @@ final class TimingJson {
                                     temperature("upperCelsius").map(upper -> new RateForm.Briere1(lower, upper)));
                 case "lactin2" -> lactin();
                 case "table" -> points().map(RateForm.Table::new);
-                default -> json.refuse(rate + "/form", "linear, briere1, lactin2 or table");
+                default -> json.refuse(rate + "/form", Texts.say("linear, briere1, lactin2 or table"));
             };
         } catch (IllegalArgumentException broken) {
             return json.refuse(rate, String.valueOf(broken.getMessage()));
@@ -133,7 +134,9 @@ final class TimingJson {
             }
             points.add(new RateForm.Point(temperature.get(), rate.get()));
         }
-        return size < 2 ? json.refuse(rate + "/points", "at least two pairs [°C, rate]") : Optional.of(points);
+        return size < 2
+                ? json.refuse(rate + "/points", Texts.say("at least two pairs [°C, rate]"))
+                : Optional.of(points);
     }
 
     private Optional<Double> temperature(String field) {

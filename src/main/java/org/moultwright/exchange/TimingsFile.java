@@ -14,6 +14,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.moultwright.domain.AssumedTiming;
 import org.moultwright.domain.AssumedTimings;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.BroodFolders.FolderProblem;
 
 /**
@@ -25,7 +26,7 @@ public final class TimingsFile {
     /** The name of the keeper's own file. */
     public static final String NAME = "timings.json";
 
-    private static final String SHIPPED = "the file shipped with Moultwright";
+    private static final String SHIPPED = Texts.say("the file shipped with Moultwright");
 
     private final Path own;
 
@@ -65,14 +66,16 @@ public final class TimingsFile {
                 return new Loaded(shipped().after(timings), Optional.empty());
             }
         } catch (CharacterCodingException notText) {
-            problems.add(own.toString(), 1, "", "", "text in UTF-8");
+            problems.add(own.toString(), 1, "", "", Texts.say("text in UTF-8"));
         } catch (IOException unreadable) {
-            problems.add(own.toString(), 1, "", "", "a file that can be read; " + unreadable.getMessage());
+            problems.add(own.toString(), 1, "", "", Texts.say("a file that can be read; {0}", unreadable.getMessage()));
         }
         return new Loaded(
                 shipped(),
-                Optional.of(told(problems) + " Mend it there or move the file away; it is left as it is, and the"
-                        + " timings shipped with Moultwright are used."));
+                Optional.of(Texts.say(
+                        "{0} Mend it there or move the file away; it is left as it is, and the timings shipped "
+                                + "with Moultwright are used.",
+                        told(problems))));
     }
 
     /**
@@ -90,7 +93,7 @@ public final class TimingsFile {
             Files.writeString(own, shippedText(), StandardOpenOption.CREATE_NEW);
             return true;
         } catch (IOException e) {
-            throw new UncheckedIOException("'" + own + "' cannot be written: " + e.getMessage(), e);
+            throw new UncheckedIOException(Texts.say("'{0}' cannot be written: {1}", own, e.getMessage()), e);
         }
     }
 
@@ -114,8 +117,9 @@ public final class TimingsFile {
         String value = first.value().isEmpty() ? "" : ", '" + first.value() + "'";
         String column = first.column().isEmpty() ? "" : ", " + first.column();
         String others = all.size() > 1 ? " (and " + (all.size() - 1) + " more)" : "";
-        return "%s, line %d%s%s: expected %s%s."
-                .formatted(first.file(), Math.max(1, first.line()), column, value, first.expected(), others);
+        return Texts.say(
+                "{0}, line {1}{2}{3}: expected {4}{5}.",
+                first.file(), Math.max(1, first.line()), column, value, first.expected(), others);
     }
 
     /**

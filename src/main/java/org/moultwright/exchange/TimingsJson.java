@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import org.moultwright.domain.AssumedTiming;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.Timing;
+import org.moultwright.language.Texts;
 
 /** The document that says what is assumed of the timing of species. */
 final class TimingsJson {
@@ -43,7 +44,7 @@ final class TimingsJson {
         }
         JsonNode list = json.at("/timings");
         if (!list.isArray()) {
-            json.refuse("/timings", "a list of timings");
+            json.refuse("/timings", Texts.say("a list of timings"));
         }
         List<AssumedTiming> timings = new ArrayList<>();
         for (int i = 0; i < list.size(); i++) {
@@ -55,19 +56,23 @@ final class TimingsJson {
     private Optional<AssumedTiming> timing(String at) {
         json.at(at).fieldNames().forEachRemaining(name -> {
             if (!FIELDS.contains(name)) {
-                json.refuse(at + "/" + name, "no field of this name, only taxon, timing, stageSd and source");
+                json.refuse(
+                        at + "/" + name, Texts.say("no field of this name, only taxon, timing, stageSd and source"));
             }
         });
-        Optional<String> taxon = json.text(at + "/taxon", "a species, a genus, or \"general\"", String::strip);
+        Optional<String> taxon =
+                json.text(at + "/taxon", Texts.say("a species, a genus, or \"general\""), String::strip);
         taxon.filter(name -> !taxa.add(name.toLowerCase(Locale.ROOT)))
-                .ifPresent(twice -> json.refuse(at + "/taxon", "each taxon once"));
+                .ifPresent(twice -> json.refuse(at + "/taxon", Texts.say("each taxon once")));
         Optional<Timing> timing = TimingJson.read(json, at + "/timing");
         timing.filter(found -> found.medianWarmDays().isEmpty())
-                .ifPresent(none -> json.refuse(at + "/timing/medianWarmDays", "the median of at least one stage"));
+                .ifPresent(none ->
+                        json.refuse(at + "/timing/medianWarmDays", Texts.say("the median of at least one stage")));
         boolean isGeneral = taxon.filter(AssumedTiming.GENERAL::equals).isPresent();
         timing.filter(found -> isGeneral && !isWhole(found.medianWarmDays()))
                 .ifPresent(part -> json.refuse(
-                        at + "/timing/medianWarmDays", "in the general timing a median of every stage but the egg"));
+                        at + "/timing/medianWarmDays",
+                        Texts.say("in the general timing a median of every stage but the egg")));
         Optional<Double> stageSd =
                 json.has(at + "/stageSd") ? json.number(at + "/stageSd", 0, 2) : Optional.of(USUAL_STAGE_SD);
         Map<String, String> sources = sources(at + "/source");
@@ -83,11 +88,11 @@ final class TimingsJson {
     private Map<String, String> sources(String at) {
         Map<String, String> sources = new TreeMap<>();
         for (String figure : SOURCED) {
-            json.text(at + "/" + figure, "where it is from, or \"no source\"", String::strip)
+            json.text(at + "/" + figure, Texts.say("where it is from, or \"no source\""), String::strip)
                     .ifPresent(source -> sources.put(figure, source));
         }
         if (json.has(at + "/stageSd")) {
-            json.text(at + "/stageSd", "where it is from, or \"no source\"", String::strip)
+            json.text(at + "/stageSd", Texts.say("where it is from, or \"no source\""), String::strip)
                     .ifPresent(source -> sources.put("stageSd", source));
         }
         return sources;

@@ -18,6 +18,7 @@ import org.moultwright.domain.Stage;
  * @param alarms how the keeper wants to be woken
  * @param walls how cold the coldest wall of a container is, by container, where the keeper said so
  * @param plans what the keeper plans with
+ * @param place language, numbers, dates and temperatures
  * @param desk how the keeper works at the desk
  */
 public record Settings(
@@ -28,6 +29,7 @@ public record Settings(
         AlarmSettings alarms,
         Map<String, ColdestWall> walls,
         PlanSettings plans,
+        PlaceSettings place,
         DeskSettings desk) {
     public static final Settings DEFAULT = new Settings(
             Theme.LIGHT,
@@ -37,6 +39,7 @@ public record Settings(
             AlarmSettings.DEFAULT,
             Map.of(),
             PlanSettings.DEFAULT,
+            PlaceSettings.DEFAULT,
             DeskSettings.DEFAULT);
 
     public Settings {
@@ -53,35 +56,39 @@ public record Settings(
     }
 
     public Settings withTheme(Theme other) {
-        return new Settings(other, textSize, vocabulary, labels, alarms, walls, plans, desk);
+        return new Settings(other, textSize, vocabulary, labels, alarms, walls, plans, place, desk);
     }
 
     public Settings withTextSize(TextSize other) {
-        return new Settings(theme, other, vocabulary, labels, alarms, walls, plans, desk);
+        return new Settings(theme, other, vocabulary, labels, alarms, walls, plans, place, desk);
     }
 
     /** Another way of naming, and with it no names of the keeper's own. */
     public Settings withVocabulary(String other) {
-        return new Settings(theme, textSize, other, Map.of(), alarms, walls, plans, desk);
+        return new Settings(theme, textSize, other, Map.of(), alarms, walls, plans, place, desk);
     }
 
     public Settings withLabels(Map<Stage, String> others) {
-        return new Settings(theme, textSize, vocabulary, others, alarms, walls, plans, desk);
+        return new Settings(theme, textSize, vocabulary, others, alarms, walls, plans, place, desk);
     }
 
     public Settings withWalls(Map<String, ColdestWall> others) {
-        return new Settings(theme, textSize, vocabulary, labels, alarms, others, plans, desk);
+        return new Settings(theme, textSize, vocabulary, labels, alarms, others, plans, place, desk);
     }
 
     public Settings withAlarms(AlarmSettings others) {
-        return new Settings(theme, textSize, vocabulary, labels, others, walls, plans, desk);
+        return new Settings(theme, textSize, vocabulary, labels, others, walls, plans, place, desk);
     }
 
     public Settings withPlans(PlanSettings others) {
-        return new Settings(theme, textSize, vocabulary, labels, alarms, walls, others, desk);
+        return new Settings(theme, textSize, vocabulary, labels, alarms, walls, others, place, desk);
+    }
+
+    public Settings withPlace(PlaceSettings other) {
+        return new Settings(theme, textSize, vocabulary, labels, alarms, walls, plans, other, desk);
     }
 
     public Settings withDesk(DeskSettings other) {
-        return new Settings(theme, textSize, vocabulary, labels, alarms, walls, plans, other);
+        return new Settings(theme, textSize, vocabulary, labels, alarms, walls, plans, place, other);
     }
 }

@@ -51,6 +51,15 @@ public final class SettingsFile {
         }
     }
 
+    /** The settings as they stand, the defaults where they are not understood; the file is left as it is. */
+    public Settings glance() {
+        try {
+            return Files.notExists(file) ? Settings.DEFAULT : read();
+        } catch (IllegalArgumentException | UncheckedIOException notUnderstood) {
+            return Settings.DEFAULT;
+        }
+    }
+
     /**
      * Writes the settings; they are in the file when this returns.
      *

@@ -29,6 +29,7 @@ final class SettingsText {
                 line(AlarmSettingsText.NOTICE, AlarmSettingsText.onOrOff(alarms.isNoticed())),
                 line(AlarmSettingsText.COMMAND, alarms.command())));
         PlanSettingsText.print(settings.plans()).forEach((name, value) -> lines.add(line(name, value)));
+        PlaceSettingsText.print(settings.place()).forEach((name, value) -> lines.add(line(name, value)));
         DeskSettingsText.print(settings.desk()).forEach((name, value) -> lines.add(line(name, value)));
         settings.labels().forEach((stage, label) -> lines.add(line(LABEL_PREFIX + stage.key(), label)));
         settings.walls().forEach((container, wall) -> lines.add(line(WALL_PREFIX + container, WallText.of(wall))));
@@ -83,6 +84,8 @@ final class SettingsText {
             default ->
                 DeskSettingsText.with(settings.desk(), name, value)
                         .map(settings::withDesk)
+                        .or(() -> PlaceSettingsText.with(settings.place(), name, value)
+                                .map(settings::withPlace))
                         .or(() -> PlanSettingsText.with(settings.plans(), name, value)
                                 .map(settings::withPlans))
                         .orElseThrow(() -> notUnderstood(line));

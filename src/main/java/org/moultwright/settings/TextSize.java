@@ -4,7 +4,8 @@ package org.moultwright.settings;
 public enum TextSize {
     NORMAL(1),
     LARGE(1.25),
-    LARGER(1.5);
+    LARGER(1.5),
+    LARGEST(1.75);
 
     private static final double BASE_PIXELS = 15;
 

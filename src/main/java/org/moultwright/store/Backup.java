@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.zip.ZipInputStream;
 import org.jdbi.v3.core.Handle;
+import org.moultwright.language.Texts;
 import org.moultwright.store.StoreException.Reason;
 import org.moultwright.store.file.FileInTheMaking;
 
@@ -65,7 +66,7 @@ final class Backup {
             StoreGuard.version(copy.path());
             copy.become();
         } catch (FileAlreadyExistsException e) {
-            throw new StoreException(Reason.ALREADY_THERE, "There is already a file '" + target + "'.", e);
+            throw new StoreException(Reason.ALREADY_THERE, Texts.say("There is already a file '{0}'.", target), e);
         } catch (IOException e) {
             throw Faults.ofWriting(target, e);
         }

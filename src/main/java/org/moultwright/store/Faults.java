@@ -12,6 +12,7 @@ import org.h2.mvstore.DataUtils;
 import org.h2.mvstore.MVStoreException;
 import org.jdbi.v3.core.JdbiException;
 import org.jspecify.annotations.Nullable;
+import org.moultwright.language.Texts;
 import org.moultwright.store.StoreException.Reason;
 import org.moultwright.store.file.FullDisk;
 
@@ -47,7 +48,9 @@ final class Faults {
         return isDiskFull(cause)
                 ? fault(cause)
                 : new StoreException(
-                        Reason.NOT_WRITABLE, "'" + file + "' cannot be written: " + cause.getMessage() + ".", cause);
+                        Reason.NOT_WRITABLE,
+                        Texts.say("'{0}' cannot be written: {1}.", file, cause.getMessage()),
+                        cause);
     }
 
     static boolean isDiskFull(Throwable thrown) {
@@ -62,7 +65,8 @@ final class Faults {
     }
 
     static StoreException diskFull(@Nullable Throwable thrown) {
-        return new StoreException(Reason.DISK_FULL, "The disk is full; the last entry was not saved.", thrown);
+        return new StoreException(
+                Reason.DISK_FULL, Texts.say("The disk is full; the last entry was not saved."), thrown);
     }
 
     /** Whether the database that threw this does nothing more. */
@@ -83,7 +87,7 @@ final class Faults {
                 .map(Faults::rootMessage)
                 .flatMap(words -> words.lines().findFirst())
                 .orElse("no reason given");
-        return new StoreException(Reason.FAILED, "The store could not do its work: " + said + ".", thrown);
+        return new StoreException(Reason.FAILED, Texts.say("The store could not do its work: {0}.", said), thrown);
     }
 
     /** What the one who noticed first said; those above repeat it with all they were doing. */

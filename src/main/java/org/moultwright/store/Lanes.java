@@ -6,6 +6,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
+import org.moultwright.language.Texts;
 
 /**
  * The store's own threads: one that writes, a few that read.
@@ -46,7 +47,7 @@ final class Lanes {
         try {
             return waited(lane.submit(work)::get);
         } catch (RejectedExecutionException e) {
-            throw new StoreException(StoreException.Reason.FAILED, "The store is already closed.", e);
+            throw new StoreException(StoreException.Reason.FAILED, Texts.say("The store is already closed."), e);
         }
     }
 

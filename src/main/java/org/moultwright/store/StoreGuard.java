@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.moultwright.language.Texts;
 import org.moultwright.store.StoreException.Reason;
 import org.moultwright.store.file.DatabaseHeader;
 import org.moultwright.store.file.OwnerNote;
@@ -45,8 +46,9 @@ final class StoreGuard {
         if (version > migrations.latest()) {
             throw new StoreException(
                     Reason.NEWER_SCHEMA,
-                    "'%s' was written by a later Moultwright: its tables are of version %d, this one knows %d."
-                            .formatted(file, version, migrations.latest()));
+                    Texts.say(
+                            "'{0}' was written by a later Moultwright: its tables are of version {1}, this one knows {2}.",
+                            file, version, migrations.latest()));
         }
         return version;
     }
@@ -58,13 +60,13 @@ final class StoreGuard {
      */
     static int version(Path file) {
         if (!Files.exists(file)) {
-            throw new StoreException(Reason.MISSING, "There is no file '" + file + "'.");
+            throw new StoreException(Reason.MISSING, Texts.say("There is no file '{0}'.", file));
         }
         requireUnlocked(file);
         StoreContent content = read(file, header(file));
         if (content.versions().isEmpty()) {
             throw new StoreException(
-                    Reason.NOT_A_STORE, "'" + file + "' is a database of another program, not a store.");
+                    Reason.NOT_A_STORE, Texts.say("'{0}' is a database of another program, not a store.", file));
         }
         requirePlain(file, content.statements());
         return Collections.max(content.versions());
@@ -74,17 +76,19 @@ final class StoreGuard {
         Optional<String> owner = new OwnerNote(file).read();
         return new StoreException(
                 Reason.IN_USE,
-                "'" + file + "' is open in another Moultwright"
-                        + owner.map(words -> " (" + words + ")").orElse("") + ".");
+                Texts.say(
+                        "'{0}' is open in another Moultwright{1}.",
+                        file, owner.map(words -> " (" + words + ")").orElse("")));
     }
 
     /** The head of a file that must be a database's. */
     static DatabaseHeader header(Path file) {
         try {
             return DatabaseHeader.read(file)
-                    .orElseThrow(() -> new StoreException(Reason.NOT_A_STORE, "'" + file + "' is not a store."));
+                    .orElseThrow(
+                            () -> new StoreException(Reason.NOT_A_STORE, Texts.say("'{0}' is not a store.", file)));
         } catch (IOException e) {
-            throw new StoreException(Reason.NOT_A_STORE, "'" + file + "' cannot be read as a file.", e);
+            throw new StoreException(Reason.NOT_A_STORE, Texts.say("'{0}' cannot be read as a file.", file), e);
         }
     }
 
@@ -95,7 +99,7 @@ final class StoreGuard {
                 throw inUse(file);
             }
         } catch (IOException e) {
-            throw new StoreException(Reason.NOT_A_STORE, "'" + file + "' cannot be read as a file.", e);
+            throw new StoreException(Reason.NOT_A_STORE, Texts.say("'{0}' cannot be read as a file.", file), e);
         }
     }
 
@@ -103,7 +107,8 @@ final class StoreGuard {
         try {
             return StoreContent.read(file, header);
         } catch (RuntimeException e) {
-            throw new StoreException(Reason.DAMAGED, "'" + file + "' is damaged: parts of it cannot be read.", e);
+            throw new StoreException(
+                    Reason.DAMAGED, Texts.say("'{0}' is damaged: parts of it cannot be read.", file), e);
         }
     }
 
@@ -113,8 +118,9 @@ final class StoreGuard {
                     || REACHING_OUT.matcher(statement.toUpperCase(Locale.ROOT)).find()) {
                 throw new StoreException(
                         Reason.NOT_A_STORE,
-                        "'%s' holds what no store holds and could run a program: %s."
-                                .formatted(file, brief(statement)));
+                        Texts.say(
+                                "'{0}' holds what no store holds and could run a program: {1}.",
+                                file, brief(statement)));
             }
         }
     }

@@ -5,6 +5,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.flywaydb.core.api.FlywayException;
+import org.moultwright.language.Texts;
 import org.moultwright.store.StoreException.Reason;
 import org.moultwright.store.file.FileInTheMaking;
 
@@ -56,8 +57,9 @@ final class StoreMaking {
             }
             throw new StoreException(
                     Reason.NOT_UP_TO_DATE,
-                    "'%s' could not be brought from version %d to %d. A backup of it is '%s'."
-                            .formatted(file, version, migrations.latest(), backup),
+                    Texts.say(
+                            "'{0}' could not be brought from version {1} to {2}. A backup of it is '{3}'.",
+                            file, version, migrations.latest(), backup),
                     e);
         }
     }

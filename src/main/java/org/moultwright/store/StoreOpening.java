@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.h2.jdbcx.JdbcConnectionPool;
+import org.moultwright.language.Texts;
 import org.moultwright.store.StoreException.Reason;
 import org.moultwright.store.file.ExactFilePath;
 import org.moultwright.store.file.HandOverWish;
@@ -141,8 +142,9 @@ final class StoreOpening {
                 return real;
             }
         } catch (IOException e) {
-            throw new StoreException(Reason.NOT_WRITABLE, "The folder '" + folder + "' cannot be made or read.", e);
+            throw new StoreException(
+                    Reason.NOT_WRITABLE, Texts.say("The folder '{0}' cannot be made or read.", folder), e);
         }
-        throw new StoreException(Reason.NOT_WRITABLE, "Nothing can be written to '" + file + "'.");
+        throw new StoreException(Reason.NOT_WRITABLE, Texts.say("Nothing can be written to '{0}'.", file));
     }
 }

@@ -11,27 +11,30 @@ import org.moultwright.domain.AssumedTiming;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.RateForm;
 import org.moultwright.domain.Timing;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 
 /** What the dates of a brood rest on before it has shown anything, in sentences. */
 public record BasisWords(Vocabulary vocabulary) {
     private static final Map<String, String> FIGURES = Map.of(
             "medianWarmDays",
-            "the ages",
+            Texts.say("the ages"),
             "batchSd",
-            "how far broods differ",
+            Texts.say("how far broods differ"),
             "rate",
-            "the temperatures",
+            Texts.say("the temperatures"),
             "stageSd",
-            "how far stages differ");
+            Texts.say("how far stages differ"));
 
     /** "your own belief of this brood", "assumed of Genus", "assumed of any species". */
     public String inShort(Brood brood, AssumedTiming assumed) {
         if (isOwn(brood)) {
-            return "what you believe of this brood";
+            return Texts.say("what you believe of this brood");
         }
         return assumed.isGeneral()
-                ? "the general timing, an assumption: nothing is assumed of this species in particular"
-                : "what is assumed of " + assumed.taxon();
+                ? Texts.say("the general timing, an assumption: nothing is assumed of this species in particular")
+                : Texts.say("what is assumed of {0}", assumed.taxon());
     }
 
     /** Ages, spread and temperatures, a line each. */
@@ -39,9 +42,9 @@ public record BasisWords(Vocabulary vocabulary) {
         Timing timing = own(brood).orElse(assumed.timing());
         List<String> lines = new ArrayList<>();
         lines.add(timing.medianWarmDays().entrySet().stream()
-                .map(median -> vocabulary.plural(median.getKey()) + " at " + number(median.getValue()))
-                .collect(Collectors.joining(", ", "", " warm-days")));
-        lines.add(String.format(Locale.ROOT, "broods differ by about %.0f %%", 100 * timing.batchSd()));
+                .map(median -> Texts.say("{0} at {1}", vocabulary.plural(median.getKey()), number(median.getValue())))
+                .collect(Collectors.joining(", ", "", Texts.say(" warm-days"))));
+        lines.add(Texts.say("broods differ by about {0} %", Numbers.fixed(100 * timing.batchSd(), 0)));
         lines.add(temperatures(brood.timing().map(Timing::rate).orElse(timing.rate())));
         return lines;
     }
@@ -60,8 +63,9 @@ public record BasisWords(Vocabulary vocabulary) {
 
     /** "half are nymphs at 39 to 44". */
     public String expected(ExpectedAge age) {
-        return String.format(
-                Locale.ROOT, "half are %s at %.0f to %.0f", vocabulary.plural(age.into()), age.p10(), age.p90());
+        return Texts.say(
+                "half are {0} at {1} to {2}",
+                vocabulary.plural(age.into()), Numbers.fixed(age.p10(), 0), Numbers.fixed(age.p90(), 0));
     }
 
     private static boolean isOwn(Brood brood) {
@@ -74,17 +78,24 @@ public record BasisWords(Vocabulary vocabulary) {
 
     private static String temperatures(RateForm rate) {
         if (rate instanceof RateForm.Linear linear) {
-            return "development in proportion to the degrees above " + number(linear.lowerCelsius()) + " °C";
+            return Texts.say("development in proportion to the degrees above {0}", degrees(linear.lowerCelsius()));
         }
         if (rate instanceof RateForm.Briere1 briere) {
-            return "development between " + number(briere.lowerCelsius()) + " and " + number(briere.upperCelsius())
-                    + " °C, fastest near the upper end";
+            return Texts.say(
+                    "development between {0} and {1}, fastest near the upper end",
+                    Degrees.shortest(briere.lowerCelsius(), 1), degrees(briere.upperCelsius()));
         }
-        return rate instanceof RateForm.Table ? "development by a table of rates" : "development by a curve of its own";
+        return rate instanceof RateForm.Table
+                ? Texts.say("development by a table of rates")
+                : Texts.say("development by a curve of its own");
+    }
+
+    private static String degrees(double celsius) {
+        return Degrees.shortest(celsius, 1) + " " + Degrees.symbol();
     }
 
     private static String number(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : String.format(Locale.ROOT, "%.1f", value);
+        return value == Math.rint(value) ? Long.toString((long) value) : Numbers.fixed(value, 1);
     }
 
     private static String capital(String words) {

@@ -2,7 +2,6 @@ package org.moultwright.text;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.CountInterval;
@@ -10,6 +9,8 @@ import org.moultwright.compute.forecast.ForecastNote;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.TrayForecast;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 
 /**
  * Forecasts in sentences. Windows are the 80 % intervals.
@@ -19,7 +20,7 @@ import org.moultwright.compute.forecast.TrayForecast;
  */
 public record ForecastWords(Vocabulary vocabulary, DayWords days) {
     private static final String TOO_EARLY =
-            "Too early to say: nothing has moulted yet and no earlier brood of this species is known.";
+            Texts.say("Too early to say: nothing has moulted yet and no earlier brood of this species is known.");
 
     /** "A1: half are slings between 3 and 6 May." The last stage is what a keeper waits for. */
     public String sentence(TrayForecast tray, Instant now) {
@@ -33,8 +34,8 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
         return last(tray)
                 .map(moult -> isPast(moult.half(), now)
                         ? half(moult, now)
-                        : "half are %s %s".formatted(plural(moult), window(moult.half())))
-                .orElse("too early to say");
+                        : Texts.say("half are {0} {1}", plural(moult), window(moult.half())))
+                .orElse(Texts.say("too early to say"));
     }
 
     /** "slings 4 to 8 May": when half of each tray become slings, all trays together; empty where none is told. */
@@ -54,9 +55,11 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
     public List<String> windows(MoultForecast moult, Instant now) {
         String stages = plural(moult);
         return List.of(
-                hasBegun(moult) ? "first " + stages + ": there already" : window("first " + stages, moult.first(), now),
-                window("half are " + stages, moult.half(), now),
-                window("95 % are " + stages, moult.most(), now));
+                hasBegun(moult)
+                        ? Texts.say("first {0}: there already", stages)
+                        : window(Texts.say("first {0}", stages), moult.first(), now),
+                window(Texts.say("half are {0}", stages), moult.half(), now),
+                window(Texts.say("95 % are {0}", stages), moult.most(), now));
     }
 
     /** Whether the first animal is known to have entered the stage: then no day is foretold for it. */
@@ -68,7 +71,7 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
     public static String count(CountInterval count) {
         long low = Math.round(count.p10());
         long high = Math.round(count.p90());
-        return low == high ? Long.toString(low) : low + " to " + high;
+        return low == high ? Long.toString(low) : Texts.say("{0} to {1}", low, high);
     }
 
     /** When a tray should be emptied into pots, if it has animals that have yet to become the last stage. */
@@ -76,10 +79,12 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
         return last(tray)
                 .filter(moult -> !isPast(moult.most(), now))
                 .map(moult -> hasBegun(moult) || isPast(moult.first(), now)
-                        ? "%s: first %s are there. Separate within about a week of them."
-                                .formatted(tray.tray(), plural(moult))
-                        : "%s: first %s %s. Separate within about a week of them."
-                                .formatted(tray.tray(), plural(moult), window(moult.first())));
+                        ? Texts.say(
+                                "{0}: first {1} are there. Separate within about a week of them.",
+                                tray.tray(), plural(moult))
+                        : Texts.say(
+                                "{0}: first {1} {2}. Separate within about a week of them.",
+                                tray.tray(), plural(moult), window(moult.first())));
     }
 
     public String note(ForecastNote note) {
@@ -88,35 +93,40 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
         return switch (note.kind()) {
             case TOO_LITTLE_TO_GO_ON -> subject.isEmpty() ? TOO_EARLY : subject + ": " + TOO_EARLY;
             case SAC_UNOPENED ->
-                ("Nobody has opened the sac: its dates come from the laying, the belief and the temperature alone, and"
-                                + " the yield is unknown. First and 95 %% are as of %d eggs.")
-                        .formatted(count);
-            case AGES_FROM_FIRST_CHECK -> "Laying is not written down: ages count from the first check.";
+                Texts.say(
+                        "Nobody has opened the sac: its dates come from the laying, the belief and the "
+                                + "temperature alone, and the yield is unknown. First and 95 % are as of {0} eggs.",
+                        count);
+            case AGES_FROM_FIRST_CHECK -> Texts.say("Laying is not written down: ages count from the first check.");
             case GENERAL_TIMING_ASSUMED ->
-                "No timing is known for this species: the general one is assumed, an assumption.";
-            case SET_POINT_STANDS_IN -> about(subject) + "no probe reading; the set-point stands in.";
+                Texts.say("No timing is known for this species: the general one is assumed, an assumption.");
+            case SET_POINT_STANDS_IN -> Texts.say("{0}no probe reading; the set-point stands in.", about(subject));
             case EXTREMES_STAND_IN ->
-                about(subject) + "for some of the time known only by its lowest and highest, which widens dates.";
+                Texts.say(
+                        "{0}for some of the time known only by its lowest and highest, which widens dates.",
+                        about(subject));
             case REFERENCE_TEMPERATURE_STANDS_IN ->
-                about(subject) + "neither reading nor set-point; the reference temperature stands in.";
+                Texts.say("{0}neither reading nor set-point; the reference temperature stands in.", about(subject));
             case GAPS_FILLED ->
-                String.format(
-                        Locale.ROOT,
-                        "%s%.0f %% of the time was not measured and is filled from the set-point.",
-                        about(subject),
-                        note.value());
+                Texts.say(
+                        "{0}{1} % of the time was not measured and is filled from the set-point.",
+                        about(subject), Numbers.fixed(note.value(), 0));
             case COUNTS_DISAGREE ->
-                "%scounts and ledger disagree by %d %s."
-                        .formatted(about(subject), count, count == 1 ? "animal" : "animals");
+                Texts.say(
+                        "{0}counts and ledger disagree by {1} {2}.",
+                        about(subject), count, Texts.count(count, "animal", "animals"));
             case CHECKS_BEFORE_LAYING ->
-                "%d %s before laying passed over.".formatted(count, count == 1 ? "check" : "checks");
-            case NONE_ALIVE -> about(subject) + "nobody is left alive.";
+                Texts.say("{0} {1} before laying passed over.", count, Texts.count(count, "check", "checks"));
+            case NONE_ALIVE -> Texts.say("{0}nobody is left alive.", about(subject));
             case COUNTS_BEYOND_MODEL ->
-                about(subject) + "its counts scatter more than the model can explain; do not rely on its dates.";
+                Texts.say(
+                        "{0}its counts scatter more than the model can explain; do not rely on its dates.",
+                        about(subject));
             case INTERVALS_WIDENED ->
-                "Forecasts of earlier broods were off by more than they said; the days given are %d %% wider apart."
-                        .formatted(count);
-            case COARSE_POSTERIOR -> "Computed the slower, coarser way: intervals are rough.";
+                Texts.say(
+                        "Forecasts of earlier broods were off by more than they said; the days given are {0} % wider apart.",
+                        count);
+            case COARSE_POSTERIOR -> Texts.say("Computed the slower, coarser way: intervals are rough.");
         };
     }
 
@@ -126,14 +136,15 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
 
     private String half(MoultForecast moult, Instant now) {
         return isPast(moult.half(), now)
-                ? "half were %s by %s"
-                        .formatted(plural(moult), days.day(moult.half().p50()))
-                : "half are %s %s".formatted(plural(moult), between(moult.half()));
+                ? Texts.say(
+                        "half were {0} by {1}",
+                        plural(moult), days.day(moult.half().p50()))
+                : Texts.say("half are {0} {1}", plural(moult), between(moult.half()));
     }
 
     private String window(String what, InstantInterval interval, Instant now) {
         return isPast(interval, now)
-                ? "%s: %s, past".formatted(what, window(interval))
+                ? Texts.say("{0}: {1}, past", what, window(interval))
                 : "%s: %s".formatted(what, window(interval));
     }
 
@@ -143,8 +154,9 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
 
     /** "between 3 and 6 May", "on 4 May". */
     private String between(InstantInterval interval) {
-        String span = window(interval);
-        return span.contains(" to ") ? "between " + span.replace(" to ", " and ") : "on " + span;
+        String from = days.day(interval.p10());
+        String to = days.day(interval.p90());
+        return from.equals(to) ? Texts.say("on {0}", to) : days.between(interval.p10(), interval.p90());
     }
 
     private String plural(MoultForecast moult) {

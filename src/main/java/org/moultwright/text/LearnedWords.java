@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.language.Texts;
 
 /** What the timing of broods was learned from, in sentences. */
 public final class LearnedWords {
@@ -31,23 +32,26 @@ public final class LearnedWords {
                 .mapToInt(brood -> brood.forecast().learnedBroods())
                 .max()
                 .orElse(0);
-        return most == 0 ? "no completed brood to learn from yet" : "learned from " + completed(most);
+        return most == 0
+                ? Texts.say("no completed brood to learn from yet")
+                : Texts.say("learned from {0}", completed(most));
     }
 
     private static String source(BroodForecast forecast, List<String> names) {
-        String none = "; no completed brood of the species to learn from yet";
+        String none = Texts.say("; no completed brood of the species to learn from yet");
         return switch (forecast.priorFrom()) {
             case LEARNED ->
-                "timing learned from " + completed(forecast.learnedBroods()) + " of the species"
-                        + (names.isEmpty() ? "" : ", " + Listing.and(names));
-            case FOLDER -> "timing as written down for the brood" + none;
-            case TAXON -> "timing as kept for the species" + none;
-            case GENERAL -> "the general timing, an assumption" + none;
+                Texts.say(
+                        "timing learned from {0} of the species{1}",
+                        completed(forecast.learnedBroods()), names.isEmpty() ? "" : ", " + Listing.and(names));
+            case FOLDER -> Texts.say("timing as written down for the brood{0}", none);
+            case TAXON -> Texts.say("timing as kept for the species{0}", none);
+            case GENERAL -> Texts.say("the general timing, an assumption{0}", none);
         };
     }
 
     private static String completed(int broods) {
-        return broods == 1 ? "1 completed brood" : broods + " completed broods";
+        return Texts.count(broods, "1 completed brood", "{0} completed broods", broods);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.moultwright.text;
 
 import java.util.List;
+import org.moultwright.language.Texts;
 
 /** Several things named in one sentence. */
 public final class Listing {
@@ -11,6 +12,6 @@ public final class Listing {
         int last = names.size() - 1;
         return last < 1
                 ? String.join("", names)
-                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+                : Texts.say("{0} and {1}", String.join(", ", names.subList(0, last)), names.get(last));
     }
 }

@@ -3,6 +3,7 @@ package org.moultwright.text;
 import java.time.LocalDate;
 import org.moultwright.compute.plan.OrderDates;
 import org.moultwright.compute.plan.Safety;
+import org.moultwright.language.Texts;
 
 /**
  * What to order by when, in sentences.
@@ -14,27 +15,28 @@ public record OrderWords(DayWords days, Safety safety) {
 
     /** "Order 59 pots and labels by 3 May: there on 6 May, before the first slings in 9 of 10 outcomes." */
     public String pots(int count, OrderDates dates, boolean hasBegun, String stages) {
-        String what = count == 1 ? "1 pot and label" : count + " pots and labels";
+        String what = Texts.count(count, "1 pot and label", "{0} pots and labels", count);
         return hasBegun
-                ? "Order %s today: the first %s are there already.".formatted(what, stages)
-                : order(what, dates, "the first " + stages);
+                ? Texts.say("Order {0} today: the first {1} are there already.", what, stages)
+                : order(what, dates, Texts.say("the first {0}", stages));
     }
 
     /** The same of food, wanted for the first meal. */
     public String food(int count, OrderDates dates) {
-        return order(count == 1 ? "food for 1" : "food for " + count, dates, "the first meal");
+        return order(Texts.count(count, "food for 1", "food for {0}", count), dates, Texts.say("the first meal"));
     }
 
     /** "by 3 May", "today". */
     public String by(OrderDates dates) {
-        return dates.isLate() ? "today" : "by " + day(dates.orderBy());
+        return dates.isLate() ? Texts.say("today") : Texts.say("by {0}", day(dates.orderBy()));
     }
 
     private String order(String what, OrderDates dates, String before) {
-        String there = "Order %s %s: there on %s, ".formatted(what, by(dates), day(dates.thereBy()));
+        String there = Texts.say("Order {0} {1}: there on {2}, ", what, by(dates), day(dates.thereBy()));
         return dates.isLate()
-                ? "%sin time for %s with a chance of %s.".formatted(there, before, ChanceWords.percent(dates.inTime()))
-                : "%sbefore %s in %s outcomes.".formatted(there, before, safety.outcomes());
+                ? Texts.say(
+                        "{0}in time for {1} with a chance of {2}.", there, before, ChanceWords.percent(dates.inTime()))
+                : Texts.say("{0}before {1} in {2} outcomes.", there, before, safety.outcomes());
     }
 
     private String day(LocalDate date) {

@@ -1,34 +1,42 @@
 package org.moultwright.text;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.SacForecast;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 
 /** What is expected inside an unopened sac, in sentences. */
 public record SacWords(Vocabulary vocabulary, DayWords days) {
 
     /** Why then; common practice, no source. */
-    public static final String WHY =
-            "while most are thought to be eggs with legs: common practice, no source. Nobody has looked inside.";
+    public static final String WHY = Texts.say(
+            "while most are thought to be eggs with legs: common practice, no source. Nobody has looked inside.");
 
     /** "pull 24 March to 10 April"; empty where the belief knows no stage with legs. */
     public Optional<String> pull(SacForecast sac) {
-        return sac.pull().map(window -> "pull " + days.days(window.from(), window.to()));
+        return sac.pull().map(window -> Texts.say("pull {0}", days.days(window.from(), window.to())));
+    }
+
+    /** "To pull: 24 March to 10 April."; empty where the belief knows no stage with legs. */
+    public Optional<String> toPull(SacForecast sac) {
+        return sac.pull().map(window -> Texts.say("To pull: {0}.", days.days(window.from(), window.to())));
     }
 
     /** "12 days, 10.4 warm-days old". */
     public String age(SacForecast sac) {
-        return String.format(Locale.ROOT, "%.0f days, %.1f warm-days old", Math.floor(sac.days()), sac.warmDays());
+        return Texts.say(
+                "{0} days, {1} warm-days old",
+                Numbers.fixed(Math.floor(sac.days()), 0), Numbers.fixed(sac.warmDays(), 1));
     }
 
     /** "half are nymphs between 3 and 17 April", by belief alone. */
     public String half(MoultForecast moult) {
-        return "half are %s %s"
-                .formatted(
-                        vocabulary.plural(moult.into()),
-                        days.days(moult.half().p10(), moult.half().p90()));
+        return Texts.say(
+                "half are {0} {1}",
+                vocabulary.plural(moult.into()),
+                days.days(moult.half().p10(), moult.half().p90()));
     }
 
     /** The windows of one stage, a line each; nobody has seen any of it, so that none is told as past. */

@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 
 /**
  * What whoever looks after the animals has to know, in words of every day.
@@ -22,26 +24,28 @@ public record SitterWords(Vocabulary vocabulary, DayWords days) {
 
     private static final double RATHER_THAN_NOT = 0.5;
 
-    public static final String TITLE = "While the keeper is away";
+    public static final String TITLE = Texts.say("While the keeper is away");
 
     public static final List<String> TO_DO = List.of(
-            "Wash your hands and put gloves on.",
-            "Look at every tray, in the order below.",
-            "Lift out the dead with tweezers: curled up, dark and still, or furry with mould. Write down how many.",
-            "Touch the liner's corner. If it is dry, wet the corner, never the animals. Damp, not wet.",
-            "Close the lid. Read the display and write it down.",
-            "Take the gloves off inside out and wash your hands.");
+            Texts.say("Wash your hands and put gloves on."),
+            Texts.say("Look at every tray, in the order below."),
+            Texts.say("Lift out the dead with tweezers: curled up, dark and still, or furry with mould. Write "
+                    + "down how many."),
+            Texts.say("Touch the liner's corner. If it is dry, wet the corner, never the animals. Damp, not wet."),
+            Texts.say("Close the lid. Read the display and write it down."),
+            Texts.say("Take the gloves off inside out and wash your hands."));
 
     public static final List<String> NEVER = List.of(
-            "Do not open pots.",
-            "Nothing with bare hands, nothing near your eyes: hairs itch and harm eyes. If it burns, rinse with water"
-                    + " and see a doctor.",
-            "Mains and water: keep wet hands and the water bottle away from plugs, cables and the heater. If it"
-                    + " smells of burning, pull the main plug first.",
-            "Do not feed. Do not turn the heat up or down.");
+            Texts.say("Do not open pots."),
+            Texts.say("Nothing with bare hands, nothing near your eyes: hairs itch and harm eyes. If it burns, "
+                    + "rinse with water and see a doctor."),
+            Texts.say("Mains and water: keep wet hands and the water bottle away from plugs, cables and the "
+                    + "heater. If it smells of burning, pull the main plug first."),
+            Texts.say("Do not feed. Do not turn the heat up or down."));
 
-    private static final String WINDOW = "Days are windows that hold 8 outcomes of 10: one time in ten it comes"
-            + " earlier, one time in ten later.";
+    private static final String WINDOW =
+            Texts.say("Days are windows that hold 8 outcomes of 10: one time in ten it comes earlier, one time "
+                    + "in ten later.");
 
     /**
      * When to call the keeper.
@@ -50,17 +54,20 @@ public record SitterWords(Vocabulary vocabulary, DayWords days) {
      */
     public static List<String> call(Optional<String> displays) {
         return List.of(
-                "More than three dead in one tray in one day.",
-                "White, grey or green fluff anywhere in a tray.",
-                "The display is 2 °C or more off. It usually reads " + displays.orElse("_________ °C") + ".",
-                "The power was off, or something is wet that should not be.",
-                "Something is loose, or you are not sure.");
+                Texts.say("More than three dead in one tray in one day."),
+                Texts.say("White, grey or green fluff anywhere in a tray."),
+                Texts.say(
+                        "The display is {0} or more off. It usually reads {1}.",
+                        Degrees.apartWords(2, 0), displays.orElse("_________ " + Degrees.symbol())),
+                Texts.say("The power was off, or something is wet that should not be."),
+                Texts.say("Something is loose, or you are not sure."));
     }
 
     /** "Days are windows...", and what the word for the last stage means. */
     public String note(MoultForecast any) {
-        return "%s %s are the small spiders that walk about freely."
-                .formatted(WINDOW, capital(vocabulary.plural(any.into())));
+        return Texts.say(
+                "{0} {1} are the small spiders that walk about freely.",
+                WINDOW, capital(vocabulary.plural(any.into())));
     }
 
     /** The same where nothing is known of any tray. */
@@ -72,7 +79,7 @@ public record SitterWords(Vocabulary vocabulary, DayWords days) {
     public String dates(Instant from, Instant lastDay) {
         String first = days.longDay(from);
         String last = days.longDay(lastDay);
-        return first.equals(last) ? first : first + " to " + last;
+        return first.equals(last) ? first : Texts.say("{0} to {1}", first, last);
     }
 
     /**
@@ -83,28 +90,28 @@ public record SitterWords(Vocabulary vocabulary, DayWords days) {
      */
     public String expected(Optional<MoultForecast> moult, Optional<Instant> partBy, Instant from, Instant to) {
         if (moult.isEmpty()) {
-            return "Too early to say. Look well.";
+            return Texts.say("Too early to say. Look well.");
         }
         String stages = vocabulary.plural(moult.get().into());
         List<String> likely = new ArrayList<>();
         List<String> perhaps = new ArrayList<>();
         if (!moult.get().hasBegun()) {
-            sort("first " + stages, moult.get().first(), from, to, likely, perhaps);
+            sort(Texts.say("first {0}", stages), moult.get().first(), from, to, likely, perhaps);
         }
-        sort("half are " + stages, moult.get().half(), from, to, likely, perhaps);
-        sort("nearly all are " + stages, moult.get().most(), from, to, likely, perhaps);
+        sort(Texts.say("half are {0}", stages), moult.get().half(), from, to, likely, perhaps);
+        sort(Texts.say("nearly all are {0}", stages), moult.get().most(), from, to, likely, perhaps);
         List<String> sentences = new ArrayList<>();
         if (moult.get().hasBegun()) {
-            sentences.add(capital(stages) + " are in it already.");
+            sentences.add(Texts.say("{0} are in it already.", capital(stages)));
         }
-        said("Expect: ", likely).ifPresent(sentences::add);
-        said("Perhaps: ", perhaps).ifPresent(sentences::add);
+        said(Texts.say("Expect: "), likely).ifPresent(sentences::add);
+        said(Texts.say("Perhaps: "), perhaps).ifPresent(sentences::add);
         if (sentences.isEmpty()) {
-            sentences.add("Nothing special.");
+            sentences.add(Texts.say("Nothing special."));
         }
         partBy.filter(due -> due.isBefore(to))
                 .map(due -> days.day(due.isBefore(from) ? from : due))
-                .map("They may have to be parted from %s: call that day."::formatted)
+                .map(Texts.say("They may have to be parted from %s: call that day.")::formatted)
                 .ifPresent(sentences::add);
         return String.join(" ", sentences);
     }

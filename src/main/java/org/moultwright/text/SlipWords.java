@@ -1,47 +1,47 @@
 package org.moultwright.text;
 
 import java.time.Instant;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import org.moultwright.domain.Brood;
+import org.moultwright.language.Dates;
+import org.moultwright.language.Texts;
 
 /** The words of a hand-over slip. */
 public final class SlipWords {
-    public static final String TITLE = "Hand-over slip";
+    public static final String TITLE = Texts.say("Hand-over slip");
 
     /** Whether papers are needed, and which, is never decided here. */
     public static final List<String> CAUTIONS = List.of(
-            "Some species may be kept, moved, given away or sold only with papers, and some with a source code on them."
-                    + " Which ones, and which code, the law of the place decides, not this slip. Ask the authority that"
-                    + " applies before the animals change hands or cross a border.",
-            "This slip tells what the keeper wrote down. It is no permit, no certificate and no health report.");
-
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+            Texts.say("Some species may be kept, moved, given away or sold only with papers, and some with a "
+                    + "source code on them. Which ones, and which code, the law of the place decides, not this "
+                    + "slip. Ask the authority that applies before the animals change hands or cross a border."),
+            Texts.say(
+                    "This slip tells what the keeper wrote down. It is no permit, no certificate and no health report."));
 
     private SlipWords() {}
 
     /** "3 May 2026". */
     public static String day(Instant instant, DayWords days) {
-        return DAY.format(days.date(instant));
+        return Dates.dayAndYear().format(days.date(instant));
     }
 
     /** "Brood CC-26-A, sac laid 2 March 2026, pulled 25 March 2026." What nobody knows is left out. */
     public static String origin(Brood brood, DayWords days) {
-        StringBuilder words = new StringBuilder("Brood ").append(brood.code());
+        StringBuilder words = new StringBuilder(Texts.say("Brood ")).append(brood.code());
         brood.laid().ifPresent(laid -> {
             String earliest = day(laid.earliest(), days);
             String latest = day(laid.latest(), days);
-            words.append(", sac laid ").append(earliest.equals(latest) ? latest : earliest + " to " + latest);
+            words.append(Texts.say(", sac laid "))
+                    .append(earliest.equals(latest) ? latest : Texts.say("{0} to {1}", earliest, latest));
         });
         brood.pulled()
-                .ifPresent(
-                        pulled -> words.append(", sac taken from its mother ").append(day(pulled, days)));
+                .ifPresent(pulled ->
+                        words.append(Texts.say(", sac taken from its mother ")).append(day(pulled, days)));
         return words.append('.').toString();
     }
 
     /** "7 animals in all", "1 animal in all". */
     public static String total(int animals) {
-        return animals == 1 ? "1 animal in all" : animals + " animals in all";
+        return Texts.count(animals, "1 animal in all", "{0} animals in all", animals);
     }
 }

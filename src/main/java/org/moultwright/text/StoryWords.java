@@ -10,6 +10,8 @@ import org.moultwright.domain.Cause;
 import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.RunUpEvent;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 
 /**
  * The events of a brood's story, one line each.
@@ -27,11 +29,12 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
             return laid(laid.range());
         }
         if (event instanceof StoryEvent.Pulled) {
-            return "Sac pulled from the mother";
+            return Texts.say("Sac pulled from the mother");
         }
         if (event instanceof StoryEvent.Opened opened) {
-            return "Sac opened: %s%d animals into %s"
-                    .formatted(opened.isEstimate() ? "about " : "", opened.count(), list(opened.trays()));
+            return Texts.say(
+                    "Sac opened: {0}{1} animals into {2}",
+                    opened.isEstimate() ? Texts.say("about ") : "", opened.count(), list(opened.trays()));
         }
         if (event instanceof StoryEvent.FirstSeen seen) {
             return firstSeen(seen);
@@ -40,7 +43,7 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
             return lost(lost);
         }
         if (event instanceof StoryEvent.Potted potted) {
-            return "%d potted from %s".formatted(potted.count(), potted.tray());
+            return Texts.say("{0} potted from {1}", potted.count(), potted.tray());
         }
         if (event instanceof StoryEvent.LeftPots left) {
             return leftPots(left);
@@ -69,63 +72,66 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
     }
 
     private static String runUp(RunUpEvent event) {
-        String what = capital(event.what().replace('-', ' '));
+        String what = capital(Texts.say(event.what().replace('-', ' ')));
         return event.note().isBlank() ? what : what + ": " + event.note();
     }
 
     private String laid(InstantRange range) {
         return range.width().compareTo(Duration.ofDays(1)) <= 0
-                ? "Sac laid"
-                : "Sac laid some time from " + days.days(range.earliest(), range.latest());
+                ? Texts.say("Sac laid")
+                : Texts.say("Sac laid some time from {0}", days.days(range.earliest(), range.latest()));
     }
 
     private String firstSeen(StoryEvent.FirstSeen seen) {
         String stages = vocabulary.plural(seen.stage());
         if (seen.counts().size() < seen.trays().size()) {
-            return "First %s seen in %s".formatted(stages, list(seen.trays()));
+            return Texts.say("First {0} seen in {1}", stages, list(seen.trays()));
         }
-        return "First %s: %s"
-                .formatted(
-                        stages,
-                        seen.trays().stream()
-                                .map(tray -> seen.counts().get(tray) + " in " + tray)
-                                .collect(Collectors.joining(", ")));
+        return Texts.say(
+                "First {0}: {1}",
+                stages,
+                seen.trays().stream()
+                        .map(tray -> Texts.say("{0} in {1}", seen.counts().get(tray), tray))
+                        .collect(Collectors.joining(", ")));
     }
 
     private static String lost(StoryEvent.Lost lost) {
         if (lost.tray().equals(Account.SAC.code())) {
-            String what =
-                    lost.cause().equals(Cause.MOULD) ? "mouldy" : lost.cause().words();
-            return "%d %s in the sac".formatted(lost.count(), what);
+            String what = lost.cause().equals(Cause.MOULD)
+                    ? Texts.say("mouldy")
+                    : Texts.say(lost.cause().words());
+            return Texts.say("{0} {1} in the sac", lost.count(), what);
         }
         if (lost.cause().equals(Cause.INFERTILE)) {
-            return "%d infertile taken out of %s".formatted(lost.count(), lost.tray());
+            return Texts.say("{0} infertile taken out of {1}", lost.count(), lost.tray());
         }
         if (lost.cause().equals(Cause.MOULD)) {
-            return "%d lost to mould, %s".formatted(lost.count(), lost.tray());
+            return Texts.say("{0} lost to mould, {1}", lost.count(), lost.tray());
         }
         String words = lost.cause().equals(Cause.UNKNOWN)
-                ? "dead, cause unknown"
-                : lost.cause().words();
+                ? Texts.say("dead, cause unknown")
+                : Texts.say(lost.cause().words());
         return "%d %s, %s".formatted(lost.count(), words, lost.tray());
     }
 
     private static String leftPots(StoryEvent.LeftPots left) {
         if (left.cause().equals(Cause.DIED_IN_POT)) {
-            return left.count() == 1 ? "1 died in its pot" : left.count() + " died in their pots";
+            return Texts.count(left.count(), "1 died in its pot", "{0} died in their pots", left.count());
         }
-        return "%d potted: %s".formatted(left.count(), left.cause().words());
+        return Texts.say("{0} potted: {1}", left.count(), Texts.say(left.cause().words()));
     }
 
     private static String recounted(StoryEvent.Recounted recounted) {
         int change = recounted.change();
-        return "Earlier miscount put right in %s: %d %s"
-                .formatted(recounted.tray(), Math.abs(change), change > 0 ? "more" : "fewer");
+        return Texts.say(
+                "Earlier miscount put right in {0}: {1} {2}",
+                recounted.tray(), Math.abs(change), change > 0 ? Texts.say("more") : Texts.say("fewer"));
     }
 
     private static String mould(MouldNote note) {
-        String action = note.action().isBlank() ? "" : "; " + note.action();
-        return "Mould on %s in %s, %s%s".formatted(note.where(), note.tray(), note.extent(), action);
+        String action = note.action().isBlank() ? "" : "; " + Texts.say(note.action());
+        return Texts.say(
+                "Mould on {0} in {1}, {2}{3}", Texts.say(note.where()), note.tray(), Texts.say(note.extent()), action);
     }
 
     private String silent(StoryEvent.ProbeSilent silent) {
@@ -133,30 +139,31 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
         String until = withinTwoDays
                 ? days.clock(silent.until())
                 : days.shortDay(silent.until()) + ", " + days.clock(silent.until());
-        return "Probe %s silent %s to %s; warm-days filled from the set-point"
-                .formatted(silent.probe(), days.clock(silent.at()), until);
+        return Texts.say(
+                "Probe {0} silent {1} to {2}; warm-days filled from the set-point",
+                silent.probe(), days.clock(silent.at()), until);
     }
 
     /** Give or take two standard uncertainties. */
     private String calibrated(StoryEvent.Calibrated calibrated) {
-        return String.format(
-                Locale.ROOT,
-                "Probe %s calibrated: reads %.2f °C too %s, give or take %.2f; corrected from %s on",
+        return Texts.say(
+                calibrated.tooHighCelsius() < 0
+                        ? "Probe {0} calibrated: reads {1} too low, give or take {2}; corrected from {3} on"
+                        : "Probe {0} calibrated: reads {1} too high, give or take {2}; corrected from {3} on",
                 calibrated.probe(),
-                Math.abs(calibrated.tooHighCelsius()),
-                calibrated.tooHighCelsius() < 0 ? "low" : "high",
-                2 * calibrated.sdCelsius(),
+                Degrees.apartWords(Math.abs(calibrated.tooHighCelsius()), 2),
+                Degrees.apart(2 * calibrated.sdCelsius(), 2),
                 days.day(calibrated.since()));
     }
 
     private static String setPoint(StoryEvent.SetPointChanged changed) {
-        return String.format(
-                Locale.ROOT,
-                "Set-point of %s %s from %.1f to %.1f °C",
+        return Texts.say(
+                changed.toCelsius() > changed.fromCelsius()
+                        ? "Set-point of {0} raised from {1} to {2}"
+                        : "Set-point of {0} lowered from {1} to {2}",
                 changed.container(),
-                changed.toCelsius() > changed.fromCelsius() ? "raised" : "lowered",
-                changed.fromCelsius(),
-                changed.toCelsius());
+                Degrees.number(changed.fromCelsius(), 1),
+                Degrees.words(changed.toCelsius(), 1));
     }
 
     private static String list(List<String> names) {

@@ -11,6 +11,7 @@ import org.moultwright.domain.ContainerMove;
 import org.moultwright.domain.ContainerMove.Place;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Shelf;
+import org.moultwright.language.Texts;
 
 /**
  * Adds, moves and puts away containers: each a deed of the room, undone like any other. What a method cannot do it
@@ -34,7 +35,9 @@ public final class ArrangeShelf {
         refuse(ShelfRules.againstCode(there, code));
         refuse(ShelfRules.againstPlace(there, code, kind, inside));
         return keep(
-                code + " added" + inside.map(around -> " in " + around).orElse(""),
+                Texts.say(
+                        "{0} added{1}",
+                        code, inside.map(around -> Texts.say(" in {0}", around)).orElse("")),
                 new ContainerMove(code, kind, Optional.of(new Place(inside)), now));
     }
 
@@ -53,11 +56,14 @@ public final class ArrangeShelf {
         refuse(ShelfRules.againstPlace(then, code, moved.kind(), inside));
         Require.that(
                 moved.since().isEmpty() || !moved.inside().equals(inside),
-                inside.map(around -> code + " stands in " + around + " then already.")
-                        .orElse(code + " stands in nothing already."));
+                inside.map(around -> Texts.say("{0} stands in {1} then already.", code, around))
+                        .orElse(Texts.say("{0} stands in nothing already.", code)));
         ContainerMove move = new ContainerMove(code, moved.kind(), Optional.of(new Place(inside)), at);
         refuse(ShelfRules.againstLaterCircle(shelf, move));
-        return keep(inside.map(around -> code + " moved into " + around).orElse(code + " taken out"), move);
+        return keep(
+                inside.map(around -> Texts.say("{0} moved into {1}", code, around))
+                        .orElse(Texts.say("{0} taken out", code)),
+                move);
     }
 
     /** Takes an empty container off the shelf; on disk when this returns. Its past stays. */
@@ -65,16 +71,17 @@ public final class ArrangeShelf {
         Instant now = clock.instant();
         Standing standing = find(ShelfAt.of(book, book.shelf(), now), code);
         refuse(ShelfRules.againstPuttingAway(standing));
-        return keep(code + " put away", new ContainerMove(code, standing.kind(), Optional.empty(), now));
+        return keep(Texts.say("{0} put away", code), new ContainerMove(code, standing.kind(), Optional.empty(), now));
     }
 
     private void requireNotAhead(Instant at) {
-        Require.that(!at.isAfter(clock.instant()), "That time is yet to come. Move it then.");
+        Require.that(!at.isAfter(clock.instant()), Texts.say("That time is yet to come. Move it then."));
     }
 
     private static Standing find(ShelfAt shelf, String code) {
         return shelf.find(code)
-                .orElseThrow(() -> new IllegalArgumentException("There is no '" + code + "' on the shelf then."));
+                .orElseThrow(
+                        () -> new IllegalArgumentException(Texts.say("There is no '{0}' on the shelf then.", code)));
     }
 
     private static void refuse(Optional<String> problem) {

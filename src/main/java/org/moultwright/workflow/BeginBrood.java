@@ -14,6 +14,7 @@ import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.RunUpEvent;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 
 /**
  * Writes down a sac that is not opened yet, so that it is a brood from then on and has its dates. A deed, undone like
@@ -55,7 +56,7 @@ public final class BeginBrood {
                 ? List.of()
                 : List.of(new RunUpEvent(
                         ids.get(), since, RunUpEvent.MOTHER, sac.mother().strip()));
-        Deed.Summary summary = new Deed.Summary(ids.get(), sac.code(), now, sac.code() + " written down");
+        Deed.Summary summary = new Deed.Summary(ids.get(), sac.code(), now, Texts.say("{0} written down", sac.code()));
         book.keep(new Deed(
                 summary,
                 Optional.empty(),
@@ -74,7 +75,7 @@ public final class BeginBrood {
     }
 
     private static String taken(String code) {
-        return "There is a brood " + code + " already. Choose another code.";
+        return Texts.say("There is a brood {0} already. Choose another code.", code);
     }
 
     /**

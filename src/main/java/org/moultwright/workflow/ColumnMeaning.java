@@ -1,16 +1,18 @@
 package org.moultwright.workflow;
 
+import org.moultwright.language.Texts;
+
 /** What a column of a file of readings means. */
 public enum ColumnMeaning {
-    NOTHING("not used"),
-    DATE_AND_TIME("date and time"),
-    DATE("date"),
-    TIME("time of day"),
-    EPOCH_SECONDS("s since 1970"),
-    EPOCH_MILLIS("ms since 1970"),
-    CELSIUS("temperature, °C"),
-    FAHRENHEIT("temperature, °F"),
-    HUMIDITY("humidity, %");
+    NOTHING(Texts.say("not used")),
+    DATE_AND_TIME(Texts.say("date and time")),
+    DATE(Texts.say("date")),
+    TIME(Texts.say("time of day")),
+    EPOCH_SECONDS(Texts.say("s since 1970")),
+    EPOCH_MILLIS(Texts.say("ms since 1970")),
+    CELSIUS(Texts.say("temperature, °C")),
+    FAHRENHEIT(Texts.say("temperature, °F")),
+    HUMIDITY(Texts.say("humidity, %"));
 
     private final String words;
 

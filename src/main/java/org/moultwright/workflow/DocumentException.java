@@ -1,6 +1,7 @@
 package org.moultwright.workflow;
 
 import org.jspecify.annotations.Nullable;
+import org.moultwright.language.Texts;
 
 /** A document could not be made, written or read. */
 public final class DocumentException extends AdvisedException {
@@ -8,14 +9,14 @@ public final class DocumentException extends AdvisedException {
 
     /** Why it failed, and what the keeper can do about it. */
     public enum Reason implements AdvisedException.Reason {
-        FOLDER_MISSING("DO-1", "Choose another folder."),
-        NOT_A_FILE("DO-2", "Choose another name."),
-        WRITE_PROTECTED("DO-3", "Choose another name."),
-        NOT_ALLOWED("DO-4", "Choose another folder."),
-        DISK_FULL("DO-5", "Free some space and save again."),
-        WRITE_FAILED("DO-6", "Choose another folder."),
-        LABEL_TOO_SMALL("DO-7", "Choose a sheet with larger labels."),
-        NOT_READABLE("DO-8", "Choose another file.");
+        FOLDER_MISSING("DO-1", Texts.say("Choose another folder.")),
+        NOT_A_FILE("DO-2", Texts.say("Choose another name.")),
+        WRITE_PROTECTED("DO-3", Texts.say("Choose another name.")),
+        NOT_ALLOWED("DO-4", Texts.say("Choose another folder.")),
+        DISK_FULL("DO-5", Texts.say("Free some space and save again.")),
+        WRITE_FAILED("DO-6", Texts.say("Choose another folder.")),
+        LABEL_TOO_SMALL("DO-7", Texts.say("Choose a sheet with larger labels.")),
+        NOT_READABLE("DO-8", Texts.say("Choose another file."));
 
         private final String code;
         private final String remedy;

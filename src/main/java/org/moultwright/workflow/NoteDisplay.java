@@ -12,6 +12,7 @@ import org.moultwright.domain.DisplayNote;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.language.Texts;
 
 /** Writes down what a display showed, and judges it beside the probe that was there. */
 public final class NoteDisplay {
@@ -35,7 +36,7 @@ public final class NoteDisplay {
         Instant now = clock.instant();
         DisplayNote note = new DisplayNote(ids.get(), now, container, celsius, stepCelsius, words);
         Deed.Summary summary =
-                new Deed.Summary(ids.get(), Optional.empty(), now, "Display of " + container + " read off");
+                new Deed.Summary(ids.get(), Optional.empty(), now, Texts.say("Display of {0} read off", container));
         book.keep(new Deed(summary, Optional.empty(), Deed.Content.ofRoom(List.of(), List.of(note))));
         return note;
     }

@@ -22,6 +22,7 @@ import org.moultwright.domain.Look;
 import org.moultwright.domain.PullNote;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 
 /**
  * Opens a sac: what was in it goes into trays or is put aside, and the brood's ledger begins. All of it is one deed,
@@ -41,8 +42,9 @@ public final class OpenSac {
     /** Why a brood cannot be opened. */
     public static Optional<String> against(BroodRecord record) {
         return record.ledger().opened() > 0
-                ? Optional.of(
-                        record.brood().code() + " is opened already. More that turned up is written in the round.")
+                ? Optional.of(Texts.say(
+                        "{0} is opened already. More that turned up is written in the round.",
+                        record.brood().code()))
                 : Optional.empty();
     }
 
@@ -89,7 +91,8 @@ public final class OpenSac {
         refuse(against(opening, shelf, standing));
         opening.trays().forEach(tray -> refuse(ShareTrays.againstTarget(standing, opening.brood(), "", tray.code())));
         opening.trays().forEach(tray -> refuse(ShareTrays.againstTarget(shelf, opening.brood(), "", tray.code())));
-        Deed.Summary summary = new Deed.Summary(ids.get(), opening.brood(), now, opening.brood() + " opened");
+        Deed.Summary summary =
+                new Deed.Summary(ids.get(), opening.brood(), now, Texts.say("{0} opened", opening.brood()));
         boolean isPulledNow = record.brood().pulled().isEmpty();
         List<PullNote> pulls = isPulledNow ? List.of(new PullNote(ids.get(), at)) : List.of();
         Deed.Content content =
@@ -191,8 +194,10 @@ public final class OpenSac {
         public Opening {
             Require.text("brood", brood);
             trays = List.copyOf(trays);
-            Require.that(trays.stream().map(SacTray::code).distinct().count() == trays.size(), "A tray stands twice.");
-            Require.that(!trays.isEmpty(), "Put at least one animal into a tray.");
+            Require.that(
+                    trays.stream().map(SacTray::code).distinct().count() == trays.size(),
+                    Texts.say("A tray stands twice."));
+            Require.that(!trays.isEmpty(), Texts.say("Put at least one animal into a tray."));
             EnumMap<Aside, Integer> some = new EnumMap<>(Aside.class);
             aside.forEach((what, count) -> {
                 if (Require.atLeast("aside", count, 0) > 0) {
@@ -213,7 +218,7 @@ public final class OpenSac {
                     some.put(stage, count);
                 }
             });
-            Require.that(!some.isEmpty(), "Tray " + code + " holds no animal.");
+            Require.that(!some.isEmpty(), Texts.say("Tray {0} holds no animal.", code));
             counts = some;
         }
     }

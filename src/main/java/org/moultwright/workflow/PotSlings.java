@@ -17,6 +17,7 @@ import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 
 /** Writes into the book how many animals really went into pots, one pot each, and how many did not live to. */
 public final class PotSlings {
@@ -94,8 +95,8 @@ public final class PotSlings {
                     .forEach(label -> pots.add(
                             new Pot(label.code(), outcome.tray(), potting.at(), label.line(), outcome.potSize())));
         }
-        Deed.Summary summary =
-                new Deed.Summary(ids.get(), potting.brood(), clock.instant(), potting.potted() + " potted");
+        Deed.Summary summary = new Deed.Summary(
+                ids.get(), potting.brood(), clock.instant(), Texts.say("{0} potted", potting.potted()));
         book.keep(
                 new Deed(summary, Optional.empty(), new Deed.Content(entries, List.of(), List.of(), List.of(), pots)));
         return summary;

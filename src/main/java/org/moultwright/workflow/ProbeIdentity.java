@@ -3,6 +3,7 @@ package org.moultwright.workflow;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.moultwright.language.Texts;
 
 /**
  * Which probe it is, whatever port it is plugged into: the sensor itself if it tells a number no other has, else
@@ -53,9 +54,10 @@ public record ProbeIdentity(String sensor, String adapter, String address) {
     /** In words, to be kept and read again. */
     public String words() {
         if (!sensor.isEmpty()) {
-            return "sensor " + sensor;
+            return Texts.say("sensor {0}", sensor);
         }
-        return ((adapter.isEmpty() ? "" : "adapter " + adapter) + (address.isEmpty() ? "" : " address " + address))
+        return ((adapter.isEmpty() ? "" : Texts.say("adapter {0}", adapter))
+                        + (address.isEmpty() ? "" : Texts.say(" address {0}", address)))
                 .strip();
     }
 }

@@ -12,6 +12,7 @@ import org.moultwright.domain.ContainerKind;
 import org.moultwright.domain.ContainerMove;
 import org.moultwright.domain.PullNote;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 
 /** Writes down that a sac was taken from its mother. A deed, undone like any other. */
 public final class PullSac {
@@ -29,14 +30,14 @@ public final class PullSac {
     public static Optional<String> against(BroodRecord record, Instant at, Instant now) {
         Brood brood = record.brood();
         if (record.ledger().opened() > 0) {
-            return Optional.of(brood.code() + " is opened already.");
+            return Optional.of(Texts.say("{0} is opened already.", brood.code()));
         }
         if (at.isAfter(now)) {
-            return Optional.of("That day is yet to come. Write it down then.");
+            return Optional.of(Texts.say("That day is yet to come. Write it down then."));
         }
         return brood.laid()
                 .filter(laid -> at.isBefore(laid.earliest()))
-                .map(laid -> "That is before the sac was laid.");
+                .map(laid -> Texts.say("That is before the sac was laid."));
     }
 
     /**
@@ -47,13 +48,15 @@ public final class PullSac {
      */
     public Deed.Summary pull(String brood, Instant at, Optional<String> inside) {
         BroodRecord record = book.find(brood)
-                .orElseThrow(() -> new IllegalArgumentException("There is no brood " + brood + " in the book."));
+                .orElseThrow(
+                        () -> new IllegalArgumentException(Texts.say("There is no brood {0} in the book.", brood)));
         against(record, at, clock.instant()).ifPresent(problem -> Require.that(false, problem));
         List<ContainerMove> moves = inside.stream()
                 .map(around -> new ContainerMove(
                         brood, ContainerKind.HAMMOCK, Optional.of(new ContainerMove.Place(Optional.of(around))), at))
                 .toList();
-        Deed.Summary summary = new Deed.Summary(ids.get(), brood, clock.instant(), brood + " taken from its mother");
+        Deed.Summary summary =
+                new Deed.Summary(ids.get(), brood, clock.instant(), Texts.say("{0} taken from its mother", brood));
         SacWriting writing = new SacWriting(Optional.empty(), List.of(new PullNote(ids.get(), at)), List.of());
         book.keep(
                 new Deed(summary, Optional.empty(), Deed.Content.ofMoves(moves).withSac(writing)));

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.moultwright.language.Texts;
 
 /**
  * How a file of readings is understood.
@@ -32,13 +33,14 @@ public record ReadingMapping(
         boolean isOneTime = wholeTimes == 1 && dateColumns == 0 && timeColumns == 0;
         boolean isOfTwo = wholeTimes == 0 && dateColumns == 1 && timeColumns == 1;
         if (!isOneTime && !isOfTwo) {
-            return Optional.of("Say which one column holds the time, or which two hold the date and the time of day.");
+            return Optional.of(
+                    Texts.say("Say which one column holds the time, or which two hold the date and the time of day."));
         }
         if (columns.stream().filter(ColumnMeaning::isTemperature).count() != 1) {
-            return Optional.of("Say which one column holds the temperature.");
+            return Optional.of(Texts.say("Say which one column holds the temperature."));
         }
         return Collections.frequency(columns, ColumnMeaning.HUMIDITY) > 1
-                ? Optional.of("Only one column can hold the humidity.")
+                ? Optional.of(Texts.say("Only one column can hold the humidity."))
                 : Optional.empty();
     }
 

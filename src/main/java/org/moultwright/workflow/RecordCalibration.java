@@ -14,6 +14,7 @@ import org.moultwright.domain.CalibrationMethod;
 import org.moultwright.domain.CalibrationPoint;
 import org.moultwright.domain.Correction;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 
 /** Writes down what was found out about a probe's error. Undone like any other deed. */
 public final class RecordCalibration {
@@ -82,8 +83,8 @@ public final class RecordCalibration {
 
     /** Keeps a draft; it is on disk when this returns. */
     public Deed.Summary save(Calibration draft) {
-        Deed.Summary summary =
-                new Deed.Summary(ids.get(), Optional.empty(), clock.instant(), draft.probe() + " calibrated");
+        Deed.Summary summary = new Deed.Summary(
+                ids.get(), Optional.empty(), clock.instant(), Texts.say("{0} calibrated", draft.probe()));
         book.keep(new Deed(summary, Optional.empty(), Deed.Content.ofRoom(List.of(draft), List.of())));
         return summary;
     }

@@ -20,6 +20,7 @@ import org.moultwright.domain.Look;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 
 /** Writes one tray's sheet into the book: the look itself, what was taken out, what the balance asks for. */
 public final class RecordRound {
@@ -52,12 +53,13 @@ public final class RecordRound {
         Balance balance = balance(record.ledger(), sheet);
         Require.that(
                 balance.holds() || answer.isPresent(),
-                balance.unexplained() + " animals of tray '" + sheet.tray() + "' are unexplained");
+                Texts.say("{0} animals of tray '{1}", balance.unexplained(), sheet.tray()) + "' are unexplained");
         List<LedgerEntry> entries = new ArrayList<>();
         answer.filter(given -> !balance.holds())
                 .ifPresent(given -> entries.add(explanation(sheet, record, balance.unexplained(), given)));
         sheet.losses().forEach(loss -> entries.add(taken(sheet, loss)));
-        Deed.Summary summary = new Deed.Summary(ids.get(), sheet.brood(), clock.instant(), sheet.tray() + " looked at");
+        Deed.Summary summary =
+                new Deed.Summary(ids.get(), sheet.brood(), clock.instant(), Texts.say("{0} looked at", sheet.tray()));
         book.keep(new Deed(
                 summary,
                 Optional.empty(),

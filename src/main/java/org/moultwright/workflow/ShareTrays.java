@@ -18,6 +18,7 @@ import org.moultwright.domain.ContainerMove.Place;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 
 /**
  * Moves animals between trays of one brood: some of them to another tray or a new one, or all of a tray into another.
@@ -46,7 +47,7 @@ public final class ShareTrays {
         public Part {
             EnumMap<Stage, Integer> some = new EnumMap<>(Stage.class);
             counts.forEach((stage, count) -> {
-                Require.that(count >= 0, "A count is 0 or more.");
+                Require.that(count >= 0, Texts.say("A count is 0 or more."));
                 if (count > 0) {
                     some.put(stage, count);
                 }
@@ -63,14 +64,14 @@ public final class ShareTrays {
     public static Optional<String> against(ShelfAt shelf, Part part) {
         int there = alive(shelf, part.from(), part.brood());
         if (part.total() == 0) {
-            return Optional.of("Say how many of which stage.");
+            return Optional.of(Texts.say("Say how many of which stage."));
         }
         if (part.total() > there) {
-            return Optional.of(
-                    "%s holds %s; %d cannot leave it.".formatted(part.from(), ShelfRules.animals(there), part.total()));
+            return Optional.of(Texts.say(
+                    "{0} holds {1}; {2} cannot leave it.", part.from(), ShelfRules.animals(there), part.total()));
         }
         if (part.why().equals(Cause.ISOLATED) && part.note().isBlank()) {
-            return Optional.of("Say why, such as: failed moult.");
+            return Optional.of(Texts.say("Say why, such as: failed moult."));
         }
         return againstTarget(shelf, part.brood(), part.from(), part.to());
     }
@@ -78,20 +79,22 @@ public final class ShareTrays {
     /** Why a brood's animals cannot go from one tray into another; a tray that is not there yet is made. */
     public static Optional<String> againstTarget(ShelfAt shelf, String brood, String from, String to) {
         if (to.equals(from)) {
-            return Optional.of("They are in " + from + " already. Choose another tray.");
+            return Optional.of(Texts.say("They are in {0} already. Choose another tray.", from));
         }
         Optional<Standing> target = shelf.find(to);
         if (target.isEmpty()) {
             return ShelfRules.againstCode(shelf, to);
         }
         if (!target.get().kind().holdsBrood()) {
-            return Optional.of(to + " is a " + target.get().kind().key() + ", not a tray.");
+            return Optional.of(Texts.say(
+                    "{0} is a {1}, not a tray.", to, target.get().kind().word()));
         }
         return target.get().occupants().stream()
                 .filter(others -> !others.brood().equals(brood))
                 .findFirst()
-                .map(others -> to + " holds animals of " + others.brood()
-                        + ". Broods stay apart, or nobody can tell them from each other.");
+                .map(others -> Texts.say(
+                        "{0} holds animals of {1}. Broods stay apart, or nobody can tell them from each other.",
+                        to, others.brood()));
     }
 
     /** Takes a part of a tray to another, which is stood beside it where it is new; on disk when this returns. */
@@ -104,10 +107,10 @@ public final class ShareTrays {
                 .forEach((stage, count) ->
                         entries.add(entry(now, part.from(), part.to(), stage, count, part.why(), part.note())));
         List<ContainerMove> moves = shelf.find(part.to()).isPresent() ? List.of() : List.of(beside(shelf, part, now));
-        String verb = part.why().equals(Cause.ISOLATED) ? "isolated in" : "moved to";
+        String verb = part.why().equals(Cause.ISOLATED) ? Texts.say("isolated in") : Texts.say("moved to");
         return keep(
                 part.brood(),
-                "%d of %s %s %s".formatted(part.total(), part.from(), verb, part.to()),
+                Texts.say("{0} of {1} {2} {3}", part.total(), part.from(), verb, part.to()),
                 Deed.Content.ofEntries(entries).withMoves(moves));
     }
 
@@ -120,15 +123,17 @@ public final class ShareTrays {
         Instant now = clock.instant();
         ShelfAt shelf = ShelfAt.of(book, book.shelf(), now);
         Require.that(
-                shelf.find(into).isPresent(), "There is no '" + into + "' on the shelf. Choose one from the list.");
+                shelf.find(into).isPresent(),
+                Texts.say("There is no '{0}' on the shelf. Choose one from the list.", into));
         refuse(againstTarget(shelf, brood, from, into));
-        Standing source = shelf.find(from).orElseThrow(() -> new IllegalArgumentException("There is no " + from + "."));
+        Standing source =
+                shelf.find(from).orElseThrow(() -> new IllegalArgumentException(Texts.say("There is no {0}.", from)));
         Map<Stage, Integer> stages = source.occupants().stream()
                 .filter(occupants -> occupants.brood().equals(brood))
                 .findFirst()
                 .map(occupants -> wholly(occupants, record(brood)))
                 .orElse(Map.of());
-        Require.that(!stages.isEmpty(), from + " holds no animals of " + brood + ".");
+        Require.that(!stages.isEmpty(), Texts.say("{0} holds no animals of {1}.", from, brood));
         List<LedgerEntry> entries = new ArrayList<>();
         stages.forEach((stage, count) -> entries.add(entry(now, from, into, stage, count, Cause.MOVED, "")));
         boolean leaves =
@@ -137,7 +142,7 @@ public final class ShareTrays {
                 leaves ? List.of(new ContainerMove(from, source.kind(), Optional.empty(), now)) : List.of();
         return keep(
                 brood,
-                from + " joined with " + into,
+                Texts.say("{0} joined with {1}", from, into),
                 Deed.Content.ofEntries(entries).withMoves(moves));
     }
 
@@ -179,7 +184,8 @@ public final class ShareTrays {
 
     private BroodRecord record(String brood) {
         return book.find(brood)
-                .orElseThrow(() -> new IllegalArgumentException("There is no brood " + brood + " in the book."));
+                .orElseThrow(
+                        () -> new IllegalArgumentException(Texts.say("There is no brood {0} in the book.", brood)));
     }
 
     private LedgerEntry entry(Instant at, String from, String to, Stage stage, int count, Cause cause, String note) {

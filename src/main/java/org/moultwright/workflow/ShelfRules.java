@@ -10,6 +10,7 @@ import org.moultwright.domain.ContainerKind;
 import org.moultwright.domain.ContainerMove;
 import org.moultwright.domain.Shelf;
 import org.moultwright.domain.Stay;
+import org.moultwright.language.Texts;
 
 /** What may stand where: each rule answers with the sentence that says why not, or with nothing. */
 public final class ShelfRules {
@@ -20,15 +21,16 @@ public final class ShelfRules {
     /** Why a new container cannot have this code. */
     public static Optional<String> againstCode(ShelfAt shelf, String code) {
         if (code.isBlank()) {
-            return Optional.of("Give it a code, such as box 3 or A4.");
+            return Optional.of(Texts.say("Give it a code, such as box 3 or A4."));
         }
         if (code.length() > LONGEST_CODE || !code.equals(code.strip())) {
-            return Optional.of("A code has at most " + LONGEST_CODE + " characters.");
+            return Optional.of(Texts.say("A code has at most {0} characters.", LONGEST_CODE));
         }
         if (!Account.fromCode(code).isTray()) {
-            return Optional.of("'" + code + "' names something else in the ledger. Choose another code.");
+            return Optional.of(Texts.say("'{0}' names something else in the ledger. Choose another code.", code));
         }
-        return shelf.find(code).map(there -> "There is a " + code + " on the shelf already. Choose another code.");
+        return shelf.find(code)
+                .map(there -> Texts.say("There is a {0} on the shelf already. Choose another code.", code));
     }
 
     /**
@@ -45,23 +47,24 @@ public final class ShelfRules {
         String around = inside.get();
         Optional<Standing> place = shelf.find(around);
         if (place.isEmpty()) {
-            return Optional.of("There is no '" + around + "' on the shelf then. Choose one from the list.");
+            return Optional.of(Texts.say("There is no '{0}' on the shelf then. Choose one from the list.", around));
         }
         if (around.equals(code)) {
-            return Optional.of(code + " cannot stand inside itself.");
+            return Optional.of(Texts.say("{0} cannot stand inside itself.", code));
         }
         if (kind == ContainerKind.ROOM) {
-            return Optional.of("A room stands in nothing.");
+            return Optional.of(Texts.say("A room stands in nothing."));
         }
         if (place.get().kind().holdsBrood()) {
-            return Optional.of(around + " is a " + place.get().kind().key()
-                    + "; nothing stands inside one. Choose a box," + " an incubator, a rack or a room.");
+            return Optional.of(Texts.say(
+                    "{0} is a {1}; nothing stands inside one. Choose a box, an incubator, a rack or a room.",
+                    around, place.get().kind().word()));
         }
         boolean isCircle = shelf.find(code)
                 .filter(moved -> moved.contents().stream().anyMatch(inner -> holds(inner, around)))
                 .isPresent();
         return isCircle
-                ? Optional.of(around + " stands inside " + code + ", so " + code + " cannot go into it.")
+                ? Optional.of(Texts.say("{0} stands inside {1}, so {1} cannot go into it.", around, code))
                 : Optional.empty();
     }
 
@@ -74,25 +77,26 @@ public final class ShelfRules {
                 .filter(instant -> !instant.isBefore(move.at()))
                 .filter(instant -> isInCircle(moved, move.container(), instant))
                 .findFirst()
-                .map(instant -> move.container() + " would come to stand inside itself, as things were moved later."
-                        + " Choose a later time.");
+                .map(instant -> Texts.say(
+                        "{0} would come to stand inside itself, as things were moved later. Choose a later time.",
+                        move.container()));
     }
 
     /** Why a container cannot be put away: it has to be empty. */
     public static Optional<String> againstPuttingAway(Standing standing) {
         if (standing.alive() > 0) {
-            return Optional.of(
-                    "%s still holds %s. Move or pot them first.".formatted(standing.code(), animals(standing.alive())));
+            return Optional.of(Texts.say(
+                    "{0} still holds {1}. Move or pot them first.", standing.code(), animals(standing.alive())));
         }
         if (!standing.contents().isEmpty()) {
             String codes = standing.contents().stream().map(Standing::code).collect(Collectors.joining(", "));
-            return Optional.of("%s still holds %s. Move what is in it first.".formatted(standing.code(), codes));
+            return Optional.of(Texts.say("{0} still holds {1}. Move what is in it first.", standing.code(), codes));
         }
         return Optional.empty();
     }
 
     static String animals(int count) {
-        return count == 1 ? "1 animal" : count + " animals";
+        return Texts.count(count, "1 animal", "{0} animals", count);
     }
 
     private static boolean holds(Standing standing, String code) {

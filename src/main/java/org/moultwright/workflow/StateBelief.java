@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import org.moultwright.domain.BeliefNote;
 import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.Timing;
+import org.moultwright.language.Texts;
 
 /** Writes down what a keeper believes of a brood's timing, and which broods are to teach. Undone like any deed. */
 public final class StateBelief {
@@ -30,18 +31,20 @@ public final class StateBelief {
         BeliefNote note = new BeliefNote(ids.get(), clock.instant(), timing);
         return keep(
                 brood,
-                timing.isPresent() ? brood + ": timing believed" : brood + ": no timing believed",
+                timing.isPresent()
+                        ? Texts.say("{0}: timing believed", brood)
+                        : Texts.say("{0}: no timing believed", brood),
                 Deed.Content.ofBeliefs(List.of(note), List.of()));
     }
 
     /** Keeps that nothing is to be learned from a completed brood, with the reason, possibly empty. */
     public Deed.Summary leaveOut(String brood, String reason) {
-        return keep(brood, brood + " left out of learning", lesson(brood, true, reason));
+        return keep(brood, Texts.say("{0} left out of learning", brood), lesson(brood, true, reason));
     }
 
     /** Keeps that a completed brood teaches again. */
     public Deed.Summary learnAgain(String brood) {
-        return keep(brood, brood + " learned from again", lesson(brood, false, ""));
+        return keep(brood, Texts.say("{0} learned from again", brood), lesson(brood, false, ""));
     }
 
     private Deed.Content lesson(String brood, boolean isLeftOut, String reason) {

@@ -14,6 +14,7 @@ import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Span;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Progress;
 
 /**
@@ -53,7 +54,7 @@ public final class TakeInReadings {
                 .filter(stay -> !stay.container().equals(container) && overlaps(stay.span(), first, last))
                 .findFirst()
                 .map(stay ->
-                        "Probe %s stood in %s then. Give this one another code.".formatted(probe, stay.container()));
+                        Texts.say("Probe {0} stood in {1} then. Give this one another code.", probe, stay.container()));
     }
 
     /**
@@ -81,7 +82,7 @@ public final class TakeInReadings {
                 row.reading().ifPresent(reading -> sink.accept(probe, reading));
                 if (tally.rows % REPORT_EVERY == 0) {
                     progress.requireGoingOn();
-                    progress.report(share, tally.good + " readings so far");
+                    progress.report(share, Texts.say("{0} readings so far", tally.good));
                 }
             });
             progress.requireGoingOn();
@@ -97,8 +98,9 @@ public final class TakeInReadings {
     private static void requireSense(Path file, Tally tally) {
         if (tally.good == 0 || tally.bad > tally.good) {
             throw new NotUnderstood(
-                    "Of '%s' %d rows are readings and %d are not. Nothing was taken in."
-                            .formatted(file.getFileName(), tally.good, tally.bad),
+                    Texts.say(
+                            "Of '{0}' {1} rows are readings and {2} are not. Nothing was taken in.",
+                            file.getFileName(), tally.good, tally.bad),
                     tally.listed);
         }
     }

@@ -19,6 +19,7 @@ import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.PotEvent.What;
 import org.moultwright.domain.PotLife;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 
 /**
  * Writes down what happened to the animals of many pots at one go, whatever their broods: one deed, undone whole. Deaths
@@ -59,8 +60,8 @@ public final class TendPots {
      */
     public Tended tend(Collection<Chosen> chosen, What what, Instant at, String note) {
         Instant now = clock.instant();
-        Require.that(!chosen.isEmpty(), "Choose a pot first.");
-        Require.that(!at.isAfter(now), "That day is yet to come. Choose today or an earlier one.");
+        Require.that(!chosen.isEmpty(), Texts.say("Choose a pot first."));
+        Require.that(!at.isAfter(now), Texts.say("That day is yet to come. Choose today or an earlier one."));
         Map<String, List<String>> byBrood = new LinkedHashMap<>();
         chosen.stream()
                 .distinct()
@@ -72,7 +73,7 @@ public final class TendPots {
         List<PotEvent> events =
                 changes.stream().flatMap(one -> one.events().stream()).toList();
         int asked = byBrood.values().stream().mapToInt(List::size).sum();
-        Require.that(!events.isEmpty(), "Nothing to write down: what you chose is dead or handed over.");
+        Require.that(!events.isEmpty(), Texts.say("Nothing to write down: what you chose is dead or handed over."));
         Deed.Summary summary = new Deed.Summary(ids.get(), Optional.empty(), now, words(events, what));
         book.keep(new Deed(summary, Optional.empty(), Deed.Content.ofPots(changes)));
         return new Tended(summary, events, asked - events.size());
@@ -80,13 +81,15 @@ public final class TendPots {
 
     private PotChanges changes(String brood, List<String> codes, What what, Instant at, String note) {
         BroodRecord record = book.find(brood)
-                .orElseThrow(() -> new IllegalArgumentException("There is no brood " + brood + " in the book."));
+                .orElseThrow(
+                        () -> new IllegalArgumentException(Texts.say("There is no brood {0} in the book.", brood)));
         Map<String, PotLife> lives = new HashMap<>();
         PotLife.of(record).forEach(life -> lives.put(life.pot().code(), life));
         List<PotEvent> events = new ArrayList<>();
         for (String code : codes) {
             PotLife life = Optional.ofNullable(lives.get(code))
-                    .orElseThrow(() -> new IllegalArgumentException("There is no pot " + code + " in the register."));
+                    .orElseThrow(() ->
+                            new IllegalArgumentException(Texts.say("There is no pot {0} in the register.", code)));
             if (life.isAlive()) {
                 requirePossible(life, what, at);
                 events.add(new PotEvent(ids.get(), at, code, what, note));
@@ -98,11 +101,12 @@ public final class TendPots {
     private static void requirePossible(PotLife life, What what, Instant at) {
         String code = life.pot().code();
         Require.that(
-                !at.isBefore(life.pot().potted()), code + " was not in its pot yet on that day. Choose a later one.");
+                !at.isBefore(life.pot().potted()),
+                Texts.say("{0} was not in its pot yet on that day. Choose a later one.", code));
         boolean livedOn = life.events().stream().anyMatch(event -> event.at().isAfter(at));
         Require.that(
                 !what.isLast() || !livedOn,
-                code + " was still fed or seen to moult after that day. Choose a later one.");
+                Texts.say("{0} was still fed or seen to moult after that day. Choose a later one.", code));
     }
 
     private List<LedgerEntry> entries(BroodRecord record, int animals, What what, Instant at, String note) {
@@ -113,8 +117,9 @@ public final class TendPots {
                 record.ledger().balance(Account.POTTED), record.ledger().at(at).balance(Account.POTTED));
         Require.that(
                 animals <= potted,
-                "The ledger of %s holds %d in pots then, so %d cannot leave them. See its entries on Broods."
-                        .formatted(record.brood().code(), potted, animals));
+                Texts.say(
+                        "The ledger of {0} holds {1} in pots then, so {2} cannot leave them. See its entries on Broods.",
+                        record.brood().code(), potted, animals));
         return List.of(new LedgerEntry(
                 ids.get(),
                 at,
@@ -130,11 +135,11 @@ public final class TendPots {
     private static String words(List<PotEvent> events, What what) {
         String done =
                 switch (what) {
-                    case FED -> "fed";
-                    case MOULTED -> "moulted";
-                    case DIED -> "dead";
-                    case HANDED_OVER -> "handed over";
+                    case FED -> Texts.say("fed");
+                    case MOULTED -> Texts.say("moulted");
+                    case DIED -> Texts.say("dead");
+                    case HANDED_OVER -> Texts.say("handed over");
                 };
-        return events.size() == 1 ? events.get(0).pot() + " " + done : events.size() + " pots " + done;
+        return events.size() == 1 ? events.get(0).pot() + " " + done : Texts.say("{0} pots {1}", events.size(), done);
     }
 }

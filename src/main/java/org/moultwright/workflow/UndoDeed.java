@@ -12,6 +12,7 @@ import org.moultwright.domain.ContainerMove;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 
 /**
  * Takes back what the keeper last wrote down.
@@ -59,13 +60,13 @@ public final class UndoDeed {
      *     sentence that says on what
      */
     public Deed.Summary undo(UUID id) {
-        Deed deed = book.deed(id).orElseThrow(() -> new IllegalArgumentException("It is not in the book."));
+        Deed deed = book.deed(id).orElseThrow(() -> new IllegalArgumentException(Texts.say("It is not in the book.")));
         requireNothingRestsOn(deed);
         try {
             book.keep(undoing(deed));
         } catch (IllegalArgumentException fault) {
             throw new IllegalArgumentException(
-                    "What was written later rests on it: %s. Take that back first.".formatted(fault.getMessage()),
+                    Texts.say("What was written later rests on it: {0}. Take that back first.", fault.getMessage()),
                     fault);
         }
         return deed.summary();
@@ -92,7 +93,7 @@ public final class UndoDeed {
                             && book.deed(later.id())
                                     .filter(other -> movesAny(other, moved) || tellsOfAny(other, pots))
                                     .isEmpty(),
-                    "'" + later.words() + "' was written later and rests on it. Take that back first.");
+                    Texts.say("'{0}' was written later and rests on it. Take that back first.", later.words()));
         }
     }
 
@@ -116,7 +117,7 @@ public final class UndoDeed {
                 ids.get(),
                 deed.summary().brood(),
                 clock.instant(),
-                "Undone: " + deed.summary().words());
+                Texts.say("Undone: {0}", deed.summary().words()));
         List<PotChanges> pots = deed.content().potChanges().stream()
                 .map(changes -> changes.reversal(ids))
                 .toList();

@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
@@ -14,6 +13,8 @@ import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Span;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 
 /** Writes down what a keeper without a wire knows of the climate: each a deed of the room, undone like any other. */
 public final class WriteClimate {
@@ -37,12 +38,11 @@ public final class WriteClimate {
     public Deed.Summary keep(Extremes extremes) {
         requireNotAhead(extremes.to());
         return keep(
-                String.format(
-                        Locale.ROOT,
-                        "%s, %.1f to %.1f °C written down",
+                Texts.say(
+                        "{0}, {1} to {2} written down",
                         extremes.container(),
-                        extremes.lowestCelsius(),
-                        extremes.highestCelsius()),
+                        Degrees.number(extremes.lowestCelsius(), 1),
+                        Degrees.words(extremes.highestCelsius(), 1)),
                 new ClimateWriting(List.of(extremes), List.of(), List.of()));
     }
 
@@ -68,7 +68,7 @@ public final class WriteClimate {
         requireNotAhead(reading.takenAt());
         HandReading read = new HandReading(HandReading.probeIn(container), reading);
         return keep(
-                String.format(Locale.ROOT, "%s, %.1f °C written down", container, reading.temperatureCelsius()),
+                Texts.say("{0}, {1} written down", container, Degrees.words(reading.temperatureCelsius(), 1)),
                 new ClimateWriting(
                         List.of(),
                         List.of(read),

@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.ToolkitThread;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.theme.Appearance;
@@ -52,7 +53,7 @@ public final class OpenDesk implements AutoCloseable {
             Optional<Button> found = inside(workbench.view())
                     .filter(Button.class::isInstance)
                     .map(Button.class::cast)
-                    .filter(button -> button.getText().equals(words))
+                    .filter(button -> button.getText().equals(Texts.say(words)))
                     .findFirst();
             found.ifPresent(Button::fire);
             return found.isPresent();

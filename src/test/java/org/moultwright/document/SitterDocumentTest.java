@@ -89,7 +89,7 @@ class SitterDocumentTest {
         assertThat(new SitterDocument(sheet).bytes()).isEqualTo(new SitterDocument(sheet).bytes());
     }
 
-    private static void staysOnThePage(PrintedSheets printed, Paper paper) {
+    static void staysOnThePage(PrintedSheets printed, Paper paper) {
         Box ink = printed.ink(0, new Box(0, 0, paper.widthMillimetres(), paper.heightMillimetres()))
                 .orElseThrow();
         assertThat(ink.leftMillimetres()).isGreaterThan(MARGIN_MILLIMETRES);
@@ -98,17 +98,17 @@ class SitterDocumentTest {
         assertThat(ink.bottomMillimetres()).isLessThan(paper.heightMillimetres() - MARGIN_MILLIMETRES);
     }
 
-    private static PrintedSheets printed(SitterSheet sheet, String name) throws IOException {
+    static PrintedSheets printed(SitterSheet sheet, String name) throws IOException {
         Path pdf = Files.createDirectories(SHEETS).resolve("sitter-" + name + ".pdf");
         new PdfSitterSheets().save(sheet, pdf);
         return PrintedSheets.of(pdf, 100);
     }
 
-    private static String words(PrintedSheets printed) {
+    static String words(PrintedSheets printed) {
         return printed.text().replaceAll("\\s+", " ");
     }
 
-    private static List<Tray> trays(int count, IntFunction<String> expected) {
+    static List<Tray> trays(int count, IntFunction<String> expected) {
         return IntStream.range(0, count)
                 .mapToObj(tray -> new Tray(
                         "" + (char) ('A' + tray / 10) + (1 + tray % 10),
@@ -117,7 +117,7 @@ class SitterDocumentTest {
                 .toList();
     }
 
-    private static SitterSheet sheet(Paper paper, List<Tray> trays) {
+    static SitterSheet sheet(Paper paper, List<Tray> trays) {
         return new SitterSheet(
                 paper,
                 SitterWords.TITLE,

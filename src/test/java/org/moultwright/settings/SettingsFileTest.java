@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.label.Paper;
+import org.moultwright.language.TemperatureUnit;
 
 class SettingsFileTest {
     @TempDir
@@ -42,9 +43,11 @@ class SettingsFileTest {
                 .withPlans(new PlanSettings(9, 0, "+00 12 = 34", Paper.LETTER))
                 .withLabels(Map.of(Stage.INSTAR2, "Spiderling = free, größer"))
                 .withAlarms(Settings.DEFAULT.alarms().noticed(false))
+                .withPlace(new PlaceSettings("de", "en-US", Optional.of(TemperatureUnit.FAHRENHEIT)))
                 .withWalls(Map.of("box 1", ColdestWall.below(1.5, 1), "box 2", ColdestWall.measuredBy("P-3")));
         file().save(chosen);
         assertThat(file().load()).isEqualTo(new SettingsFile.Loaded(chosen, Optional.empty()));
+        assertThat(file().glance()).isEqualTo(chosen);
     }
 
     @ParameterizedTest

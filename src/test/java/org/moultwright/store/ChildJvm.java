@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Starts a main class of the tests in a Java machine of its own, quick to start. */
-final class ChildJvm {
+public final class ChildJvm {
     private ChildJvm() {}
 
-    static Process start(Class<?> main, String... arguments) throws IOException {
+    public static Process start(Class<?> main, String... arguments) throws IOException {
         List<String> command = new ArrayList<>(List.of(
                 ProcessHandle.current().info().command().orElse("java"),
                 "-Xshare:auto",

@@ -79,9 +79,15 @@ class EveryViewTest {
     @AfterAll
     static void close() {
         DESKS.values().forEach(OpenDesk::close);
+        DESKS.clear();
     }
 
     static Stream<View> views() {
+        return views(folder);
+    }
+
+    /** Every view; the rooms' stores are made in {@code stores}. */
+    static Stream<View> views(Path stores) {
         return Stream.concat(
                 Stream.of(
                         alone("round, counting", RoundPictures::counting),
@@ -121,24 +127,24 @@ class EveryViewTest {
                         alone("round, an alarm", () -> RoundPictures.under(new InventedWatch().tooWarm(true).model))),
                 Stream.concat(
                         Stream.of(DeskRoom.values())
-                                .flatMap(room -> SCREENS.stream().map(screen -> ofDesk(room, screen))),
-                        PAGES.stream().map(page -> ofDesk(DeskRoom.DEMO, page))));
+                                .flatMap(room -> SCREENS.stream().map(screen -> ofDesk(stores, room, screen))),
+                        PAGES.stream().map(page -> ofDesk(stores, DeskRoom.DEMO, page))));
     }
 
     private static View alone(String name, Supplier<Parent> content) {
         return new View(name, () -> new Worn(content.get(), new Appearance()));
     }
 
-    private static View ofDesk(DeskRoom room, String screen) {
+    private static View ofDesk(Path stores, DeskRoom room, String screen) {
         return new View(screen + ", " + room.key(), () -> {
-            OpenDesk desk = DESKS.computeIfAbsent(room, closed -> closed.open(folder));
+            OpenDesk desk = DESKS.computeIfAbsent(room, closed -> closed.open(stores));
             return new Worn(desk.show(screen), desk.appearance());
         });
     }
 
-    private static View ofDesk(DeskRoom room, Page page) {
+    private static View ofDesk(Path stores, DeskRoom room, Page page) {
         return new View(page.screen() + ", " + room.key() + ", " + page.button(), () -> {
-            OpenDesk desk = DESKS.computeIfAbsent(room, closed -> closed.open(folder));
+            OpenDesk desk = DESKS.computeIfAbsent(room, closed -> closed.open(stores));
             return new Worn(desk.show(page.screen(), page.button()), desk.appearance());
         });
     }
@@ -265,10 +271,10 @@ class EveryViewTest {
     }
 
     /** A view with its look. */
-    private record Worn(Parent content, Appearance appearance) {}
+    record Worn(Parent content, Appearance appearance) {}
 
     /** A view by name; its content is asked for on the test's thread. */
-    private record View(String name, Supplier<Worn> content) {
+    record View(String name, Supplier<Worn> content) {
         @Override
         public String toString() {
             return name;

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.moultwright.domain.AlarmEntry;
 import org.moultwright.domain.AlarmTurn;
+import org.moultwright.language.Texts;
 import org.moultwright.text.AlarmWords;
 
 /**

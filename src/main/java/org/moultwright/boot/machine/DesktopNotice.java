@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.moultwright.language.Texts;
 
 /** A notice in a corner of the screen, by the machine's own way: {@code notify-send} where it is, else the tray. */
 final class DesktopNotice {
@@ -38,7 +39,7 @@ final class DesktopNotice {
     }
 
     String way() {
-        return command.isPresent() ? COMMAND : "the tray of the desktop";
+        return command.isPresent() ? COMMAND : Texts.say("the tray of the desktop");
     }
 
     /** Shows a notice and does not wait until it is gone; whether there is a way to show one. */

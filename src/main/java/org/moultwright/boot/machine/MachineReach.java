@@ -1,12 +1,13 @@
 package org.moultwright.boot.machine;
 
 import org.moultwright.domain.AlarmEntry;
+import org.moultwright.language.Texts;
 import org.moultwright.text.AlarmWords;
 import org.moultwright.ui.alarm.AlarmReach;
 
 /** Tone and notices of this machine. */
 public final class MachineReach implements AlarmReach {
-    private static final String TITLE = "Moultwright: alarm";
+    private static final String TITLE = Texts.say("Moultwright: alarm");
 
     private final SoftTone tone = new SoftTone();
     private final DesktopNotice notice = DesktopNotice.ofMachine();
@@ -30,8 +31,9 @@ public final class MachineReach implements AlarmReach {
 
     @Override
     public String tryNotice() {
-        return notice.show(TITLE, "This is only a test.")
-                ? "Shown by %s. Look whether you see it.".formatted(notice.way())
-                : "This desktop shows no notices: there is no notify-send and no tray. The banner and the tone are all there is.";
+        return notice.show(TITLE, Texts.say("This is only a test."))
+                ? Texts.say("Shown by {0}. Look whether you see it.", notice.way())
+                : Texts.say("This desktop shows no notices: there is no notify-send and no tray. The banner and the "
+                        + "tone are all there is.");
     }
 }

@@ -1,13 +1,15 @@
 package org.moultwright.boot.machine;
 
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.moultwright.language.Texts;
 
 /** Two soft notes, the second higher. Silent where nothing can sound. */
 public final class SoftTone {
     static final Notes NOTES = new Notes(0.55, 587.33, 880);
 
     private static final String NO_SOUND =
-            "This machine has no sound that can be used: alarms are only seen. Plug in a speaker, or run a command at an alarm.";
+            Texts.say("This machine has no sound that can be used: alarms are only seen. Plug in a speaker, or "
+                    + "run a command at an alarm.");
 
     private final AtomicBoolean playing = new AtomicBoolean();
 
@@ -23,10 +25,10 @@ public final class SoftTone {
     /** Plays it once and waits until it has sounded; whether anything was played, in a sentence. */
     String tryOut() {
         if (!playing.compareAndSet(false, true)) {
-            return "It is being played at this moment.";
+            return Texts.say("It is being played at this moment.");
         }
         try {
-            return NOTES.play() ? "Played. If you heard nothing, look at the machine's volume." : NO_SOUND;
+            return NOTES.play() ? Texts.say("Played. If you heard nothing, look at the machine's volume.") : NO_SOUND;
         } finally {
             playing.set(false);
         }

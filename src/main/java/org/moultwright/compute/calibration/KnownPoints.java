@@ -1,5 +1,6 @@
 package org.moultwright.compute.calibration;
 
+import java.util.Locale;
 import org.moultwright.domain.CalibrationPoint;
 
 /** Points whose true value nature gives. */
@@ -29,6 +30,6 @@ public final class KnownPoints {
                 salt.sdPercent(celsius),
                 indicatedPercent,
                 indicatedSd,
-                "%s, %s at %.1f °C".formatted(SaturatedSalt.TABLE, salt.formula(), celsius));
+                String.format(Locale.ROOT, "%s, %s at %.1f °C", SaturatedSalt.TABLE, salt.formula(), celsius));
     }
 }

@@ -10,6 +10,7 @@ import org.moultwright.device.profile.LineProfile;
 import org.moultwright.device.profile.Origin;
 import org.moultwright.device.quality.ReadingJudge;
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.LinkState;
 import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ProbeListener;
@@ -113,7 +114,7 @@ public final class Ear implements WireListener {
         if (isSecond) {
             throw new DeviceException(
                     DeviceException.Reason.STRANGER,
-                    "Another sensor speaks there: %s; wanted is %s.".formatted(origin.mark(), identity.words()));
+                    Texts.say("Another sensor speaks there: {0}; wanted is {1}.", origin.mark(), identity.words()));
         }
     }
 

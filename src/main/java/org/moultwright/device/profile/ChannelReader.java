@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 
 /** Reads a channel as a profile declares it. */
 final class ChannelReader {
@@ -45,7 +46,8 @@ final class ChannelReader {
         for (String part : parts) {
             String[] clause = part.split(" ", 2);
             Require.that(
-                    CLAUSES.contains(clause[0]), "'%s' is not understood; write it like: %s".formatted(part, EXAMPLE));
+                    CLAUSES.contains(clause[0]),
+                    Texts.say("'{0}' is not understood; write it like: {1}", part, EXAMPLE));
             clauses.put(clause[0], clause.length == 2 ? clause[1] : "");
         }
         return clauses;

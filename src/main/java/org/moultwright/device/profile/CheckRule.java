@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.moultwright.device.check.Checksum;
 import org.moultwright.device.check.Hex;
+import org.moultwright.language.Texts;
 
 /**
  * A check value in a record.
@@ -23,12 +24,10 @@ record CheckRule(Checksum checksum, boolean hex, String over, Optional<String> i
     static CheckRule of(String declared) {
         Matcher words = Words.matched(WORDS, declared, EXAMPLE);
         Checksum checksum = Checksum.fromKey(words.group(1))
-                .orElseThrow(() -> new IllegalArgumentException("checksum is '%s' but must be one of %s"
-                        .formatted(
-                                words.group(1),
-                                Arrays.stream(Checksum.values())
-                                        .map(Checksum::key)
-                                        .toList())));
+                .orElseThrow(() -> new IllegalArgumentException(Texts.say(
+                        "checksum is '{0}' but must be one of {1}",
+                        words.group(1),
+                        Arrays.stream(Checksum.values()).map(Checksum::key).toList())));
         return new CheckRule(
                 checksum, words.group(2).equals("hex"), words.group(3), Optional.ofNullable(words.group(4)));
     }

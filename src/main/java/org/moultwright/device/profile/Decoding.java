@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Optional;
 import org.moultwright.device.check.Hex;
+import org.moultwright.language.Texts;
 
 /** What is made of a record before patterns look at it. */
 enum Decoding {
@@ -45,7 +46,7 @@ enum Decoding {
                 .filter(decoding -> decoding.key.equals(key))
                 .findFirst()
                 .orElseThrow(() ->
-                        new IllegalArgumentException("decode is '%s' but must be text, json or hex".formatted(key)));
+                        new IllegalArgumentException(Texts.say("decode is '{0}' but must be text, json or hex", key)));
     }
 
     /** A record as it is kept, from its bytes as ISO-8859-1. */

@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.device.check.Hex;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 
 /** How the text of a group stands for a number. */
 @FunctionalInterface
@@ -27,12 +28,14 @@ interface Encoding {
         Matcher binary = Binary.WORDS.matcher(words);
         Require.that(
                 binary.matches() && Binary.ORDERS.contains(order(binary.group(2))),
-                "as '%s' but must be decimal, u8, s8, or u16, s16, u32, s32, f32 with an order of bytes such as AB or CDAB"
-                        .formatted(words));
+                Texts.say(
+                        "as '{0}' but must be decimal, u8, s8, or u16, s16, u32, s32, f32 with an order of bytes "
+                                + "such as AB or CDAB",
+                        words));
         Binary encoding = new Binary(binary.group(1), order(binary.group(2)));
         Require.that(
                 encoding.bits() == encoding.order().length() * 8,
-                "as '%s' but the order must name %d bytes".formatted(words, encoding.bits() / 8));
+                Texts.say("as '{0}' but the order must name {1} bytes", words, encoding.bits() / 8));
         return encoding;
     }
 

@@ -1,6 +1,7 @@
 package org.moultwright.device.profile;
 
 import java.util.Arrays;
+import org.moultwright.language.Texts;
 
 /** Why what a line says is no measurement. */
 public enum FaultCause {
@@ -35,9 +36,8 @@ public enum FaultCause {
         return Arrays.stream(values())
                 .filter(cause -> cause.key.equals(key))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("'%s' is no cause of a fault; they are %s"
-                        .formatted(
-                                key,
-                                Arrays.stream(values()).map(FaultCause::key).toList())));
+                .orElseThrow(() -> new IllegalArgumentException(Texts.say(
+                        "'{0}' is no cause of a fault; they are {1}",
+                        key, Arrays.stream(values()).map(FaultCause::key).toList())));
     }
 }

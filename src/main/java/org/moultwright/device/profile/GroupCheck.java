@@ -2,6 +2,7 @@ package org.moultwright.device.profile;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import org.moultwright.language.Texts;
 
 /**
  * Sees that the groups a profile's values are taken from are in its patterns. A misspelt one would never be
@@ -16,10 +17,10 @@ final class GroupCheck {
 
     void check(List<Pattern> records, ProfileFile.Values values) {
         if (records.isEmpty()) {
-            text.problem(0, "there is no 'record: ' pattern");
+            text.problem(0, Texts.say("there is no 'record: ' pattern"));
         }
         if (!records.stream().allMatch(record -> Groups.has(record, Channel.TEMPERATURE))) {
-            text.problem(0, "a 'record: ' pattern has no group (?<temperature>...)");
+            text.problem(0, Texts.say("a 'record: ' pattern has no group (?<temperature>...)"));
         }
         values.humidity().ifPresent(channel -> mustHave(records, channel.name()));
         for (CheckRule rule : values.checks()) {
@@ -30,7 +31,7 @@ final class GroupCheck {
 
     private void mustHave(List<Pattern> records, String group) {
         if (records.stream().noneMatch(record -> Groups.has(record, group))) {
-            text.problem(0, "no 'record: ' pattern has a group (?<%s>...)".formatted(group));
+            text.problem(0, Texts.say("no 'record: ' pattern has a group (?<{0}>...)", group));
         }
     }
 }

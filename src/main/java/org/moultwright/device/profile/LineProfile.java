@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.moultwright.device.line.Framer;
 import org.moultwright.device.line.Line;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.ProfileProblem;
 
 /**
@@ -121,6 +122,6 @@ public final class LineProfile {
                 ? Optional.empty()
                 : Optional.of(new ProfileProblem(
                         test.lineNumber(),
-                        "\"%s\" is read as %s but must be %s".formatted(test.line(), told.words(), test.wanted())));
+                        Texts.say("\"{0}\" is read as {1} but must be {2}", test.line(), told.words(), test.wanted())));
     }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 
 /** What the names in a profile stand for: pieces of patterns, and the values of its settings. */
 final class Names {
@@ -31,7 +32,8 @@ final class Names {
         List<String> known = settings.stream().map(Setting::name).toList();
         chosen.keySet()
                 .forEach(name -> Require.that(
-                        known.contains(name), "'%s' is no setting of this profile; it has %s".formatted(name, known)));
+                        known.contains(name),
+                        Texts.say("'{0}' is no setting of this profile; it has {1}", name, known)));
         for (Setting setting : settings) {
             String value = setting.allowed(chosen.getOrDefault(setting.name(), setting.usual()));
             meanings.put("{" + setting.name() + "}", value);

@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 
 /** Reads the patterns of a profile's text. */
 final class PatternReader {
@@ -44,14 +45,16 @@ final class PatternReader {
         String meant = names.in(value);
         Require.that(
                 meant.length() <= LONGEST,
-                "the pattern is %d characters long with its names put in but may be %d"
-                        .formatted(meant.length(), LONGEST));
+                Texts.say(
+                        "the pattern is {0} characters long with its names put in but may be {1}",
+                        meant.length(), LONGEST));
         try {
             return Pattern.compile(meant, Pattern.CASE_INSENSITIVE);
         } catch (PatternSyntaxException e) {
             throw new IllegalArgumentException(
-                    "the pattern is not understood: %s, near character %d of %s"
-                            .formatted(e.getDescription(), e.getIndex() + 1, meant),
+                    Texts.say(
+                            "the pattern is not understood: {0}, near character {1} of {2}",
+                            e.getDescription(), e.getIndex() + 1, meant),
                     e);
         }
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.ProfileProblem;
 
 /**
@@ -35,16 +36,18 @@ record ProfileCheck(Optional<LineProfile> profile, Optional<String> code, String
         }
         List<ProfileProblem> all = new ArrayList<>(problems);
         all.add(new ProfileProblem(
-                0, "the code '%s' is taken by another profile; choose another".formatted(code.get())));
+                0, Texts.say("the code '{0}' is taken by another profile; choose another", code.get())));
         return new ProfileCheck(Optional.empty(), code, title, all);
     }
 
     private static List<ProfileProblem> tried(LineProfile profile) {
         return PatternTrial.isQuick(profile)
                 ? profile.failures()
-                : List.of(new ProfileProblem(
-                        0,
-                        "the patterns take too long on parts of the test lines; use fewer '?', '*' and '|' in a row"));
+                : List.of(
+                        new ProfileProblem(
+                                0,
+                                Texts.say(
+                                        "the patterns take too long on parts of the test lines; use fewer '?', '*' and '|' in a row")));
     }
 
     private static Optional<String> value(String key, List<String> text) {

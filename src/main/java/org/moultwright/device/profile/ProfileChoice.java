@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 
 /**
  * A profile as it is chosen: its code, and what is set otherwise than usual, such as {@code modbus-float32
@@ -33,7 +34,7 @@ record ProfileChoice(String code, Map<String, String> settings) {
             Matcher setting = Words.matched(SETTING, word, "address=17");
             Require.that(
                     settings.putIfAbsent(setting.group(1), setting.group(2)) == null,
-                    "'%s' is set twice".formatted(setting.group(1)));
+                    Texts.say("'{0}' is set twice", setting.group(1)));
         }
         return settings;
     }

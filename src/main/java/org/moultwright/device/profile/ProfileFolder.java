@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.ProfileProblem;
 
 /**
@@ -52,7 +53,7 @@ final class ProfileFolder {
             return found;
         } catch (IOException e) {
             return List.of(new Found(
-                    folder.getFileName().toString(), unreadable("The folder %s cannot be read.".formatted(folder))));
+                    folder.getFileName().toString(), unreadable(Texts.say("The folder {0} cannot be read.", folder))));
         }
     }
 
@@ -92,12 +93,12 @@ final class ProfileFolder {
     private static ProfileCheck check(Path file) {
         try {
             return Files.size(file) > LARGEST_BYTES
-                    ? unreadable("the file is larger than %d bytes; a profile is not".formatted(LARGEST_BYTES))
+                    ? unreadable(Texts.say("the file is larger than {0} bytes; a profile is not", LARGEST_BYTES))
                     : ProfileCheck.of(new String(Files.readAllBytes(file), StandardCharsets.UTF_8)
                             .lines()
                             .toList());
         } catch (IOException e) {
-            return unreadable("the file cannot be read; see who may read it");
+            return unreadable(Texts.say("the file cannot be read; see who may read it"));
         }
     }
 

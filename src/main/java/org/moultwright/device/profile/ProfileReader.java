@@ -8,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.moultwright.device.line.Framing;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.ProfileProblem;
 
 /**
@@ -74,7 +75,7 @@ final class ProfileReader {
         Optional<ProfileFile.Values> values = values();
         List<ProfileTest> tests = text.all("test", ProfileTest::of);
         if (tests.isEmpty()) {
-            text.problem(0, "there is no 'test: ' line; write some with what they must be read as");
+            text.problem(0, Texts.say("there is no 'test: ' line; write some with what they must be read as"));
         }
         if (code.isEmpty() || title.isEmpty() || wiring.isEmpty() || values.isEmpty()) {
             return Optional.empty();
@@ -95,7 +96,7 @@ final class ProfileReader {
         List<Channel> channels = text.all("channel", entry -> ChannelReader.read(names.in(entry.value())));
         Optional<Channel> temperature = named(channels, Channel.TEMPERATURE);
         if (temperature.isEmpty()) {
-            text.problem(0, "there is no 'channel: temperature C' or 'channel: temperature F'");
+            text.problem(0, Texts.say("there is no 'channel: temperature C' or 'channel: temperature F'"));
         }
         double disconnected = text.atMostOne("disconnected", Words::number).orElse(Double.NaN);
         double powerOn = text.atMostOne("power-on", Words::number).orElse(Double.NaN);

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.ProfileProblem;
 
 /**
@@ -60,7 +61,7 @@ final class ProfileText {
             Entry entry = new Entry(lineNumber, line.substring(colon + 2).strip());
             entries.computeIfAbsent(key, any -> new ArrayList<>()).add(entry);
         } else {
-            problem(lineNumber, "'%s' does not start with one of %s and a colon".formatted(line, KEYS));
+            problem(lineNumber, Texts.say("'{0}' does not start with one of {1} and a colon", line, KEYS));
         }
     }
 
@@ -95,7 +96,7 @@ final class ProfileText {
         if (found.size() > 1) {
             problem(
                     found.get(1).lineNumber(),
-                    "'%s' is there %d times but may be there once".formatted(key, found.size()));
+                    Texts.say("'{0}' is there {1} times but may be there once", key, found.size()));
         }
         return found.isEmpty() ? Optional.empty() : read(found.get(0), entry -> reading.apply(entry.value()));
     }
@@ -103,7 +104,7 @@ final class ProfileText {
     /** The value of a key that must be there once. */
     <T> Optional<T> one(String key, Function<String, T> reading) {
         if (!entries.containsKey(key)) {
-            problem(0, "'%s: ' is missing".formatted(key));
+            problem(0, Texts.say("'{0}: ' is missing", key));
         }
         return atMostOne(key, reading);
     }

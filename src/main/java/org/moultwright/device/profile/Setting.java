@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 
 /**
  * What may differ from one installation of a form to the next, such as an address on the wire.
@@ -45,10 +46,10 @@ record Setting(String name, List<String> options, int lowest, int highest) {
         if (isNumber()) {
             Require.that(
                     value.matches("\\d{1,5}") && allows(Integer.parseInt(value)),
-                    "%s is '%s' but must be a number from %d to %d".formatted(name, value, lowest, highest));
+                    Texts.say("{0} is '{1}' but must be a number from {2} to {3}", name, value, lowest, highest));
             return Integer.toString(Integer.parseInt(value));
         }
-        Require.that(options.contains(value), "%s is '%s' but must be one of %s".formatted(name, value, options));
+        Require.that(options.contains(value), Texts.say("{0} is '{1}' but must be one of {2}", name, value, options));
         return value;
     }
 

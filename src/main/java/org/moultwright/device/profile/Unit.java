@@ -2,6 +2,7 @@ package org.moultwright.device.profile;
 
 import java.util.Arrays;
 import java.util.Locale;
+import org.moultwright.language.Texts;
 
 /** The unit a quantity is told in. */
 enum Unit {

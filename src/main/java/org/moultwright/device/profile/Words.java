@@ -3,6 +3,7 @@ package org.moultwright.device.profile;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 
 /** How the values in a profile's text are written. */
 final class Words {
@@ -13,7 +14,7 @@ final class Words {
     /** The match of a value that must look so. */
     static Matcher matched(Pattern pattern, String value, String example) {
         Matcher matcher = pattern.matcher(value);
-        Require.that(matcher.matches(), "'%s' is not understood; write it like: %s".formatted(value, example));
+        Require.that(matcher.matches(), Texts.say("'{0}' is not understood; write it like: {1}", value, example));
         return matcher;
     }
 
@@ -21,7 +22,7 @@ final class Words {
         try {
             return Double.parseDouble(value);
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("'%s' must be a number, with a point".formatted(value), e);
+            throw new IllegalArgumentException(Texts.say("'{0}' must be a number, with a point", value), e);
         }
     }
 

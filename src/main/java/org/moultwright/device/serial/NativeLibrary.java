@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import org.moultwright.device.DeviceException;
+import org.moultwright.language.Texts;
 
 /**
  * The serial library's native part. By itself it would be unpacked into the common temporary folder, where
@@ -40,7 +41,7 @@ final class NativeLibrary {
             Files.createDirectories(folder, ownerOnly(folder));
         } catch (IOException e) {
             throw new DeviceException(
-                    DeviceException.Reason.FAILED, "The folder %s cannot be made.".formatted(folder), e);
+                    DeviceException.Reason.FAILED, Texts.say("The folder {0} cannot be made.", folder), e);
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.moultwright.device.DeviceException;
 import org.moultwright.device.link.ByteSource;
 import org.moultwright.device.link.Party;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.ProbeIdentity;
 
 /**
@@ -82,7 +83,7 @@ final class PortSearch implements ByteSource.Opening {
         if (!itsAdapter.isEmpty() && !there.isEmpty()) {
             throw new DeviceException(
                     DeviceException.Reason.STRANGER,
-                    "The port %s belongs to the adapter %s; wanted is %s.".formatted(home, there, itsAdapter));
+                    Texts.say("The port {0} belongs to the adapter {1}; wanted is {2}.", home, there, itsAdapter));
         }
         return home;
     }

@@ -8,6 +8,7 @@ import org.moultwright.device.DeviceException;
 import org.moultwright.device.DeviceException.Reason;
 import org.moultwright.device.link.ByteSource;
 import org.moultwright.device.profile.LineSettings;
+import org.moultwright.language.Texts;
 
 /** Opens a serial port by its name, each time as a new port: a name can come to mean another device. */
 final class SerialOpening {
@@ -40,21 +41,21 @@ final class SerialOpening {
         try {
             return SerialPort.getCommPort(name);
         } catch (SerialPortInvalidPortException e) {
-            throw new DeviceException(Reason.MISSING, "There is no port %s.".formatted(name), e);
+            throw new DeviceException(Reason.MISSING, Texts.say("There is no port {0}.", name), e);
         }
     }
 
     private static DeviceException refusal(String name, int code) {
         return switch (SerialRefusal.of(code, Files.exists(Path.of(name)))) {
-            case BUSY -> new DeviceException(Reason.BUSY, "The port %s is in use.".formatted(name));
+            case BUSY -> new DeviceException(Reason.BUSY, Texts.say("The port {0} is in use.", name));
             case NO_PERMISSION ->
-                new DeviceException(Reason.NO_PERMISSION, "You may not use the port %s.".formatted(name));
-            case MISSING -> new DeviceException(Reason.MISSING, "There is no port %s.".formatted(name));
+                new DeviceException(Reason.NO_PERMISSION, Texts.say("You may not use the port {0}.", name));
+            case MISSING -> new DeviceException(Reason.MISSING, Texts.say("There is no port {0}.", name));
             case NOT_A_SERIAL_LINE ->
-                new DeviceException(Reason.NOT_A_SERIAL_LINE, "%s is no serial port.".formatted(name));
+                new DeviceException(Reason.NOT_A_SERIAL_LINE, Texts.say("{0} is no serial port.", name));
             case FAILED, STRANGER ->
                 new DeviceException(
-                        Reason.FAILED, "The port %s cannot be opened (system code %d).".formatted(name, code));
+                        Reason.FAILED, Texts.say("The port {0} cannot be opened (system code {1}).", name, code));
         };
     }
 

@@ -10,6 +10,7 @@ import org.moultwright.device.DeviceException.Reason;
 import org.moultwright.device.link.ByteSource;
 import org.moultwright.device.profile.LineSettings;
 import org.moultwright.device.profile.LineSettings.Parity;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.AdvisedException;
 import org.moultwright.workflow.RawWires;
 
@@ -88,7 +89,7 @@ public final class SerialRawWires implements RawWires {
             while (!ended) {
                 int count = source.read(into);
                 if (count < 0) {
-                    throw new DeviceException(Reason.MISSING, "The port %s is gone.".formatted(port));
+                    throw new DeviceException(Reason.MISSING, Texts.say("The port {0} is gone.", port));
                 }
                 if (count > 0 && !ended) {
                     listener.heard(Arrays.copyOf(into, count));

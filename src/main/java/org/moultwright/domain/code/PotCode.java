@@ -1,5 +1,6 @@
 package org.moultwright.domain.code;
 
+import java.util.Locale;
 import org.moultwright.domain.Require;
 
 /**
@@ -39,7 +40,7 @@ public record PotCode(PotPrefix prefix, int counter) {
     }
 
     private String number() {
-        return "%03d".formatted(counter);
+        return String.format(Locale.ROOT, "%03d", counter);
     }
 
     @Override

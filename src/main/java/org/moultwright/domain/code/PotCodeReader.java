@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import org.moultwright.domain.code.PotCodeReading.Reason;
 import org.moultwright.domain.code.PotCodeReading.Refused;
 import org.moultwright.domain.code.PotCodeReading.Understood;
+import org.moultwright.language.Texts;
 
 /** Judges a scanned or typed text; the first thing wrong with it is the reason given. */
 final class PotCodeReader {
@@ -22,20 +23,20 @@ final class PotCodeReader {
         String text = PotAlphabet.normalise(typed);
         Optional<Character> unknown = firstUnknown(text);
         if (unknown.isPresent()) {
-            return new Refused(Reason.UNKNOWN_SYMBOL, "'" + unknown.get() + "' is never part of a pot code.");
+            return new Refused(Reason.UNKNOWN_SYMBOL, Texts.say("'{0}' is never part of a pot code.", unknown.get()));
         }
         if (text.length() < SHORTEST) {
-            return refused(Reason.TOO_SHORT, typed, "is too short: a pot code is like " + EXAMPLE + ".");
+            return refused(Reason.TOO_SHORT, typed, Texts.say("is too short: a pot code is like {0}.", EXAMPLE));
         }
         Matcher parts = FORM.matcher(text);
         if (!parts.matches()) {
-            return refused(Reason.OTHER_FORM, typed, "is not a pot code: one is like " + EXAMPLE + ".");
+            return refused(Reason.OTHER_FORM, typed, Texts.say("is not a pot code: one is like {0}.", EXAMPLE));
         }
         if (!PotAlphabet.CHECK.holds(text)) {
             return refused(
                     Reason.WRONG_CHECK_CHARACTER,
                     typed,
-                    "is misread: its last character does not fit the rest. Scan or type it again.");
+                    Texts.say("is misread: its last character does not fit the rest. Scan or type it again."));
         }
         return new Understood(new PotCode(new PotPrefix(parts.group(1)), Integer.parseInt(parts.group(2))));
     }

@@ -14,6 +14,7 @@ import org.moultwright.domain.Brood;
 import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 
 /**
  * What the pot codes of one brood begin with: two digits of a year and one to three letters, as in {@code 26A}.
@@ -22,7 +23,8 @@ import org.moultwright.domain.Require;
  */
 public record PotPrefix(String text) {
     /** What a prefix must look like, in words for the keeper. */
-    public static final String RULE = "two digits and one to three letters, without I, L, O and U, as in 26A";
+    public static final String RULE =
+            Texts.say("two digits and one to three letters, without I, L, O and U, as in 26A");
 
     private static final Pattern FORM = Pattern.compile("[0-9]{2}[" + PotAlphabet.LETTERS + "]{1,3}");
     private static final Pattern USABLE_LETTERS =
@@ -47,7 +49,7 @@ public record PotPrefix(String text) {
     public static PotPrefix of(Brood brood, Instant potted) {
         Instant born = brood.laid().map(InstantRange::latest).or(brood::pulled).orElse(potted);
         int year = LocalDate.ofInstant(born, brood.zone()).getYear();
-        return new PotPrefix("%02d%s".formatted(year % 100, lettersOf(brood.code())));
+        return new PotPrefix(String.format(Locale.ROOT, "%02d%s", year % 100, lettersOf(brood.code())));
     }
 
     /** The next {@code howMany} codes after the highest of this prefix among the pots there are. */

@@ -1,6 +1,8 @@
 package org.moultwright.domain.label;
 
 import org.moultwright.domain.Require;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 
 /**
  * A sheet of labels, or one label of a roll, known by its dimensions alone. Lengths are in mm.
@@ -38,22 +40,23 @@ public record LabelSheet(
     public LabelSheet {
         Require.atLeast("columns", columns, 1);
         Require.atLeast("rows", rows, 1);
-        requireFits("wide", labelWidthMillimetres, paper.widthMillimetres());
-        requireFits("high", labelHeightMillimetres, paper.heightMillimetres());
-        Require.that(
+        requireFits(Texts.say("wide"), labelWidthMillimetres, paper.widthMillimetres());
+        requireFits(Texts.say("high"), labelHeightMillimetres, paper.heightMillimetres());
+        fit(
                 shape == LabelShape.RECTANGLE || labelWidthMillimetres == labelHeightMillimetres,
-                "Labels that are round are as high as wide: %s is not %s mm."
-                        .formatted(plain(labelHeightMillimetres), plain(labelWidthMillimetres)));
+                Texts.say(
+                        "Labels that are round are as high as wide: {0} is not {1} mm.",
+                        plain(labelHeightMillimetres), plain(labelWidthMillimetres)));
         Require.within("topMillimetres", topMillimetres, 0, paper.heightMillimetres());
         Require.within("leftMillimetres", leftMillimetres, 0, paper.widthMillimetres());
-        requireApart("Labels overlap sideways", pitchXMillimetres, labelWidthMillimetres);
-        requireApart("Labels overlap downwards", pitchYMillimetres, labelHeightMillimetres);
+        requireApart(Texts.say("Labels overlap sideways"), pitchXMillimetres, labelWidthMillimetres);
+        requireApart(Texts.say("Labels overlap downwards"), pitchYMillimetres, labelHeightMillimetres);
         requireOnPaper(
-                "right",
+                Texts.say("right"),
                 leftMillimetres + (columns - 1) * pitchXMillimetres + labelWidthMillimetres,
                 paper.widthMillimetres());
         requireOnPaper(
-                "lower",
+                Texts.say("lower"),
                 topMillimetres + (rows - 1) * pitchYMillimetres + labelHeightMillimetres,
                 paper.heightMillimetres());
     }
@@ -122,10 +125,11 @@ public record LabelSheet(
     /** "A4, 3 × 8, 70 × 37 mm": paper, columns by rows, one label's width by height; "roll, 57 × 32 mm". */
     public String title() {
         if (isRoll()) {
-            return "roll, " + paper.title();
+            return Texts.say("roll, {0}", paper.title());
         }
         if (shape == LabelShape.ROUND) {
-            return "%s, %d × %d, round, %s mm".formatted(paper.title(), columns, rows, plain(labelWidthMillimetres));
+            return Texts.say(
+                    "{0}, {1} × {2}, round, {3} mm", paper.title(), columns, rows, plain(labelWidthMillimetres));
         }
         return "%s, %d × %d, %s × %s mm"
                 .formatted(paper.title(), columns, rows, plain(labelWidthMillimetres), plain(labelHeightMillimetres));
@@ -137,10 +141,10 @@ public record LabelSheet(
             return "roll-" + paper.key();
         }
         if (shape == LabelShape.ROUND) {
-            return "%s-%dx%d-round%s".formatted(paper.key(), columns, rows, plain(labelWidthMillimetres));
+            return paper.key() + "-" + columns + "x" + rows + "-round" + plain(labelWidthMillimetres);
         }
-        return "%s-%dx%d-%sx%s"
-                .formatted(paper.key(), columns, rows, plain(labelWidthMillimetres), plain(labelHeightMillimetres));
+        return paper.key() + "-" + columns + "x" + rows + "-" + plain(labelWidthMillimetres) + "x"
+                + plain(labelHeightMillimetres);
     }
 
     private boolean isRoll() {
@@ -152,29 +156,53 @@ public record LabelSheet(
     }
 
     private static void requireFits(String way, double labelMillimetres, double pageMillimetres) {
-        Require.that(
+        fit(
                 labelMillimetres >= LEAST_MILLIMETRES && labelMillimetres <= pageMillimetres + CUT_MILLIMETRES,
-                "Labels %s mm %s do not fit: they are at least %s mm, and the page is %s mm %s."
-                        .formatted(
-                                plain(labelMillimetres), way, plain(LEAST_MILLIMETRES), plain(pageMillimetres), way));
+                Texts.say(
+                        "Labels {0} mm {1} do not fit: they are at least {2} mm, and the page is {3} mm {1}.",
+                        plain(labelMillimetres), way, plain(LEAST_MILLIMETRES), plain(pageMillimetres)));
     }
 
     private static void requireApart(String overlap, double pitchMillimetres, double labelMillimetres) {
-        Require.that(
+        fit(
                 pitchMillimetres >= labelMillimetres - CUT_MILLIMETRES,
-                "%s: a label measures %s mm and the next begins after %s mm."
-                        .formatted(overlap, plain(labelMillimetres), plain(pitchMillimetres)));
+                Texts.say(
+                        "{0}: a label measures {1} mm and the next begins after {2} mm.",
+                        overlap, plain(labelMillimetres), plain(pitchMillimetres)));
     }
 
     private static void requireOnPaper(String edge, double reachMillimetres, double paperMillimetres) {
-        Require.that(
+        fit(
                 reachMillimetres <= paperMillimetres + CUT_MILLIMETRES,
-                "Labels reach over the %s edge: they end at %.1f mm and the paper at %s mm."
-                        .formatted(edge, reachMillimetres, plain(paperMillimetres)));
+                Texts.say(
+                        "Labels reach over the {0} edge: they end at {1} mm and the paper at {2} mm.",
+                        edge, Numbers.fixed(reachMillimetres, 1), plain(paperMillimetres)));
     }
 
     static String plain(double millimetres) {
         String text = Double.toString(millimetres);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    }
+
+    private static void fit(boolean fits, String sentence) {
+        if (!fits) {
+            throw new Misfit(sentence);
+        }
+    }
+
+    /** Labels that cannot lie on their paper, told to the keeper in a sentence. */
+    public static final class Misfit extends IllegalArgumentException {
+        private static final long serialVersionUID = 1;
+
+        private final String sentence;
+
+        Misfit(String sentence) {
+            super(sentence);
+            this.sentence = sentence;
+        }
+
+        public String sentence() {
+            return sentence;
+        }
     }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import java.util.stream.Stream;
 
@@ -22,7 +23,7 @@ public record SpoolFolder(Path path) {
 
     /** The name of a spool's file begins with when it was begun, so that they are taken in in order. */
     Path file(long begunMillis, UUID id) {
-        return path.resolve(String.format("%016d-%s%s", begunMillis, id, ENDING));
+        return path.resolve(String.format(Locale.ROOT, "%016d-%s%s", begunMillis, id, ENDING));
     }
 
     List<Path> files() throws IOException {

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.moultwright.language.Texts;
 import org.moultwright.store.reading.Arrivals;
 import org.moultwright.store.reading.ProbeSensors;
 import org.moultwright.store.sql.Transactions;
@@ -43,7 +44,7 @@ public final class SpoolIntake {
                 takeIn(file, taken);
             }
         } catch (IOException e) {
-            throw new UncheckedIOException("What a logger left in '" + folder.path() + "' cannot be read.", e);
+            throw new UncheckedIOException(Texts.say("What a logger left in '{0}' cannot be read.", folder.path()), e);
         }
         return taken;
     }

@@ -10,6 +10,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.javafx.FontIcon;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignB;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Words;
 
@@ -51,14 +52,14 @@ public final class AlarmBanner extends VBox {
         others.setText(notice.others());
         answers.setVisible(notice.canBeSeen());
         setVisible(!notice.headline().isEmpty());
-        setAccessibleText("Alarm: %s %s. %s %s"
-                .formatted(notice.headline(), notice.figure(), notice.detail(), notice.others())
+        setAccessibleText(Texts.say(
+                        "Alarm: {0} {1}. {2} {3}", notice.headline(), notice.figure(), notice.detail(), notice.others())
                 .strip());
     }
 
     private static Node answers(AlarmViewModel model) {
         HBox row = new HBox(
-                answer("I have seen it", AlarmKeys.SEEN, model::acknowledge),
+                answer(Texts.say("I have seen it"), AlarmKeys.SEEN, model::acknowledge),
                 quiet(model, AlarmKeys.SHORT_QUIET, AlarmKeys.SHORT),
                 quiet(model, AlarmKeys.LONG_QUIET, AlarmKeys.LONG));
         row.getStyleClass().add("alarm-answers");
@@ -66,7 +67,7 @@ public final class AlarmBanner extends VBox {
     }
 
     private static Button quiet(AlarmViewModel model, Duration length, String key) {
-        return answer("Quiet for " + length.toMinutes() + " min", key, () -> model.snooze(length));
+        return answer(Texts.say("Quiet for {0} min", length.toMinutes()), key, () -> model.snooze(length));
     }
 
     private static Button answer(String word, String key, Runnable deed) {

@@ -4,9 +4,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.moultwright.domain.AlarmKind;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 import org.moultwright.text.AlarmWords;
 import org.moultwright.text.DayWords;
 import org.moultwright.workflow.AdvisedException;
@@ -49,13 +50,14 @@ record AlarmNotice(String headline, String figure, String detail, String others,
         WatchView.Alarm first = waiting.get(0);
         String others = waiting.stream()
                 .skip(1)
-                .map(alarm -> alarm.place() + " " + AlarmWords.name(alarm.kind()) + (alarm.isOver() ? ", over" : ""))
+                .map(alarm -> alarm.place() + " " + AlarmWords.name(alarm.kind())
+                        + (alarm.isOver() ? Texts.say(", over") : ""))
                 .collect(Collectors.joining("; "));
         return new AlarmNotice(
-                first.place() + " " + (first.isOver() ? "was " : "") + AlarmWords.name(first.kind()),
+                first.place() + " " + (first.isOver() ? Texts.say("was ") : "") + AlarmWords.name(first.kind()),
                 figure(first, now),
                 detail(first, now, days),
-                others.isEmpty() ? "" : "Also: " + others + ".",
+                others.isEmpty() ? "" : Texts.say("Also: {0}.", others),
                 true);
     }
 
@@ -64,21 +66,18 @@ record AlarmNotice(String headline, String figure, String detail, String others,
             // Raised at so much silence; since then it has lasted.
             return DayWords.age(Duration.ofSeconds((long) alarm.raisedAt()).plus(age(alarm, now)));
         }
-        return Double.isNaN(alarm.celsius()) ? "" : String.format(Locale.ROOT, "%.1f °C", alarm.celsius());
+        return Double.isNaN(alarm.celsius()) ? "" : Degrees.words(alarm.celsius(), 1);
     }
 
     private static String detail(WatchView.Alarm alarm, Instant now, DayWords days) {
         if (alarm.isOver()) {
-            return "It began at %s and is over; nobody has seen it.".formatted(days.clock(alarm.since()));
+            return Texts.say("It began at {0} and is over; nobody has seen it.", days.clock(alarm.since()));
         }
         String at = AlarmWords.value(alarm.kind(), alarm.raisedAt());
-        String raised = alarm.kind() == AlarmKind.SILENT || at.isEmpty() ? "" : ", raised at " + at;
-        return "Since %s, %s ago%s. %s"
-                .formatted(
-                        days.clock(alarm.since()),
-                        DayWords.age(age(alarm, now)),
-                        raised,
-                        AlarmWords.remedy(alarm.kind()));
+        String raised = alarm.kind() == AlarmKind.SILENT || at.isEmpty() ? "" : Texts.say(", raised at {0}", at);
+        return Texts.say(
+                "Since {0}, {1} ago{2}. {3}",
+                days.clock(alarm.since()), DayWords.age(age(alarm, now)), raised, AlarmWords.remedy(alarm.kind()));
     }
 
     private static Duration age(WatchView.Alarm alarm, Instant now) {
@@ -87,6 +86,11 @@ record AlarmNotice(String headline, String figure, String detail, String others,
 
     private static AlarmNotice unwritten(RuntimeException fault) {
         String why = fault instanceof AdvisedException advised ? advised.advice() : String.valueOf(fault.getMessage());
-        return new AlarmNotice("The alarm journal cannot be written", "", why, "It is tried again by itself.", false);
+        return new AlarmNotice(
+                Texts.say("The alarm journal cannot be written"),
+                "",
+                why,
+                Texts.say("It is tried again by itself."),
+                false);
     }
 }

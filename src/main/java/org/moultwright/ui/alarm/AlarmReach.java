@@ -1,6 +1,7 @@
 package org.moultwright.ui.alarm;
 
 import org.moultwright.domain.AlarmEntry;
+import org.moultwright.language.Texts;
 
 /** How an alarm reaches somebody who does not look at the desk: by ear, and by the notices of the machine's desktop. */
 public interface AlarmReach {
@@ -14,12 +15,12 @@ public interface AlarmReach {
 
         @Override
         public String tryTone() {
-            return "This desk has no tone.";
+            return Texts.say("This desk has no tone.");
         }
 
         @Override
         public String tryNotice() {
-            return "This desk shows no notices.";
+            return Texts.say("This desk shows no notices.");
         }
     };
 

@@ -10,6 +10,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.moultwright.domain.AlarmEntry;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.control.Tone;
@@ -42,7 +43,7 @@ public final class AlarmViewModel {
      * @param age how old the last reading is, possibly empty
      */
     public record AlarmLine(Tone tone, String state, String age) {
-        static final AlarmLine NOTHING = new AlarmLine(Tone.MUTED, "Nothing is watched", "");
+        static final AlarmLine NOTHING = new AlarmLine(Tone.MUTED, Texts.say("Nothing is watched"), "");
     }
 
     ReadOnlyObjectProperty<AlarmNotice> noticeProperty() {
@@ -101,7 +102,9 @@ public final class AlarmViewModel {
                         },
                         outcome -> problem.set(
                                 outcome instanceof Outcome.Failed<Boolean> failed
-                                        ? "Not written down: " + failed.fault().getMessage()
+                                        ? Texts.say(
+                                                "Not written down: {0}",
+                                                failed.fault().getMessage())
                                         : ""));
     }
 
@@ -133,19 +136,19 @@ public final class AlarmViewModel {
 
     private String state(WatchView view, AlarmNotice said) {
         if (!said.headline().isEmpty()) {
-            return said.canBeSeen() ? "Alarm" : said.headline();
+            return said.canBeSeen() ? Texts.say("Alarm") : said.headline();
         }
         int known = view.alarms().size();
         if (known > 0) {
-            String count = known == 1 ? "1 alarm, " : known + " alarms, ";
+            String count = Texts.count(known, "1 alarm, ", "{0} alarms, ", known);
             return count
                     + view.alarms().stream()
                             .flatMap(alarm -> alarm.quietUntil().stream())
                             .min(Comparator.naturalOrder())
-                            .map(end -> "quiet until " + desk.days().clock(end))
-                            .orElse("seen");
+                            .map(end -> Texts.say("quiet until {0}", desk.days().clock(end)))
+                            .orElse(Texts.say("seen"));
         }
-        return view.places().isEmpty() ? AlarmLine.NOTHING.state() : "No alarm";
+        return view.places().isEmpty() ? AlarmLine.NOTHING.state() : Texts.say("No alarm");
     }
 
     private static String age(WatchView view, Instant now) {
@@ -153,7 +156,7 @@ public final class AlarmViewModel {
             return "";
         }
         return view.heardAt()
-                .map(at -> "last reading " + DayWords.age(Duration.between(at, now)) + " ago")
-                .orElse("nothing heard yet");
+                .map(at -> Texts.say("last reading {0} ago", DayWords.age(Duration.between(at, now))))
+                .orElse(Texts.say("nothing heard yet"));
     }
 }

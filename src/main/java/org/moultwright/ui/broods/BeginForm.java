@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.moultwright.domain.InstantRange;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.BeginBrood;
 import org.moultwright.workflow.Deed;
 
@@ -24,14 +25,14 @@ final class BeginForm extends SacForm {
         TAKEN
     }
 
-    private final FormField code = field("code", "brood code");
-    private final FormField taxon = field("species", "species, its scientific name");
-    private final FormField mother = field("mother", "mother's code");
-    private final FormField laid = field("laid", "laid, first day it may have been");
-    private final FormField laidTo = field("laid-to", "laid, last day it may have been");
+    private final FormField code = field("code", Texts.say("brood code"));
+    private final FormField taxon = field("species", Texts.say("species, its scientific name"));
+    private final FormField mother = field("mother", Texts.say("mother's code"));
+    private final FormField laid = field("laid", Texts.say("laid, first day it may have been"));
+    private final FormField laidTo = field("laid-to", Texts.say("laid, last day it may have been"));
     private final FormField whereText = field("where", "");
-    private final FormField pulled = field("taken", "day it was taken from the mother");
-    private final FormField inside = field("stands-in", "container it stands in");
+    private final FormField pulled = field("taken", Texts.say("day it was taken from the mother"));
+    private final FormField inside = field("stands-in", Texts.say("container it stands in"));
     private final ObjectProperty<Where> where = new SimpleObjectProperty<>(Where.WITH_MOTHER);
     private final Consumer<String> opensNext;
 
@@ -108,17 +109,18 @@ final class BeginForm extends SacForm {
     @Override
     Optional<Supplier<Deed.Summary>> filledIn() {
         boolean isNamed = code.isEmpty()
-                ? refuse(code, "Give it a code, such as the species' initials, the year and a letter.")
+                ? refuse(code, Texts.say("Give it a code, such as the species' initials, the year and a letter."))
                 : refuse(code, BeginBrood.againstCode(desk().room().get(), code.written()));
         boolean isOfSpecies = !taxon.isEmpty()
-                || refuse(taxon, "Which species? Its scientific name finds what earlier broods have taught.");
+                || refuse(
+                        taxon, Texts.say("Which species? Its scientific name finds what earlier broods have taught."));
         Optional<LocalDate> first = day(laid);
         Optional<LocalDate> last = laidTo.isEmpty() ? first : day(laidTo);
         boolean isLaid = (laid.isEmpty() || first.isPresent()) && (laidTo.isEmpty() || last.isPresent());
         if (isLaid && laid.isEmpty() && !laidTo.isEmpty()) {
-            isLaid = refuse(laid, "And the first day it may have been?");
+            isLaid = refuse(laid, Texts.say("And the first day it may have been?"));
         } else if (isLaid && first.isPresent() && last.get().isBefore(first.get())) {
-            isLaid = refuse(laidTo, "The last day is before the first.");
+            isLaid = refuse(laidTo, Texts.say("The last day is before the first."));
         }
         Optional<Instant> taken = isLaid ? taken(first) : Optional.empty();
         boolean isWhere = where.get() == Where.WITH_MOTHER || taken.isPresent();
@@ -144,7 +146,7 @@ final class BeginForm extends SacForm {
         Optional<LocalDate> day = pulled.isEmpty() ? Optional.of(today()) : day(pulled);
         if (day.isPresent()
                 && laidFirst.filter(from -> day.get().isBefore(from)).isPresent()) {
-            refuse(pulled, "That is before the sac was laid.");
+            refuse(pulled, Texts.say("That is before the sac was laid."));
             return Optional.empty();
         }
         return day.map(this::instant);

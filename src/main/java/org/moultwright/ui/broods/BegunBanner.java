@@ -2,6 +2,7 @@ package org.moultwright.ui.broods;
 
 import javafx.collections.ListChangeListener;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Tone;
@@ -27,15 +28,15 @@ final class BegunBanner extends VBox {
     private Banner banner(FormDraft draft) {
         Banner banner = new Banner(Tone.ACCENT);
         banner.sentenceProperty().set(words(draft));
-        banner.setActions(Buttons.secondary("Go on", () -> model.goOn(draft)));
+        banner.setActions(Buttons.secondary(Texts.say("Go on"), () -> model.goOn(draft)));
         return banner;
     }
 
     private static String words(FormDraft draft) {
         return switch (draft.form()) {
-            case OpeningForm.FORM -> "The opening of " + draft.about() + " is begun and not saved.";
-            case PullForm.FORM -> draft.about() + " taken from its mother: begun and not saved.";
-            default -> "A new sac is begun and not saved.";
+            case OpeningForm.FORM -> Texts.say("The opening of {0} is begun and not saved.", draft.about());
+            case PullForm.FORM -> Texts.say("{0} taken from its mother: begun and not saved.", draft.about());
+            default -> Texts.say("A new sac is begun and not saved.");
         };
     }
 }

@@ -10,26 +10,31 @@ import javafx.beans.property.SimpleObjectProperty;
 import org.moultwright.domain.RateForm;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.Timing;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Scale;
+import org.moultwright.language.Texts;
 
 /** What a keeper believes of a timing, as it is being written. */
 final class BeliefForm {
     private static final double LONGEST_WARM_DAYS = 1000;
     private static final double COLDEST = 0;
     private static final double HOTTEST = 60;
-    private static final String FILL = "Write a number here.";
+    private static final String FILL = Texts.say("Write a number here.");
 
     private final Map<Stage, Figure> medians = new EnumMap<>(Stage.class);
-    private final Figure batchPercent = new Figure("how far broods differ, in percent", 0, 100);
-    private final Figure lower = new Figure("no development below, in °C", COLDEST, HOTTEST);
-    private final Figure upper = new Figure("none above, in °C", COLDEST, HOTTEST);
+    private final Figure batchPercent = new Figure(Texts.say("how far broods differ, in percent"), 0, 100);
+    private final Figure lower = new Figure(
+            Texts.say("no development below, in {0}", Degrees.symbol()), COLDEST, HOTTEST, Scale.TEMPERATURE);
+    private final Figure upper =
+            new Figure(Texts.say("none above, in {0}", Degrees.symbol()), COLDEST, HOTTEST, Scale.TEMPERATURE);
     private final ObjectProperty<Rate> rate = new SimpleObjectProperty<>(Rate.CURVE);
     private RateForm other = new RateForm.Linear(COLDEST);
 
     /** How development depends on temperature. A form that came with a folder can be kept, not written here. */
     enum Rate {
-        CURVE("a curve with an end"),
-        LINE("a straight line"),
-        OTHER("as it came");
+        CURVE(Texts.say("a curve with an end")),
+        LINE(Texts.say("a straight line")),
+        OTHER(Texts.say("as it came"));
 
         private final String words;
 
@@ -46,7 +51,8 @@ final class BeliefForm {
         stages.stream()
                 .skip(1)
                 .forEach(stage -> medians.put(
-                        stage, new Figure("warm-days to " + stage.key() + ", half of them", 0.1, LONGEST_WARM_DAYS)));
+                        stage,
+                        new Figure(Texts.say("warm-days to {0}, half of them", stage.key()), 0.1, LONGEST_WARM_DAYS)));
     }
 
     Map<Stage, Figure> medians() {
@@ -112,7 +118,7 @@ final class BeliefForm {
             OptionalDouble age = figure.check();
             isSound &= age.isPresent() || figure.isEmpty();
             if (age.isPresent() && age.getAsDouble() <= before) {
-                figure.problemProperty().set("more than the " + Figure.words(before) + " of the stage before");
+                figure.problemProperty().set(Texts.say("more than the {0} of the stage before", Figure.words(before)));
                 isSound = false;
             }
             before = age.orElse(before);
@@ -121,7 +127,7 @@ final class BeliefForm {
         if (isSound && ages.isEmpty()) {
             medians.values().stream()
                     .reduce((earlier, later) -> later)
-                    .ifPresent(last -> last.problemProperty().set("Write at least this one."));
+                    .ifPresent(last -> last.problemProperty().set(Texts.say("Write at least this one.")));
         }
         return isSound && !ages.isEmpty() ? Optional.of(ages) : Optional.empty();
     }
@@ -136,7 +142,9 @@ final class BeliefForm {
         }
         OptionalDouble to = needed(upper);
         if (from.isPresent() && to.isPresent() && to.getAsDouble() <= from.getAsDouble()) {
-            upper.problemProperty().set("more than the " + Figure.words(from.getAsDouble()) + " °C below");
+            upper.problemProperty()
+                    .set(Texts.say(
+                            "more than the {0} {1} below", Degrees.shortest(from.getAsDouble(), 2), Degrees.symbol()));
             return Optional.empty();
         }
         return from.isPresent() && to.isPresent()

@@ -7,6 +7,7 @@ import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.RibbonChart;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.theme.Palette;
@@ -18,7 +19,7 @@ final class BroodCell extends ListCell<BroodLine> {
     private final Label alive = Words.plain("");
     private final Label stages = Words.muted("");
     private final Label next = Words.styled("", "strong", "accent");
-    private final Label yieldWord = Words.plain("yield");
+    private final Label yieldWord = Words.plain(Texts.say("yield"));
     private final Label yield = Words.strong("");
     private final RibbonChart ribbon;
     private final HBox row;

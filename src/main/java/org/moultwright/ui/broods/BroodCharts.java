@@ -12,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.ClimateStrip;
 import org.moultwright.ui.chart.LedgerBars;
@@ -26,8 +27,8 @@ import org.moultwright.ui.theme.Palette;
 /** The pictures of a brood's page, the same on screen and on paper. */
 final class BroodCharts {
     static final String CLIMATE_WORDS =
-            "Under the ribbon the air where most of it lived: lowest, mean, highest of each day; bars are how far"
-                    + " a week's air favoured mould, an index and never a date; a diamond is mould found.";
+            Texts.say("Under the ribbon the air where most of it lived: lowest, mean, highest of each day; bars "
+                    + "are how far a week's air favoured mould, an index and never a date; a diamond is mould found.");
 
     private final BroodPage page;
     private final ObservableObjectValue<Palette> palette;
@@ -69,14 +70,14 @@ final class BroodCharts {
     Card whereTheyWent() {
         VBox bars = new VBox(way, balance);
         bars.getStyleClass().add("lines");
-        Card card = Card.titled("Every animal's way", bars);
+        Card card = Card.titled(Texts.say("Every animal's way"), bars);
         card.getStyleClass().add("way-card");
         return card;
     }
 
     Card survival() {
         VBox.setVgrow(survival, Priority.ALWAYS);
-        return Card.titled("Alive since the opening", survival, survives);
+        return Card.titled(Texts.say("Alive since the opening"), survival, survives);
     }
 
     Node legend() {
@@ -84,8 +85,8 @@ final class BroodCharts {
         Arrays.stream(Stage.values())
                 .map(stage -> new StageChip(stage, page.vocabulary().label(stage)))
                 .forEach(chips::add);
-        chips.add(new StageChip(Swatch.potted(), "Potted"));
-        chips.add(new StageChip(Swatch.dead(), "Dead"));
+        chips.add(new StageChip(Swatch.potted(), Texts.say("Potted")));
+        chips.add(new StageChip(Swatch.dead(), Texts.say("Dead")));
         HBox legend = new HBox(chips.toArray(Node[]::new));
         legend.getStyleClass().add("legend-row");
         return legend;
@@ -99,11 +100,13 @@ final class BroodCharts {
 
     private void show() {
         climate.shownProperty().set(page.climate());
-        climate.setAccessibleText("the air it lived in, day by day; "
-                + page.climate()
-                        .map(shown -> shown.days().size() + " days measured, mould found "
-                                + shown.mould().size() + " times")
-                        .orElse("being read"));
+        climate.setAccessibleText(Texts.say(
+                "the air it lived in, day by day; {0}",
+                page.climate()
+                        .map(shown -> Texts.say(
+                                "{0} days measured, mould found {1} times",
+                                shown.days().size(), shown.mould().size()))
+                        .orElse(Texts.say("being read"))));
         way.bars().setAll(page.bars());
         balance.setText(page.balance());
         survival.curves().setAll(page.curves());

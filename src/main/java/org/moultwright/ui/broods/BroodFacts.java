@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,6 +20,9 @@ import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Reconciliation;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.workflow.BroodView;
@@ -59,22 +61,24 @@ record BroodFacts(BroodView brood, Instant now, ClimateDays climate, Optional<Br
         int taken = brood.record().ledger().balance(Account.POTTED)
                 + brood.record().ledger().balance(Account.HANDED_OVER);
         int lost = brood.record().ledger().lost();
-        numbers.put("from the sac", opened == 0 ? NOT_KNOWN : Integer.toString(opened));
-        numbers.put("in trays", Integer.toString(brood.record().ledger().aliveInTrays()));
-        numbers.put("potted", Integer.toString(taken));
-        numbers.put("lost", opened == 0 ? NOT_KNOWN : lost + ", " + Math.round(100.0 * lost / opened) + " %");
-        numbers.put("days to opening", days(survival.map(BroodSurvival::opened)));
+        numbers.put(Texts.say("from the sac"), opened == 0 ? NOT_KNOWN : Integer.toString(opened));
+        numbers.put(
+                Texts.say("in trays"), Integer.toString(brood.record().ledger().aliveInTrays()));
+        numbers.put(Texts.say("potted"), Integer.toString(taken));
+        numbers.put(
+                Texts.say("lost"), opened == 0 ? NOT_KNOWN : lost + ", " + Math.round(100.0 * lost / opened) + " %");
+        numbers.put(Texts.say("days to opening"), days(survival.map(BroodSurvival::opened)));
         for (Stage stage : List.of(Stage.POSTEMBRYO, Stage.INSTAR1, Stage.INSTAR2)) {
-            numbers.put("first " + vocabulary.plural(stage), days(firstSeen(stage)));
+            numbers.put(Texts.say("first {0}", vocabulary.plural(stage)), days(firstSeen(stage)));
         }
         numbers.put(
-                "warm-days",
+                Texts.say("warm-days"),
                 brood.forecast()
-                        .map(forecast -> String.format(Locale.ROOT, "%.1f", forecast.warmDays()))
+                        .map(forecast -> Numbers.fixed(forecast.warmDays(), 1))
                         .orElse(NOT_KNOWN));
-        numbers.put("mean temperature", mean(climate));
+        numbers.put(Texts.say("mean temperature"), mean(climate));
         numbers.put(
-                "yield",
+                Texts.say("yield"),
                 brood.forecast()
                         .flatMap(forecast -> forecast.yield())
                         .map(ForecastWords::count)
@@ -86,7 +90,7 @@ record BroodFacts(BroodView brood, Instant now, ClimateDays climate, Optional<Br
         OptionalDouble mean = climate.days().stream()
                 .mapToDouble(ClimateDays.Day::meanCelsius)
                 .average();
-        return mean.isPresent() ? String.format(Locale.ROOT, "%.1f °C", mean.getAsDouble()) : NOT_KNOWN;
+        return mean.isPresent() ? Degrees.words(mean.getAsDouble(), 1) : NOT_KNOWN;
     }
 
     private Optional<Instant> firstSeen(Stage stage) {
@@ -99,8 +103,8 @@ record BroodFacts(BroodView brood, Instant now, ClimateDays climate, Optional<Br
     /** Days since the laying, where both are known. */
     private String days(Optional<Instant> at) {
         Optional<Instant> laid = brood.record().brood().laid().map(InstantRange::middle);
-        return at.flatMap(then -> laid.map(
-                        from -> "day " + Math.round(Duration.between(from, then).toMillis() / MILLIS_PER_DAY)))
+        return at.flatMap(then -> laid.map(from -> Texts.say(
+                        "day {0}", Math.round(Duration.between(from, then).toMillis() / MILLIS_PER_DAY))))
                 .orElse(NOT_KNOWN);
     }
 
@@ -113,8 +117,9 @@ record BroodFacts(BroodView brood, Instant now, ClimateDays climate, Optional<Br
                         .stream()
                         .filter(question -> question.tray().equals(tray.tray()))
                         .reduce((earlier, later) -> later)
-                        .ifPresent(question -> open.add("%s: %d counted, %d expected"
-                                .formatted(question.tray(), question.counted(), question.expected()))));
+                        .ifPresent(question -> open.add(Texts.say(
+                                "{0}: {1} counted, {2} expected",
+                                question.tray(), question.counted(), question.expected()))));
         return open;
     }
 }

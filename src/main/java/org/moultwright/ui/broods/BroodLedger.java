@@ -17,6 +17,8 @@ import org.moultwright.domain.Ledger;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.TrayContents;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.SacWords;
 import org.moultwright.text.Vocabulary;
@@ -31,19 +33,22 @@ final class BroodLedger {
     static String title(BroodView brood) {
         int opened = brood.record().ledger().opened();
         if (opened == 0) {
-            return "Inside, as far as can be told";
+            return Texts.say("Inside, as far as can be told");
         }
-        return (Estimates.isOneIn(brood.record()) ? "Where all of about %d are" : "Where all %d are").formatted(opened);
+        return (Estimates.isOneIn(brood.record())
+                        ? Texts.say("Where all of about %d are")
+                        : Texts.say("Where all %d are"))
+                .formatted(opened);
     }
 
     static List<LedgerBars.Bar> bars(Ledger ledger, Token ofTheLiving) {
         List<LedgerBars.Bar> bars = new ArrayList<>();
-        bars.add(new LedgerBars.Bar("Opened", ledger.opened(), false, Token.EGG));
+        bars.add(new LedgerBars.Bar(Texts.say("Opened"), ledger.opened(), false, Token.EGG));
         lossesByCause(ledger).forEach((word, count) -> bars.add(new LedgerBars.Bar(word, count, true, Token.DEAD)));
-        add(bars, "Missing", ledger.balance(Account.MISSING), true, Token.DEAD);
-        add(bars, "Potted", ledger.balance(Account.POTTED), false, Token.POTTED);
-        add(bars, "Handed over", ledger.balance(Account.HANDED_OVER), false, Token.POTTED);
-        add(bars, "In trays", ledger.aliveInTrays(), false, ofTheLiving);
+        add(bars, Texts.say("Missing"), ledger.balance(Account.MISSING), true, Token.DEAD);
+        add(bars, Texts.say("Potted"), ledger.balance(Account.POTTED), false, Token.POTTED);
+        add(bars, Texts.say("Handed over"), ledger.balance(Account.HANDED_OVER), false, Token.POTTED);
+        add(bars, Texts.say("In trays"), ledger.aliveInTrays(), false, ofTheLiving);
         return bars;
     }
 
@@ -54,7 +59,7 @@ final class BroodLedger {
             return List.of();
         }
         List<LedgerBars.Bar> bars = new ArrayList<>();
-        bars.add(new LedgerBars.Bar("From the sac", ledger.opened(), false, Token.EGG));
+        bars.add(new LedgerBars.Bar(Texts.say("From the sac"), ledger.opened(), false, Token.EGG));
         Map<String, Integer> losses = new LinkedHashMap<>();
         ledger.standing().stream()
                 .filter(entry -> entry.to().isLoss() != entry.from().isLoss())
@@ -65,8 +70,8 @@ final class BroodLedger {
                         entry.to().isLoss() ? entry.count() : -entry.count(),
                         Integer::sum));
         losses.forEach((word, count) -> add(bars, word, count, true, Token.DEAD));
-        add(bars, "Handed over", ledger.balance(Account.HANDED_OVER), true, Token.POTTED);
-        add(bars, "Potted", ledger.balance(Account.POTTED), true, Token.POTTED);
+        add(bars, Texts.say("Handed over"), ledger.balance(Account.HANDED_OVER), true, Token.POTTED);
+        add(bars, Texts.say("Potted"), ledger.balance(Account.POTTED), true, Token.POTTED);
         Map<Stage, Integer> living = new EnumMap<>(Stage.class);
         brood.trays()
                 .forEach(tray -> TrayContents.at(
@@ -79,16 +84,16 @@ final class BroodLedger {
 
     private static String lossWord(Account account, Cause cause) {
         if (account.equals(Account.INFERTILE)) {
-            return "Infertile";
+            return Texts.say("Infertile");
         }
         if (account.equals(Account.MISSING)) {
-            return "Eaten or lost";
+            return Texts.say("Eaten or lost");
         }
         if (cause.equals(Cause.UNKNOWN)) {
-            return "Cause unknown";
+            return Texts.say("Cause unknown");
         }
-        return cause.words().substring(0, 1).toUpperCase(Locale.ROOT)
-                + cause.words().substring(1);
+        String words = Texts.say(cause.words());
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     /** What the balance leaves open, and how old the brood is; of a sac, what is expected inside. */
@@ -97,21 +102,23 @@ final class BroodLedger {
             return brood.forecast()
                     .flatMap(BroodForecast::sac)
                     .map(sac -> sac(sac, words))
-                    .orElse("No dates: nobody wrote down when it was laid.");
+                    .orElse(Texts.say("No dates: nobody wrote down when it was laid."));
         }
         int missing = brood.record().ledger().balance(Account.MISSING);
-        String balance = missing == 0 ? "Nothing unexplained." : missing + " eaten or lost, no body found.";
+        String balance = missing == 0
+                ? Texts.say("Nothing unexplained.")
+                : Texts.say("{0} eaten or lost, no body found.", missing);
         return brood.forecast()
                 .map(forecast ->
-                        String.format(Locale.ROOT, "%s %.1f warm-days since laying.", balance, forecast.warmDays()))
+                        Texts.say("{0} {1} warm-days since laying.", balance, Numbers.fixed(forecast.warmDays(), 1)))
                 .orElse(balance);
     }
 
     private static String sac(SacForecast sac, SacWords words) {
         List<String> lines = new ArrayList<>(List.of(words.age(sac) + "."));
-        words.pull(sac).ifPresent(pull -> lines.add("To pull: " + pull.substring("pull ".length()) + "."));
-        sac.moults().forEach(moult -> lines.add("Thought: " + words.half(moult) + "."));
-        lines.add("By belief alone; nobody has looked inside.");
+        words.toPull(sac).ifPresent(lines::add);
+        sac.moults().forEach(moult -> lines.add(Texts.say("Thought: {0}.", words.half(moult))));
+        lines.add(Texts.say("By belief alone; nobody has looked inside."));
         return String.join("\n", lines);
     }
 
@@ -126,11 +133,11 @@ final class BroodLedger {
     private static EntryLine line(LedgerEntry entry, Ledger ledger, Vocabulary vocabulary, DayWords days) {
         String corrects = entry.corrects()
                 .flatMap(ledger::find)
-                .map(original -> "takes back %s, %d to %s"
-                        .formatted(
-                                days.shortDay(original.at()),
-                                original.count(),
-                                original.to().code()))
+                .map(original -> Texts.say(
+                        "takes back {0}, {1} to {2}",
+                        days.shortDay(original.at()),
+                        original.count(),
+                        original.to().code()))
                 .orElse(entry.note());
         return new EntryLine(
                 days.shortDay(entry.at()) + ", " + days.clock(entry.at()),
@@ -138,7 +145,7 @@ final class BroodLedger {
                 entry.to().code(),
                 Integer.toString(entry.count()),
                 vocabulary.label(entry.stage()),
-                entry.cause().words(),
+                Texts.say(entry.cause().words()),
                 corrects);
     }
 
@@ -151,15 +158,15 @@ final class BroodLedger {
 
     private static String word(LedgerEntry entry) {
         if (entry.to().equals(Account.INFERTILE)) {
-            return "Infertile";
+            return Texts.say("Infertile");
         }
         if (entry.cause().equals(Cause.DROWNED)) {
-            return "Drowned";
+            return Texts.say("Drowned");
         }
         if (entry.cause().equals(Cause.FUSED)) {
-            return "Fused";
+            return Texts.say("Fused");
         }
-        return entry.cause().equals(Cause.MOULD) ? "Mould" : "Died";
+        return entry.cause().equals(Cause.MOULD) ? Texts.say("Mould") : Texts.say("Died");
     }
 
     private static void add(List<LedgerBars.Bar> bars, String word, int count, boolean isLoss, Token token) {

@@ -9,6 +9,7 @@ import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.SacForecast;
 import org.moultwright.compute.history.Estimates;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.text.SacWords;
 import org.moultwright.text.Vocabulary;
@@ -36,15 +37,15 @@ record BroodLine(String code, String alive, String stages, String next, String y
         }
         int alive = brood.record().ledger().aliveInTrays();
         String next = alive == 0
-                ? "no longer in trays"
+                ? Texts.say("no longer in trays")
                 : brood.forecast().map(forecast -> next(words, brood, now)).orElse("");
         return new BroodLine(
                 brood.code(),
-                "%s%d of %d alive"
-                        .formatted(
-                                Estimates.isOneIn(brood.record()) ? "about " : "",
-                                alive + potted(ribbon),
-                                brood.record().ledger().opened()),
+                Texts.say(
+                        "{0}{1} of {2} alive",
+                        Estimates.isOneIn(brood.record()) ? Texts.say("about ") : "",
+                        alive + potted(ribbon),
+                        brood.record().ledger().opened()),
                 stages(ribbon, words.vocabulary()),
                 next,
                 brood.forecast()
@@ -58,7 +59,7 @@ record BroodLine(String code, String alive, String stages, String next, String y
     private static BroodLine unopened(String code, SacForecast sac, SacWords words, Ribbon ribbon) {
         return new BroodLine(
                 code,
-                "sac unopened, yield unknown",
+                Texts.say("sac unopened, yield unknown"),
                 words.age(sac),
                 words.pull(sac).orElse(""),
                 "",
@@ -67,7 +68,7 @@ record BroodLine(String code, String alive, String stages, String next, String y
 
     /** The row in one sentence, for those who hear it. */
     String spoken() {
-        String foresight = yield.isEmpty() ? next : next + ", yield " + yield;
+        String foresight = yield.isEmpty() ? next : Texts.say("{0}, yield {1}", next, yield);
         return "%s, %s, %s, %s".formatted(code, alive, stages, foresight);
     }
 
@@ -76,10 +77,11 @@ record BroodLine(String code, String alive, String stages, String next, String y
                 .flatMap(forecast -> words.brood(forecast, now))
                 .orElseGet(() ->
                         brood.forecast().flatMap(forecast -> forecast.yield()).isPresent()
-                                ? "mostly "
-                                        + words.vocabulary()
-                                                .plural(brood.record().brood().lastStage()) + " by now"
-                                : "too early to say");
+                                ? Texts.say(
+                                        "mostly {0} by now",
+                                        words.vocabulary()
+                                                .plural(brood.record().brood().lastStage()))
+                                : Texts.say("too early to say"));
     }
 
     private static int potted(Ribbon ribbon) {
@@ -96,9 +98,9 @@ record BroodLine(String code, String alive, String stages, String next, String y
                 .collect(Collectors.joining(", "));
         int potted = potted(ribbon);
         if (potted == 0) {
-            return living.isEmpty() ? "nothing in trays" : living;
+            return living.isEmpty() ? Texts.say("nothing in trays") : living;
         }
-        return living.isEmpty() ? potted + " potted" : living + ", " + potted + " potted";
+        return living.isEmpty() ? Texts.say("{0} potted", potted) : Texts.say("{0}, {1} potted", living, potted);
     }
 
     private static String counted(int count, Stage stage, Vocabulary vocabulary) {

@@ -18,6 +18,7 @@ import javafx.scene.image.Image;
 import org.moultwright.compute.history.BroodSurvival;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.PhotoNote;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.chart.Calendar;
@@ -98,7 +99,7 @@ final class BroodPage {
     }
 
     String nowWord() {
-        return "tonight, " + desk.days().shortDay(calendar.now());
+        return Texts.say("tonight, {0}", desk.days().shortDay(calendar.now()));
     }
 
     /** The day, with its year, for paper that is read later. */
@@ -160,11 +161,11 @@ final class BroodPage {
 
     private static String balance(BroodFacts own) {
         if (own.brood().record().ledger().opened() == 0) {
-            return "Nothing is known of its animals until the sac is opened.";
+            return Texts.say("Nothing is known of its animals until the sac is opened.");
         }
         return own.open().isEmpty()
-                ? "Every animal is accounted for."
-                : "Not explained: " + String.join("; ", own.open()) + ".";
+                ? Texts.say("Every animal is accounted for.")
+                : Texts.say("Not explained: {0}.", String.join("; ", own.open()));
     }
 
     List<SurvivalChart.Curve> curves() {
@@ -184,7 +185,7 @@ final class BroodPage {
     String survivalWords() {
         return facts.stream()
                 .findFirst()
-                .map(own -> own.survival().map(BroodPage::words).orElse("Nothing of it is in a tray yet."))
+                .map(own -> own.survival().map(BroodPage::words).orElse(Texts.say("Nothing of it is in a tray yet.")))
                 .orElse("");
     }
 
@@ -192,15 +193,16 @@ final class BroodPage {
         long days = Math.round(survival.days());
         BroodSurvival.Point last = survival.last();
         if (last.survival() >= 1) {
-            return "All %d alive after %d days; no death yet to tell limits from.".formatted(survival.animals(), days);
+            return Texts.say(
+                    "All {0} alive after {1} days; no death yet to tell limits from.", survival.animals(), days);
         }
-        return "%d %% of %d alive after %d days; 95 %% limits %d to %d %%."
-                .formatted(
-                        Math.round(100 * last.survival()),
-                        survival.animals(),
-                        days,
-                        Math.round(100 * last.lower()),
-                        Math.round(100 * last.upper()));
+        return Texts.say(
+                "{0} % of {1} alive after {2} days; 95 % limits {3} to {4} %.",
+                Math.round(100 * last.survival()),
+                survival.animals(),
+                days,
+                Math.round(100 * last.lower()),
+                Math.round(100 * last.upper()));
     }
 
     /** Puts a brood beside this one, or takes it away. */
@@ -251,7 +253,7 @@ final class BroodPage {
                         },
                         outcome -> {
                             if (outcome instanceof Outcome.Done<Path> done) {
-                                news.set("Saved as " + done.value() + ".");
+                                news.set(Texts.say("Saved as {0}.", done.value()));
                             } else if (outcome instanceof Outcome.Failed<Path> failed) {
                                 news.set(String.valueOf(failed.fault().getMessage()));
                             }

@@ -13,6 +13,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
@@ -42,9 +43,9 @@ final class BroodPageView extends VBox {
         this.charts = new BroodCharts(page, palette);
         PageHeader header = new PageHeader(
                 page.line().code(),
-                Buttons.secondary("Back", page::close),
-                Buttons.secondary("Save as PDF", () -> page.save(this::paper)),
-                Buttons.secondary("Print", () -> page.print(this::paper)));
+                Buttons.secondary(Texts.say("Back"), page::close),
+                Buttons.secondary(Texts.say("Save as PDF"), () -> page.save(this::paper)),
+                Buttons.secondary(Texts.say("Print"), () -> page.print(this::paper)));
         header.subtitleProperty().set(page.line().alive() + " · " + page.line().stages());
         Banner news = new Banner(Tone.ACCENT);
         news.sentenceProperty().bind(page.newsProperty());
@@ -52,7 +53,7 @@ final class BroodPageView extends VBox {
         Label words = Words.wrapped(Words.caption(""));
         words.textProperty()
                 .bind(page.readingWordsProperty()
-                        .map(day -> day.isEmpty() ? BroodCharts.CLIMATE_WORDS + " ← → read a day." : day));
+                        .map(day -> day.isEmpty() ? Texts.say("{0} ← → read a day.", BroodCharts.CLIMATE_WORDS) : day));
         over.getChildren().addAll(charts.legend(), words);
         setVgrow(over, Priority.ALWAYS);
         charts.ribbon().setFocusTraversable(true);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.value.ObservableObjectValue;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignE;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
@@ -12,7 +13,7 @@ import org.moultwright.ui.theme.Palette;
 
 /** The broods, as a screen of the frame. */
 public final class BroodsScreen {
-    public static final ScreenName NAME = new ScreenName("broods", "Broods", MaterialDesignE.EGG_OUTLINE);
+    public static final ScreenName NAME = new ScreenName("broods", Texts.say("Broods"), MaterialDesignE.EGG_OUTLINE);
 
     private BroodsScreen() {}
 
@@ -23,16 +24,18 @@ public final class BroodsScreen {
 
     private static List<KeyHint> keys(BroodsDesk desk) {
         List<KeyHint> keys = new ArrayList<>(List.of(
-                new KeyHint("↑ ↓", "choose a brood"),
-                new KeyHint("Enter", "look at the chosen brood closely; compare it, print it"),
-                new KeyHint("← →", "read the day before or after in words"),
-                new KeyHint("Shift + ← →", "a week before or after"),
-                new KeyHint("Ctrl + T", "the chosen brood's timing: what you believe, what was learned"),
-                new KeyHint("Ctrl + N", "write down a new sac"),
-                new KeyHint("P", "the chosen sac was taken from its mother"),
-                new KeyHint("O", "open the chosen sac"),
-                new KeyHint("Ctrl + O", "take in a brood folder")));
-        desk.waysIn().demoRoom().ifPresent(open -> keys.add(new KeyHint("Ctrl + D", "look around in the demo room")));
+                new KeyHint("↑ ↓", Texts.say("choose a brood")),
+                new KeyHint("Enter", Texts.say("look at the chosen brood closely; compare it, print it")),
+                new KeyHint("← →", Texts.say("read the day before or after in words")),
+                new KeyHint("Shift + ← →", Texts.say("a week before or after")),
+                new KeyHint("Ctrl + T", Texts.say("the chosen brood's timing: what you believe, what was learned")),
+                new KeyHint("Ctrl + N", Texts.say("write down a new sac")),
+                new KeyHint("P", Texts.say("the chosen sac was taken from its mother")),
+                new KeyHint("O", Texts.say("open the chosen sac")),
+                new KeyHint("Ctrl + O", Texts.say("take in a brood folder"))));
+        desk.waysIn()
+                .demoRoom()
+                .ifPresent(open -> keys.add(new KeyHint("Ctrl + D", Texts.say("look around in the demo room"))));
         return keys;
     }
 }

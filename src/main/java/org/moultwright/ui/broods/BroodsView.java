@@ -18,6 +18,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.CalendarList;
 import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.LedgerBars;
@@ -49,7 +50,7 @@ final class BroodsView extends StackPane {
         this.model = model;
         this.palette = palette;
         this.ribbons = new CalendarList<>(
-                "broods", model.lines(), model.chosenProperty(), ROWS, () -> new BroodCell(model, palette));
+                Texts.say("broods"), model.lines(), model.chosenProperty(), ROWS, () -> new BroodCell(model, palette));
         this.ways = new WaysInBar(model);
         this.page = page(palette);
         getChildren().add(page);
@@ -114,7 +115,7 @@ final class BroodsView extends StackPane {
         HBox actions = ways.buttons();
         actions.getStyleClass().add("page-actions");
         show(actions, true);
-        PageHeader header = new PageHeader("Broods", actions);
+        PageHeader header = new PageHeader(Texts.say("Broods"), actions);
         header.subtitleProperty().bind(model.subtitleProperty());
         Banner news = new Banner(Tone.OK);
         news.sentenceProperty().bind(model.takeIn().newsProperty());
@@ -183,8 +184,9 @@ final class BroodsView extends StackPane {
         Label words = Words.caption("");
         words.textProperty()
                 .bind(model.readingWordsProperty()
-                        .map(day ->
-                                day.isEmpty() ? "paler = expected · dashed = 80 % interval · ← → read a day" : day));
+                        .map(day -> day.isEmpty()
+                                ? Texts.say("paler = expected · dashed = 80 % interval · ← → read a day")
+                                : day));
         HBox foot = new HBox(legend, words);
         foot.getStyleClass().add("chart-foot");
         return foot;
@@ -196,8 +198,8 @@ final class BroodsView extends StackPane {
                 .map(stage ->
                         new StageChip(stage, model.vocabularyProperty().get().label(stage)))
                 .forEach(chips::add);
-        chips.add(new StageChip(Swatch.potted(), "Potted"));
-        chips.add(new StageChip(Swatch.dead(), "Dead"));
+        chips.add(new StageChip(Swatch.potted(), Texts.say("Potted")));
+        chips.add(new StageChip(Swatch.dead(), Texts.say("Dead")));
         return chips.toArray(StageChip[]::new);
     }
 

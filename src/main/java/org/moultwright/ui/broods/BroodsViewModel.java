@@ -14,6 +14,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.moultwright.language.Texts;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.text.SacWords;
 import org.moultwright.text.Vocabulary;
@@ -173,7 +174,7 @@ final class BroodsViewModel {
 
     /** The word beside the line of now. */
     String nowWord() {
-        return "tonight, " + desk.days().shortDay(room().now());
+        return Texts.say("tonight, {0}", desk.days().shortDay(room().now()));
     }
 
     /** A line's ribbon on the scale all share. */
@@ -303,7 +304,7 @@ final class BroodsViewModel {
         int alive = room.broods().stream()
                 .mapToInt(brood -> brood.record().ledger().aliveInTrays())
                 .sum();
-        return "%d %s · %d animals in trays".formatted(count, count == 1 ? "brood" : "broods", alive);
+        return Texts.say("{0} {1} · {2} animals in trays", count, Texts.count(count, "brood", "broods"), alive);
     }
 
     private void showChosen() {

@@ -11,6 +11,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
@@ -27,23 +28,23 @@ final class CompareCard extends VBox {
         page.others().forEach(code -> {
             ToggleChip chip = new ToggleChip(code);
             chip.getStyleClass().add("small-chip");
-            chip.setAccessibleText("compare with " + code);
+            chip.setAccessibleText(Texts.say("compare with {0}", code));
             chip.setOnAction(event -> {
                 page.toggle(code);
                 chip.setSelected(page.beside().contains(code));
             });
             chips.getChildren().add(chip);
         });
-        Label none = Words.wrapped(Words.caption("No other brood to lay beside it yet."));
+        Label none = Words.wrapped(Words.caption(Texts.say("No other brood to lay beside it yet.")));
         none.setVisible(page.others().isEmpty());
         none.setManaged(page.others().isEmpty());
         table.getStyleClass().addAll("form", "compare-table");
         getStyleClass().addAll("card", "compare-card");
-        Scrolled scrolled = new Scrolled("the brood in numbers", table);
+        Scrolled scrolled = new Scrolled(Texts.say("the brood in numbers"), table);
         Scrolled choice = new Scrolled(chips);
         choice.getStyleClass().add("compare-choice");
         HBox.setHgrow(choice, Priority.ALWAYS);
-        HBox head = new HBox(Words.whole(Words.cardTitle("Beside")), choice);
+        HBox head = new HBox(Words.whole(Words.cardTitle(Texts.say("Beside"))), choice);
         head.getStyleClass().add("card-head");
         getChildren().addAll(head, none, scrolled);
         page.facts().addListener((ListChangeListener<BroodFacts>) change -> lay());

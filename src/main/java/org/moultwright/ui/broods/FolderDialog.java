@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.Window;
+import org.moultwright.language.Texts;
 
 /** The machine's own dialogue for a folder; it opens beside the folder chosen last. */
 public final class FolderDialog implements FolderChooser {
@@ -22,7 +23,7 @@ public final class FolderDialog implements FolderChooser {
     @Override
     public Optional<Path> choose() {
         DirectoryChooser dialog = new DirectoryChooser();
-        dialog.setTitle("Take in a brood folder");
+        dialog.setTitle(Texts.say("Take in a brood folder"));
         if (Files.isDirectory(start)) {
             dialog.setInitialDirectory(start.toFile());
         }

@@ -12,6 +12,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Focus;
 import org.moultwright.ui.control.Words;
@@ -57,7 +58,7 @@ final class FormInputs {
         Runnable tell = () -> shown.setText(chosen.words(CHOICES_SHOWN));
         entry.textProperty().addListener((observed, before, now) -> tell.run());
         tell.run();
-        entry.input().setAccessibleRoleDescription("arrow keys choose");
+        entry.input().setAccessibleRoleDescription(Texts.say("arrow keys choose"));
         return new VBox(entry, shown);
     }
 

@@ -13,6 +13,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.broods.WeighedSamples.Weighed;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.Deed;
@@ -125,7 +126,7 @@ final class OpeningForm extends SacForm {
             return Optional.empty();
         }
         if (goodOnes() == 0) {
-            refuse("Count at least one good one. A sac without any is written into its mother's notes.");
+            refuse(Texts.say("Count at least one good one. A sac without any is written into its mother's notes."));
             return Optional.empty();
         }
         question.set(asked());
@@ -166,25 +167,29 @@ final class OpeningForm extends SacForm {
     private OpeningQuestion spreadQuestion() {
         int placed = goodOnes()
                 - shares.left().values().stream().mapToInt(Integer::intValue).sum();
-        String sentence = "%d in trays, %d good. ".formatted(placed, goodOnes());
+        String sentence = Texts.say("{0} in trays, {1} good. ", placed, goodOnes());
         boolean hasRest = shares.left().values().stream().allMatch(left -> left > 0);
         List<OpeningQuestion.Answer> answers = hasRest && !weighing.onProperty().get()
                 ? List.of(
-                        answer("P", "Put the rest into the last tray", shares::placeRest),
-                        answer("W", placed + " were good", this::believeTrays))
-                : List.of(answer("E", "Share them equally", shares::shareEqually));
-        return new OpeningQuestion(sentence + "Which is right?", answers);
+                        answer("P", Texts.say("Put the rest into the last tray"), shares::placeRest),
+                        answer("W", Texts.say("{0} were good", placed), this::believeTrays))
+                : List.of(answer("E", Texts.say("Share them equally"), shares::shareEqually));
+        return new OpeningQuestion(Texts.say("{0}Which is right?", sentence), answers);
     }
 
     private OpeningQuestion totalQuestion(int difference) {
-        String sentence = "%d counted in all, %d sorted."
-                .formatted(contents.inAll().count(), contents.inAll().count() - difference);
-        OpeningQuestion.Answer wrong = answer("M", "The count in all was wrong", () -> isTotalWrong = true);
+        String sentence = Texts.say(
+                "{0} counted in all, {1} sorted.",
+                contents.inAll().count(), contents.inAll().count() - difference);
+        OpeningQuestion.Answer wrong = answer("M", Texts.say("The count in all was wrong"), () -> isTotalWrong = true);
         return difference > 0
                 ? new OpeningQuestion(
-                        sentence + " Count again, a miscount in all, or some gone?",
-                        List.of(wrong, answer("G", difference + " gone", () -> contents.setGone(difference))))
-                : new OpeningQuestion(sentence + " Count again, or was the count in all wrong?", List.of(wrong));
+                        Texts.say("{0} Count again, a miscount in all, or some gone?", sentence),
+                        List.of(
+                                wrong,
+                                answer("G", Texts.say("{0} gone", difference), () -> contents.setGone(difference))))
+                : new OpeningQuestion(
+                        Texts.say("{0} Count again, or was the count in all wrong?", sentence), List.of(wrong));
     }
 
     private OpeningQuestion.Answer answer(String key, String words, Runnable does) {
@@ -214,12 +219,16 @@ final class OpeningForm extends SacForm {
         boolean isEstimate = weighing.onProperty().get();
         sum.set(contents.sum(goodOnes(), isEstimate && goodOnes() > 0));
         spread.set(shares.sum());
-        estimate.set(weighed().map(weighed -> "about " + weighed.animals()).orElse(""));
+        estimate.set(weighed()
+                .map(weighed -> Texts.say("about {0}", weighed.animals()))
+                .orElse(""));
         estimateNote.set(weighed()
                 .map(weighed -> weighed.hasInterval()
-                        ? weighed.interval() + " in 95 of 100 such samplings. An estimate: a full count replaces it."
-                        : "From one sample nobody can say how far off it is. Weigh a second.")
-                .orElse("Count and weigh two samples or more, then all good ones together."));
+                        ? Texts.say(
+                                "{0} in 95 of 100 such samplings. An estimate: a full count replaces it.",
+                                weighed.interval())
+                        : Texts.say("From one sample nobody can say how far off it is. Weigh a second."))
+                .orElse(Texts.say("Count and weigh two samples or more, then all good ones together.")));
     }
 
     private Optional<Weighed> weighed() {

@@ -4,6 +4,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Tone;
@@ -14,9 +15,9 @@ final class OpeningView extends SacFormView {
         super(form);
         getChildren()
                 .addAll(head(
-                        "Open " + form.about(),
-                        "sort, count or weigh, spread over trays",
-                        Buttons.primary("Keep the opening", this::keep)));
+                        Texts.say("Open {0}", form.about()),
+                        Texts.say("sort, count or weigh, spread over trays"),
+                        Buttons.primary(Texts.say("Keep the opening"), this::keep)));
         Banner caution = new Banner(Tone.ACCENT);
         caution.sentenceProperty().set(SacCautions.HAIRS);
         caution.detailProperty().set(SacCautions.MOTHER + " " + SacCautions.HYGIENE);

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.PullSac;
@@ -13,8 +14,8 @@ final class PullForm extends SacForm {
     /** The form as it is named among those begun. */
     static final String FORM = "taken";
 
-    private final FormField day = field("day", "day it was taken");
-    private final FormField inside = field("into", "container it was put into");
+    private final FormField day = field("day", Texts.say("day it was taken"));
+    private final FormField inside = field("into", Texts.say("container it was put into"));
 
     PullForm(SacFormDesk desk, String brood) {
         super(desk, FORM, brood);

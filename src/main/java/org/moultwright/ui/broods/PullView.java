@@ -1,6 +1,7 @@
 package org.moultwright.ui.broods;
 
 import javafx.scene.layout.GridPane;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -13,16 +14,25 @@ final class PullView extends SacFormView {
         super(form);
         getChildren()
                 .addAll(head(
-                        form.about() + ", taken from its mother", "still closed", Buttons.primary("Keep", this::keep)));
+                        Texts.say("{0}, taken from its mother", form.about()),
+                        Texts.say("still closed"),
+                        Buttons.primary(Texts.say("Keep"), this::keep)));
         Banner caution = new Banner(Tone.ACCENT);
         caution.sentenceProperty().set(SacCautions.MOTHER);
         GridPane grid = wide();
         row(
                 grid,
                 0,
-                Words.plain("Taken on"),
-                inputs().day(form.day(), "today", form.day().textProperty().map(form::dayInWords)));
-        row(grid, 1, Words.plain("Put into"), inputs().choice(form.inside(), "stays where it is", form::places));
+                Words.plain(Texts.say("Taken on")),
+                inputs().day(
+                                form.day(),
+                                Texts.say("today"),
+                                form.day().textProperty().map(form::dayInWords)));
+        row(
+                grid,
+                1,
+                Words.plain(Texts.say("Put into")),
+                inputs().choice(form.inside(), Texts.say("stays where it is"), form::places));
         getChildren()
                 .addAll(
                         caution,
@@ -30,6 +40,7 @@ final class PullView extends SacFormView {
                                 grid,
                                 Words.wrapped(
                                         Words.caption(
-                                                "Its warm-days come from there from then on. Whatever you type is on disk at once."))));
+                                                Texts.say(
+                                                        "Its warm-days come from there from then on. Whatever you type is on disk at once.")))));
     }
 }

@@ -9,6 +9,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.KeyCap;
@@ -48,7 +49,7 @@ final class QuestionBanner extends StackPane {
                 buttons.add(button);
             });
             banner.sentenceProperty().set(one.sentence());
-            banner.detailProperty().set("To count again, go back to the fields; nothing is saved yet.");
+            banner.detailProperty().set(Texts.say("To count again, go back to the fields; nothing is saved yet."));
             banner.setActions(buttons.toArray(Button[]::new));
             getChildren().add(banner);
             // Only then is the button in the window.

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.OpenSac.Aside;
 
 /** What was in a sac, sorted and counted: the good ones by stage, and what was put aside. */
@@ -23,11 +24,11 @@ final class SacContents {
                 stage,
                 form.field(
                         "good-" + stage.key(),
-                        "good, " + form.desk().vocabulary().get().label(stage))));
-        aside.put(Aside.INFERTILE, form.field("infertile", "infertile"));
-        aside.put(Aside.FUSED, form.field("fused", "fused"));
-        aside.put(Aside.MOULDY, form.field("mouldy", "mouldy"));
-        this.inAll = form.field("in-all", "counted in all, if you did");
+                        Texts.say("good, {0}", form.desk().vocabulary().get().label(stage)))));
+        aside.put(Aside.INFERTILE, form.field("infertile", Texts.say("infertile")));
+        aside.put(Aside.FUSED, form.field("fused", Texts.say("fused")));
+        aside.put(Aside.MOULDY, form.field("mouldy", Texts.say("mouldy")));
+        this.inAll = form.field("in-all", Texts.say("counted in all, if you did"));
     }
 
     /** The good ones by stage, as counted. */
@@ -81,17 +82,11 @@ final class SacContents {
 
     /** "120 in the sac = 112 good + 5 infertile + 2 fused + 1 mouldy". */
     String sum(int goodOnes, boolean isEstimate) {
-        String about = isEstimate ? "about " : "";
-        String sum = "%s%d in the sac = %s%d good + %d infertile + %d fused + %d mouldy"
-                .formatted(
-                        about,
-                        goodOnes + asides(),
-                        about,
-                        goodOnes,
-                        count(Aside.INFERTILE),
-                        count(Aside.FUSED),
-                        count(Aside.MOULDY));
-        return gone == 0 ? sum : sum + " + " + gone + " gone";
+        String about = isEstimate ? Texts.say("about ") : "";
+        String sum = Texts.say(
+                "{0}{1} in the sac = {0}{2} good + {3} infertile + {4} fused + {5} mouldy",
+                about, goodOnes + asides(), goodOnes, count(Aside.INFERTILE), count(Aside.FUSED), count(Aside.MOULDY));
+        return gone == 0 ? sum : Texts.say("{0} + {1} gone", sum, gone);
     }
 
     private int count(Aside what) {

@@ -13,6 +13,7 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.WrittenDay;
 import org.moultwright.ui.shell.DeedLine;
 import org.moultwright.workflow.Deed;
@@ -192,9 +193,9 @@ abstract class SacForm {
     final Optional<LocalDate> day(FormField field) {
         Optional<LocalDate> day = WrittenDay.read(field.written(), today());
         if (day.isEmpty() && !field.isEmpty()) {
-            refuse(field, "Write the day as 26 Feb or 26.2.");
+            refuse(field, Texts.say("Write the day as 26 Feb or 26.2."));
         } else if (day.filter(read -> read.isAfter(today())).isPresent()) {
-            refuse(field, "That day is yet to come.");
+            refuse(field, Texts.say("That day is yet to come."));
             return Optional.empty();
         }
         return day;
@@ -233,9 +234,12 @@ abstract class SacForm {
         return refuse(
                 field,
                 some.isEmpty()
-                        ? "Nothing stands on the shelf yet. Leave it empty, or add " + field.written()
-                                + " on the Shelf."
-                        : "There is no '" + field.written() + "' on the shelf. Arrow keys go through what is there.");
+                        ? Texts.say(
+                                "Nothing stands on the shelf yet. Leave it empty, or add {0} on the Shelf.",
+                                field.written())
+                        : Texts.say(
+                                "There is no '{0}' on the shelf. Arrow keys go through what is there.",
+                                field.written()));
     }
 
     final Optional<String> place(FormField field) {

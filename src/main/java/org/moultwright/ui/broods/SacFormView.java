@@ -12,6 +12,7 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.PageHeader;
@@ -53,11 +54,11 @@ abstract class SacFormView extends VBox {
 
     /** The head of the page and beneath it what is wrong; what is begun can be dropped. */
     final List<Node> head(String title, String subtitle, Button... last) {
-        Button drop = Buttons.secondary("Start afresh", form::drop);
-        drop.setAccessibleText("drop what is written here");
+        Button drop = Buttons.secondary(Texts.say("Start afresh"), form::drop);
+        drop.setAccessibleText(Texts.say("drop what is written here"));
         drop.visibleProperty().bind(form.writtenProperty());
         drop.managedProperty().bind(drop.visibleProperty());
-        List<Button> actions = new ArrayList<>(List.of(Buttons.secondary("Back", form::leave), drop));
+        List<Button> actions = new ArrayList<>(List.of(Buttons.secondary(Texts.say("Back"), form::leave), drop));
         actions.addAll(List.of(last));
         PageHeader header = new PageHeader(title, actions.toArray(Button[]::new));
         header.subtitleProperty().set(subtitle);

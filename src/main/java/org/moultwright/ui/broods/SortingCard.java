@@ -10,6 +10,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.ChoiceGroup;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.StageChip;
@@ -36,8 +37,8 @@ final class SortingCard extends VBox {
     }
 
     private Node head() {
-        ToggleChip counted = new ToggleChip("counted");
-        ToggleChip weighed = new ToggleChip("weighed");
+        ToggleChip counted = new ToggleChip(Texts.say("counted"));
+        ToggleChip weighed = new ToggleChip(Texts.say("weighed"));
         ChoiceGroup<Boolean> group = new ChoiceGroup<>(
                 form.weighing().onProperty().asObject(), form.weighing().onProperty()::set);
         group.add(counted, false);
@@ -46,7 +47,7 @@ final class SortingCard extends VBox {
         weighed.getStyleClass().add("small-chip");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox head = new HBox(Words.cardTitle("The good ones"), gap, counted, weighed);
+        HBox head = new HBox(Words.cardTitle(Texts.say("The good ones")), gap, counted, weighed);
         head.getStyleClass().add("card-head");
         return head;
     }
@@ -72,7 +73,11 @@ final class SortingCard extends VBox {
             stages.getChildren().add(chip);
         });
         GridPane grid = SacFormView.grid();
-        grid.addRow(0, Words.caption("sample"), Words.caption("counted"), Words.caption("grams"));
+        grid.addRow(
+                0,
+                Words.caption(Texts.say("sample")),
+                Words.caption(Texts.say("counted")),
+                Words.caption(Texts.say("grams")));
         List<WeighedSamples.Sample> samples = weighing.samples();
         for (int i = 0; i < samples.size(); i++) {
             grid.addRow(
@@ -81,7 +86,7 @@ final class SortingCard extends VBox {
                     inputs.animals(samples.get(i).count()),
                     inputs.grams(samples.get(i).grams()));
         }
-        grid.add(Words.plain("All together"), 0, samples.size() + 1, 2, 1);
+        grid.add(Words.plain(Texts.say("All together")), 0, samples.size() + 1, 2, 1);
         grid.add(inputs.grams(weighing.whole()), 2, samples.size() + 1);
         Label estimate = Words.styled("", "estimate");
         estimate.textProperty().bind(form.estimateProperty());
@@ -97,13 +102,14 @@ final class SortingCard extends VBox {
         HBox fields = new HBox();
         fields.getStyleClass().add("form-row");
         form.contents().aside().forEach((what, field) -> fields.getChildren().add(named(word(what), field)));
-        fields.getChildren().add(named("In all", form.contents().inAll()));
+        fields.getChildren().add(named(Texts.say("In all"), form.contents().inAll()));
         VBox all = new VBox(
-                Words.cardTitle("Put aside"),
+                Words.cardTitle(Texts.say("Put aside")),
                 fields,
                 onlyWhile(
-                        Words.wrapped(Words.caption("Infertile: yellow, dented, hard. Fused: grown together. Mouldy:"
-                                + " fur or spots. In all: the whole sac counted at one go, if you did.")),
+                        Words.wrapped(Words.caption(Texts.say(
+                                "Infertile: yellow, dented, hard. Fused: grown together. Mouldy: fur or spots. In all: "
+                                        + "the whole sac counted at one go, if you did."))),
                         form.weighing().onProperty().map(on -> !on)));
         all.getStyleClass().add("lines");
         return all;
@@ -117,10 +123,10 @@ final class SortingCard extends VBox {
 
     private static String word(Aside what) {
         return switch (what) {
-            case INFERTILE -> "Infertile";
-            case FUSED -> "Fused";
-            case MOULDY -> "Mouldy";
-            case GONE -> "Gone";
+            case INFERTILE -> Texts.say("Infertile");
+            case FUSED -> Texts.say("Fused");
+            case MOULDY -> Texts.say("Mouldy");
+            case GONE -> Texts.say("Gone");
         };
     }
 

@@ -10,6 +10,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Scrolled;
@@ -32,7 +33,7 @@ final class SpreadingCard extends VBox {
         GridPane head = SacFormView.grid();
         head.addRow(
                 0,
-                Words.plain("How many trays"),
+                Words.plain(Texts.say("How many trays")),
                 inputs.trays(form.shares().number()),
                 Words.plain("New trays stand in"),
                 inputs.choice(form.inside(), "nothing yet", form::places));
@@ -44,8 +45,8 @@ final class SpreadingCard extends VBox {
         spread.textProperty().bind(form.spreadProperty());
         Scrolled scrolled = new Scrolled(trays);
         setVgrow(scrolled, Priority.ALWAYS);
-        Node equal = Buttons.plain("Share equally", form.shares()::shareEqually);
-        getChildren().addAll(Words.cardTitle("Into trays"), head, scrolled, equal, spread);
+        Node equal = Buttons.plain(Texts.say("Share equally"), form.shares()::shareEqually);
+        getChildren().addAll(Words.cardTitle(Texts.say("Into trays")), head, scrolled, equal, spread);
         form.shares().rows().addListener((ListChangeListener<TrayShares.Row>) change -> lay());
         form.spreadProperty().addListener((observed, before, now) -> lay());
         lay();
@@ -63,7 +64,7 @@ final class SpreadingCard extends VBox {
         inputs.forget(laid);
         laid.clear();
         trays.getChildren().clear();
-        trays.add(Words.caption("tray"), 0, 0);
+        trays.add(Words.caption(Texts.say("tray")), 0, 0);
         for (int i = 0; i < stages.size(); i++) {
             trays.add(new StageChip(stages.get(i), form.stageWord(stages.get(i))), i + 1, 0);
         }

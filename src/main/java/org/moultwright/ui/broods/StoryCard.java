@@ -15,6 +15,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.ToggleChip;
@@ -26,19 +27,20 @@ final class StoryCard extends VBox {
         Label title = Words.cardTitle("");
         title.textProperty()
                 .bind(model.chosenProperty()
-                        .map(line -> line.map(BroodLine::code).orElse("") + ", its story"));
-        ToggleChip entries = new ToggleChip("ledger entries");
+                        .map(line -> Texts.say(
+                                "{0}, its story", line.map(BroodLine::code).orElse(""))));
+        ToggleChip entries = new ToggleChip(Texts.say("ledger entries"));
         entries.getStyleClass().add("small-chip");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        Button look = Buttons.secondary("Look closely", model::look);
+        Button look = Buttons.secondary(Texts.say("Look closely"), model::look);
         look.getStyleClass().add("small-chip");
-        look.setAccessibleText("look at the chosen brood closely");
-        Button timing = Buttons.secondary("Timing", model::openTiming);
+        look.setAccessibleText(Texts.say("look at the chosen brood closely"));
+        Button timing = Buttons.secondary(Texts.say("Timing"), model::openTiming);
         timing.getStyleClass().add("small-chip");
-        timing.setAccessibleText("timing of the chosen brood");
-        Button taken = Buttons.secondary("Taken from the mother", model::pullSac);
-        Button open = Buttons.secondary("Open the sac", model::openSac);
+        timing.setAccessibleText(Texts.say("timing of the chosen brood"));
+        Button taken = Buttons.secondary(Texts.say("Taken from the mother"), model::pullSac);
+        Button open = Buttons.secondary(Texts.say("Open the sac"), model::openSac);
         List.of(taken, open).forEach(button -> button.getStyleClass().add("small-chip"));
         model.chosenProperty().addListener((observed, before, now) -> offer(taken, open, model));
         offer(taken, open, model);
@@ -46,7 +48,7 @@ final class StoryCard extends VBox {
         head.getStyleClass().add("card-head");
         ListView<BroodStory.StoryLine> story = new ListView<>(model.story());
         story.getStyleClass().add("bare");
-        story.setAccessibleText("story, newest first");
+        story.setAccessibleText(Texts.say("story, newest first"));
         story.setCellFactory(list -> new StoryCell());
         TableView<BroodLedger.EntryLine> table = table(model);
         table.visibleProperty().bind(entries.selectedProperty());
@@ -68,16 +70,17 @@ final class StoryCard extends VBox {
     private static TableView<BroodLedger.EntryLine> table(BroodsViewModel model) {
         TableView<BroodLedger.EntryLine> table = new TableView<>(model.entries());
         table.getStyleClass().add("bare");
-        table.setAccessibleText("ledger entries, newest first");
+        table.setAccessibleText(Texts.say("ledger entries, newest first"));
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
-        table.getColumns().add(column("when", 110, BroodLedger.EntryLine::when));
-        table.getColumns().add(column("from", 70, BroodLedger.EntryLine::from));
-        table.getColumns().add(column("to", 80, BroodLedger.EntryLine::to));
-        TableColumn<BroodLedger.EntryLine, String> count = column("animals", 70, BroodLedger.EntryLine::count);
+        table.getColumns().add(column(Texts.say("when"), 110, BroodLedger.EntryLine::when));
+        table.getColumns().add(column(Texts.say("from"), 70, BroodLedger.EntryLine::from));
+        table.getColumns().add(column(Texts.say("to"), 80, BroodLedger.EntryLine::to));
+        TableColumn<BroodLedger.EntryLine, String> count =
+                column(Texts.say("animals"), 70, BroodLedger.EntryLine::count);
         count.setCellFactory(shown -> new NumberCell());
         table.getColumns().add(count);
-        table.getColumns().add(column("stage", 110, BroodLedger.EntryLine::stage));
-        table.getColumns().add(column("cause", 120, BroodLedger.EntryLine::cause));
+        table.getColumns().add(column(Texts.say("stage"), 110, BroodLedger.EntryLine::stage));
+        table.getColumns().add(column(Texts.say("cause"), 120, BroodLedger.EntryLine::cause));
         table.getColumns().add(column("", 120, BroodLedger.EntryLine::note));
         return table;
     }

@@ -8,6 +8,7 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -40,30 +41,30 @@ final class TakeInView extends VBox {
         bar.accessibleTextProperty().bind(model.progressProperty());
         Label words = Words.plain("");
         words.textProperty().bind(model.progressProperty());
-        show(Buttons.secondary("Stop", model::cancel));
-        getChildren().add(new Card(words, bar, Words.caption("All of it is taken in, or nothing.")));
+        show(Buttons.secondary(Texts.say("Stop"), model::cancel));
+        getChildren().add(new Card(words, bar, Words.caption(Texts.say("All of it is taken in, or nothing."))));
     }
 
     private void showRefused(TakeInViewModel.Refused refused) {
         show(
-                Buttons.secondary("Back", model::close),
-                Buttons.secondary("Another folder", model::choose),
-                Buttons.primary("Try again", () -> model.takeIn(refused.folder())));
+                Buttons.secondary(Texts.say("Back"), model::close),
+                Buttons.secondary(Texts.say("Another folder"), model::choose),
+                Buttons.primary(Texts.say("Try again"), () -> model.takeIn(refused.folder())));
         Banner banner = banner(Tone.BAD, refused.sentence());
         getChildren().add(banner);
         if (!refused.problems().isEmpty()) {
             banner.detailProperty().set(TakeInWords.REMEDY);
             list(
-                    "What to mend",
+                    Texts.say("What to mend"),
                     refused.problems().stream().map(TakeInView::row).toList());
         }
     }
 
     private void showTakenIn(TakeInViewModel.TakenIn takenIn) {
-        show(Buttons.primary("To the broods", model::close));
+        show(Buttons.primary(Texts.say("To the broods"), model::close));
         getChildren().add(banner(Tone.OK, takenIn.sentence()));
         list(
-                "Good to know",
+                Texts.say("Good to know"),
                 takenIn.notices().stream()
                         .<Node>map(words -> Words.wrapped(Words.plain(TakeInWords.sentence(words))))
                         .toList());
@@ -71,7 +72,7 @@ final class TakeInView extends VBox {
 
     /** The header; the last button is where the keeper's hands are put. */
     private void show(Button... actions) {
-        getChildren().add(new PageHeader("Take in a brood folder", actions));
+        getChildren().add(new PageHeader(Texts.say("Take in a brood folder"), actions));
         Button last = actions[actions.length - 1];
         last.sceneProperty().addListener((observed, before, now) -> {
             if (now != null) {

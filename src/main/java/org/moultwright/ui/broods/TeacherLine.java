@@ -3,6 +3,7 @@ package org.moultwright.ui.broods;
 import java.util.Optional;
 import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.LessonNote;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.workflow.BroodView;
 
@@ -16,13 +17,13 @@ import org.moultwright.workflow.BroodView;
 record TeacherLine(String code, String facts, Optional<String> leftOut) {
 
     static TeacherLine of(BroodView brood, Optional<LessonNote> note, DayWords days) {
-        String opened = brood.record().ledger().opened() + " opened";
+        String opened = Texts.say("{0} opened", brood.record().ledger().opened());
         String laid = brood.record()
                 .brood()
                 .laid()
                 .map(InstantRange::middle)
-                .map(at -> ", laid " + days.day(at))
-                .orElse(", laying unknown");
+                .map(at -> Texts.say(", laid {0}", days.day(at)))
+                .orElse(Texts.say(", laying unknown"));
         return new TeacherLine(brood.code(), opened + laid, note.map(LessonNote::reason));
     }
 }

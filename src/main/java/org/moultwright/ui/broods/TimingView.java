@@ -18,6 +18,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -41,9 +43,9 @@ final class TimingView extends VBox {
 
     TimingView(TimingViewModel model) {
         this.model = model;
-        Button keep = Buttons.primary("Keep what you believe", model::keep);
-        PageHeader header =
-                new PageHeader(model.code() + ", its timing", Buttons.secondary("Back", model::close), keep);
+        Button keep = Buttons.primary(Texts.say("Keep what you believe"), model::keep);
+        PageHeader header = new PageHeader(
+                Texts.say("{0}, its timing", model.code()), Buttons.secondary(Texts.say("Back"), model::close), keep);
         Banner problem = new Banner(Tone.BAD);
         problem.sentenceProperty().bind(model.problemProperty());
         GridPane columns = columns(believed(), basis(), taught());
@@ -73,20 +75,28 @@ final class TimingView extends VBox {
                         Swatch.of(stage),
                         Words.plain(model.stageWord(stage)),
                         field(figure, model.usual(stage)),
-                        Words.caption("warm-days")));
+                        Words.caption(Texts.say("warm-days"))));
         BeliefForm form = model.form();
-        grid.add(Words.plain("Broods differ by"), 0, grid.getRowCount(), 2, 1);
+        grid.add(Words.plain(Texts.say("Broods differ by")), 0, grid.getRowCount(), 2, 1);
         grid.add(field(form.batchPercent(), model.usualPercent()), 2, grid.getRowCount() - 1);
-        grid.add(Words.caption("% of an age"), 3, grid.getRowCount() - 1);
+        grid.add(Words.caption(Texts.say("% of an age")), 3, grid.getRowCount() - 1);
         GridPane limits = new GridPane();
         limits.getStyleClass().add("form");
         Runnable lay = () -> {
             limits.getChildren().clear();
             if (form.rateProperty().get() != BeliefForm.Rate.OTHER) {
-                limits.addRow(0, Words.plain("None below"), field(form.lower(), ""), Words.caption("°C"));
+                limits.addRow(
+                        0,
+                        Words.plain(Texts.say("None below")),
+                        field(form.lower(), ""),
+                        Words.caption(Degrees.symbol()));
             }
             if (form.rateProperty().get() == BeliefForm.Rate.CURVE) {
-                limits.addRow(1, Words.plain("None above"), field(form.upper(), ""), Words.caption("°C"));
+                limits.addRow(
+                        1,
+                        Words.plain(Texts.say("None above")),
+                        field(form.upper(), ""),
+                        Words.caption(Degrees.symbol()));
             }
         };
         form.rateProperty().addListener((observed, before, now) -> lay.run());
@@ -94,11 +104,11 @@ final class TimingView extends VBox {
         VBox words = lines(
                 wrapped(model.believedProperty()),
                 grid,
-                Words.caption("development over temperature"),
+                Words.caption(Texts.say("development over temperature")),
                 rates(form),
                 limits,
-                Buttons.plain("Believe nothing, use what is assumed", model::believeNothing));
-        return Card.titled("What you believe: half of them are", new Scrolled(words));
+                Buttons.plain(Texts.say("Believe nothing, use what is assumed"), model::believeNothing));
+        return Card.titled(Texts.say("What you believe: half of them are"), new Scrolled(words));
     }
 
     private static Node rates(BeliefForm form) {
@@ -132,7 +142,8 @@ final class TimingView extends VBox {
 
     private Card basis() {
         VBox words = lines(lines(model.basis(), false), lines(model.sources(), true));
-        return Card.titled("What the dates rest on", new Scrolled("what the dates rest on", words));
+        return Card.titled(
+                Texts.say("What the dates rest on"), new Scrolled(Texts.say("what the dates rest on"), words));
     }
 
     private Card taught() {
@@ -142,7 +153,7 @@ final class TimingView extends VBox {
         model.teachers().addListener((ListChangeListener<TeacherLine>) change -> show.run());
         show.run();
         VBox words = lines(wrapped(model.taughtProperty()), lines(model.ages(), true), teachers);
-        return Card.titled("What was learned", new Scrolled(words));
+        return Card.titled(Texts.say("What was learned"), new Scrolled(words));
     }
 
     private Node teacher(TeacherLine line) {
@@ -153,15 +164,16 @@ final class TimingView extends VBox {
                     line.leftOut().get().isEmpty() ? "" : ": " + line.leftOut().get();
             return lines(
                     name,
-                    Words.wrapped(Words.caption("left out" + reason)),
-                    Buttons.secondary("Learn from " + line.code() + " again", () -> model.learnAgain(line.code())));
+                    Words.wrapped(Words.caption(Texts.say("left out{0}", reason))),
+                    Buttons.secondary(
+                            Texts.say("Learn from {0} again", line.code()), () -> model.learnAgain(line.code())));
         }
         TextField reason = new TextField();
-        reason.setAccessibleText("why " + line.code() + " is left out, if you like");
-        reason.setPromptText("why, if you like");
+        reason.setAccessibleText(Texts.say("why {0} is left out, if you like", line.code()));
+        reason.setPromptText(Texts.say("why, if you like"));
         HBox.setHgrow(reason, Priority.ALWAYS);
-        Button leave = Buttons.secondary("Leave out", () -> model.leaveOut(line.code(), reason.getText()));
-        leave.setAccessibleText("leave " + line.code() + " out of learning");
+        Button leave = Buttons.secondary(Texts.say("Leave out"), () -> model.leaveOut(line.code(), reason.getText()));
+        leave.setAccessibleText(Texts.say("leave {0} out of learning", line.code()));
         reason.setOnAction(event -> leave.fire());
         HBox row = new HBox(reason, leave);
         row.getStyleClass().add("page-actions");

@@ -13,6 +13,7 @@ import org.moultwright.domain.AssumedTiming;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.Timing;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.BasisWords;
 import org.moultwright.workflow.BroodView;
@@ -115,7 +116,7 @@ final class TimingViewModel {
         problem.set("");
         Optional<Timing> written = form.read();
         if (written.isEmpty()) {
-            problem.set("Not kept yet: see what stands beneath the fields.");
+            problem.set(Texts.say("Not kept yet: see what stands beneath the fields."));
             return;
         }
         deed(() -> ways.belief().believe(code, written));
@@ -140,7 +141,9 @@ final class TimingViewModel {
 
     private void kept(Outcome<Deed.Summary> outcome) {
         if (outcome instanceof Outcome.Failed<Deed.Summary> failed) {
-            problem.set("Not saved: " + failed.fault().getMessage() + " What you wrote is kept on screen.");
+            problem.set(Texts.say(
+                    "Not saved: {0} What you wrote is kept on screen.",
+                    failed.fault().getMessage()));
         } else if (outcome instanceof Outcome.Done<Deed.Summary> done) {
             problem.set("");
             ways.saveLine().saved(done.value().doneAt(), this::takeBack);
@@ -151,7 +154,7 @@ final class TimingViewModel {
     private void takeBack() {
         desk.runner().<Optional<Deed.Summary>>run(progress -> ways.undo().undo(), outcome -> {
             if (outcome instanceof Outcome.Failed<Optional<Deed.Summary>> failed) {
-                problem.set("Not taken back: " + failed.fault().getMessage());
+                problem.set(Texts.say("Not taken back: {0}", failed.fault().getMessage()));
             }
             desk.readAgain().run();
         });
@@ -171,22 +174,23 @@ final class TimingViewModel {
                 .isPresent();
         believed.set(
                 isOwn
-                        ? "You believe this of the brood; an empty age keeps the usual proportion."
-                        : "You believe nothing of it yet. The grey figures are what is assumed.");
-        basis.setAll("Before the brood has shown anything: " + words.inShort(brood, assumed) + ".");
+                        ? Texts.say("You believe this of the brood; an empty age keeps the usual proportion.")
+                        : Texts.say("You believe nothing of it yet. The grey figures are what is assumed."));
+        basis.setAll(Texts.say("Before the brood has shown anything: {0}.", words.inShort(brood, assumed)));
         basis.addAll(words.figures(brood, assumed));
         sources.setAll(words.sources(brood, assumed));
         if (!isOwn) {
-            sources.add("From " + assumed.file() + ".");
+            sources.add(Texts.say("From {0}.", assumed.file()));
         }
-        sources.add("Your own assumptions, for a species, a genus or all, are read at the start from " + ways.ownFile()
-                + ".");
+        sources.add(Texts.say(
+                "Your own assumptions, for a species, a genus or all, are read at the start from {0}.",
+                ways.ownFile()));
         ages.setAll(view.forecast().stream()
                 .flatMap(forecast -> forecast.expectedAges().stream())
                 .map(words::expected)
                 .toList());
         if (!ages.isEmpty()) {
-            ages.add(0, "In warm-days, before any look at this brood, eight of ten times:");
+            ages.add(0, Texts.say("In warm-days, before any look at this brood, eight of ten times:"));
         }
         teachers.setAll(TaughtBy.couldTeach(brood, room).stream()
                 .map(other ->
@@ -198,11 +202,12 @@ final class TimingViewModel {
     private static String taught(List<TeacherLine> teachers) {
         long left = teachers.stream().filter(line -> line.leftOut().isPresent()).count();
         if (teachers.isEmpty()) {
-            return "No other brood of this species is completed yet. Once one is, its counts teach this one its timing,"
-                    + " and stand here.";
+            return Texts.say("No other brood of this species is completed yet. Once one is, its counts teach this one "
+                    + "its timing, and stand here.");
         }
-        return "Timing, spread and deaths are learned from %d of %d completed %s of the species."
-                .formatted(teachers.size() - left, teachers.size(), teachers.size() == 1 ? "brood" : "broods");
+        return Texts.say(
+                "Timing, spread and deaths are learned from {0} of {1} completed {2} of the species.",
+                teachers.size() - left, teachers.size(), Texts.count(teachers.size(), "brood", "broods"));
     }
 
     private AssumedTiming assumed() {

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.OpenSac.SacTray;
 import org.moultwright.workflow.ShareTrays;
 import org.moultwright.workflow.ShelfAt;
@@ -33,7 +34,7 @@ final class TrayShares {
 
     TrayShares(SacForm form) {
         this.form = form;
-        this.number = form.field("trays", "how many trays");
+        this.number = form.field("trays", Texts.say("how many trays"));
         number.textProperty().addListener((observed, before, now) -> lay());
         lay();
     }
@@ -108,17 +109,20 @@ final class TrayShares {
         int all = good.values().stream().mapToInt(Integer::intValue).sum();
         int left = left().values().stream().mapToInt(Integer::intValue).sum();
         if (all == 0) {
-            return "Count the good ones first; they are spread here.";
+            return Texts.say("Count the good ones first; they are spread here.");
         }
         if (!left().isEmpty()) {
             return left >= 0
-                    ? "%d of %d in no tray yet".formatted(left, all)
-                    : "%d more in trays than good ones".formatted(-left);
+                    ? Texts.say("{0} of {1} in no tray yet", left, all)
+                    : Texts.say("{0} more in trays than good ones", -left);
         }
         String parts = used().stream()
-                .map(row -> row.total(stages()) + " in " + row.code().written())
+                .map(row ->
+                        Texts.say("{0} in {1}", row.total(stages()), row.code().written()))
                 .collect(Collectors.joining(" + "));
-        return used().size() > 6 ? "all %d are in %d trays".formatted(all, used().size()) : all + " good = " + parts;
+        return used().size() > 6
+                ? Texts.say("all {0} are in {1} trays", all, used().size())
+                : Texts.say("{0} good = {1}", all, parts);
     }
 
     List<SacTray> trays() {
@@ -138,7 +142,7 @@ final class TrayShares {
         boolean possible = true;
         for (Row row : used()) {
             String code = row.code().written();
-            boolean isOwn = codes.add(code) || form.refuse(row.code(), "Two trays have this code.");
+            boolean isOwn = codes.add(code) || form.refuse(row.code(), Texts.say("Two trays have this code."));
             boolean fits = form.refuse(row.code(), ShareTrays.againstTarget(shelf, form.about(), "", code));
             possible &= isOwn && fits;
         }
@@ -159,14 +163,16 @@ final class TrayShares {
     }
 
     private Row row(int position) {
-        FormField code = form.field("tray-" + position, "tray " + position + ", its code");
+        FormField code = form.field("tray-" + position, Texts.say("tray {0}, its code", position));
         usual.put(code, freeCode());
         code.set(usual(code));
         Map<Stage, FormField> counts = new EnumMap<>(Stage.class);
         SacContents.STAGES.forEach(stage -> {
             FormField count = form.field(
                     "tray-" + position + "-" + stage.key(),
-                    "tray " + position + ", " + form.desk().vocabulary().get().label(stage));
+                    Texts.say(
+                            "tray {0}, {1}",
+                            position, form.desk().vocabulary().get().label(stage)));
             usual.put(count, "");
             count.textProperty().addListener((observed, before, now) -> {
                 if (!sharing) {

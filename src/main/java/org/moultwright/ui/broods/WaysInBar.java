@@ -10,6 +10,7 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignE;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EmptyState;
 
@@ -39,8 +40,9 @@ final class WaysInBar {
         buttons.add(first);
         Collections.reverse(buttons);
         String sentence = model.demoRoom().isPresent()
-                ? "No broods yet. Write down a new sac, take in a brood folder, or look around in the demo room."
-                : "No broods yet. Write down a new sac, or take in a brood folder.";
+                ? Texts.say(
+                        "No broods yet. Write down a new sac, take in a brood folder, or look around in the demo room.")
+                : Texts.say("No broods yet. Write down a new sac, or take in a brood folder.");
         return new EmptyState(MaterialDesignE.EGG_OUTLINE, sentence, buttons.toArray(Button[]::new));
     }
 
@@ -62,13 +64,14 @@ final class WaysInBar {
     }
 
     private Button newSac() {
-        return Buttons.primary("New sac", model::beginSac);
+        return Buttons.primary(Texts.say("New sac"), model::beginSac);
     }
 
     private List<Button> others() {
         List<Button> buttons = new ArrayList<>();
-        model.demoRoom().ifPresent(open -> buttons.add(Buttons.secondary("Demo room", open)));
-        buttons.add(Buttons.secondary("Take in a folder", () -> model.takeIn().choose()));
+        model.demoRoom().ifPresent(open -> buttons.add(Buttons.secondary(Texts.say("Demo room"), open)));
+        buttons.add(Buttons.secondary(
+                Texts.say("Take in a folder"), () -> model.takeIn().choose()));
         return buttons;
     }
 }

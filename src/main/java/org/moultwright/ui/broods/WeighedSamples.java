@@ -12,6 +12,7 @@ import org.moultwright.compute.count.CountByWeight;
 import org.moultwright.compute.count.CountEstimate;
 import org.moultwright.compute.count.Scoop;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Typed;
 
 /** The good ones of a sac weighed instead of counted: some counted samples, and the weight of all. */
@@ -34,10 +35,10 @@ final class WeighedSamples {
         this.stageKey = form.field("weighed-stage", "");
         for (int i = 1; i <= SAMPLES; i++) {
             samples.add(new Sample(
-                    form.field("sample-" + i, "sample " + i + ", animals counted"),
-                    form.field("sample-" + i + "-grams", "sample " + i + ", grams")));
+                    form.field("sample-" + i, Texts.say("sample {0}, animals counted", i)),
+                    form.field("sample-" + i + "-grams", Texts.say("sample {0}, grams", i))));
         }
-        this.whole = form.field("whole-grams", "all good ones together, samples included, grams");
+        this.whole = form.field("whole-grams", Texts.say("all good ones together, samples included, grams"));
         on.addListener((observed, before, now) -> weighs.set(now ? ON : ""));
         weighs.textProperty().addListener((observed, before, now) -> on.set(now.equals(ON)));
         stage.addListener((observed, before, now) -> stageKey.set(now.key()));
@@ -83,22 +84,22 @@ final class WeighedSamples {
         boolean isComplete = true;
         for (Sample sample : samples) {
             if (!sample.count().isEmpty() && sample.grams().isEmpty()) {
-                isComplete = form.refuse(sample.grams(), "Weigh it too.");
+                isComplete = form.refuse(sample.grams(), Texts.say("Weigh it too."));
             } else if (sample.count().isEmpty() && !sample.grams().isEmpty()) {
-                isComplete = form.refuse(sample.count(), "Count it too.");
+                isComplete = form.refuse(sample.count(), Texts.say("Count it too."));
             } else if (!sample.count().isEmpty() && sample.scoop().isEmpty()) {
-                isComplete = form.refuse(sample.grams(), "More than 0 grams.");
+                isComplete = form.refuse(sample.grams(), Texts.say("More than 0 grams."));
             }
         }
         if (isComplete && samples.stream().allMatch(sample -> sample.count().isEmpty())) {
-            isComplete = form.refuse(samples.get(0).count(), "Count one sample at least.");
+            isComplete = form.refuse(samples.get(0).count(), Texts.say("Count one sample at least."));
         }
         if (isComplete && weighed().isEmpty()) {
             isComplete = form.refuse(
                     whole,
                     whole.isEmpty()
-                            ? "Weigh all of them together, the samples too."
-                            : "Less than the samples alone. Weigh all of them together, the samples too.");
+                            ? Texts.say("Weigh all of them together, the samples too.")
+                            : Texts.say("Less than the samples alone. Weigh all of them together, the samples too."));
         }
         return isComplete;
     }
@@ -126,16 +127,16 @@ final class WeighedSamples {
         /** "209 to 257"; empty for one sample. */
         String interval() {
             return hasInterval()
-                    ? "%d to %d"
-                            .formatted(
-                                    Math.max(counted, (int) Math.floor(estimate.lower(CONFIDENCE))),
-                                    Math.max(counted, (int) Math.ceil(estimate.upper(CONFIDENCE))))
+                    ? Texts.say(
+                            "{0} to {1}",
+                            Math.max(counted, (int) Math.floor(estimate.lower(CONFIDENCE))),
+                            Math.max(counted, (int) Math.ceil(estimate.upper(CONFIDENCE))))
                     : "";
         }
 
         /** As it stands in the ledger beside the animals. */
         String note() {
-            return hasInterval() ? "about " + interval() + ", 95 %" : "one sample, no interval";
+            return hasInterval() ? Texts.say("about {0}, 95 %", interval()) : Texts.say("one sample, no interval");
         }
     }
 }

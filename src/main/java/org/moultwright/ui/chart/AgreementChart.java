@@ -2,13 +2,14 @@ package org.moultwright.ui.chart;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.compute.agreement.LimitsOfAgreement;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.ui.theme.Token;
 
@@ -24,7 +25,7 @@ public final class AgreementChart extends ChartCanvas {
     public AgreementChart(ObservableObjectValue<Palette> palette) {
         super(palette);
         shown.addListener((observed, before, now) -> repaint());
-        setAccessibleText("display less probe against their mean, with limits of agreement");
+        setAccessibleText(Texts.say("display less probe against their mean, with limits of agreement"));
     }
 
     /**
@@ -79,17 +80,17 @@ public final class AgreementChart extends ChartCanvas {
                         limits.upperInterval(CONFIDENCE).from(),
                         limits.upperInterval(CONFIDENCE).to());
             });
-            plane.grid("mean of display and probe, °C", "display less probe, °C");
+            plane.grid(Texts.say("mean of display and probe, °C"), Texts.say("display less probe, °C"));
             what.limits().ifPresent(limits -> {
-                plane.level(limits.upper(), 6, words("upper limit", limits.upper()));
-                plane.level(limits.bias(), 0, words("mean", limits.bias()));
-                plane.level(limits.lower(), 6, words("lower limit", limits.lower()));
+                plane.level(limits.upper(), 6, words(Texts.say("upper limit"), limits.upper()));
+                plane.level(limits.bias(), 0, words(Texts.say("mean"), limits.bias()));
+                plane.level(limits.lower(), 6, words(Texts.say("lower limit"), limits.lower()));
             });
             what.pairs().forEach(pair -> plane.point(pair.mean(), pair.difference(), 0));
         });
     }
 
     private static String words(String what, double value) {
-        return String.format(Locale.ROOT, "%s %+.2f", what, value);
+        return what + " " + Numbers.signed(value, 2);
     }
 }

@@ -1,13 +1,11 @@
 package org.moultwright.ui.chart;
 
-import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAdjusters;
-import java.util.Locale;
+import org.moultwright.language.Dates;
 
 /** The steps a calendar axis may be divided in, finest first. */
 enum CalendarStep {
@@ -23,11 +21,6 @@ enum CalendarStep {
     MONTH(Duration.ofDays(31)),
     QUARTER(Duration.ofDays(92)),
     YEAR(Duration.ofDays(366));
-
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
-    private static final DateTimeFormatter SECONDS = DateTimeFormatter.ofPattern(":ss", Locale.ENGLISH);
-    private static final DateTimeFormatter DAY_AND_MONTH = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
-    private static final DateTimeFormatter MONTH_NAME = DateTimeFormatter.ofPattern("MMMM", Locale.ENGLISH);
 
     private final Duration length;
 
@@ -52,7 +45,7 @@ enum CalendarStep {
             case THREE_HOURS -> day.plusHours(time.getHour() / 3 * 3L);
             case SIX_HOURS -> day.plusHours(time.getHour() / 6 * 6L);
             case DAY -> day;
-            case WEEK -> day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+            case WEEK -> day.with(TemporalAdjusters.previousOrSame(Dates.firstDayOfWeek()));
             case MONTH -> day.withDayOfMonth(1);
             case QUARTER -> day.withDayOfMonth(1).withMonth((time.getMonthValue() - 1) / 3 * 3 + 1);
             case YEAR -> day.withDayOfYear(1);
@@ -75,15 +68,21 @@ enum CalendarStep {
     /** How a step is named: what has not changed since the step before is left out. */
     String word(LocalDateTime start, boolean isFirst) {
         return switch (this) {
-            case TEN_SECONDS -> start.getSecond() == 0 ? CLOCK.format(start) : SECONDS.format(start);
+            case TEN_SECONDS ->
+                start.getSecond() == 0
+                        ? Dates.clock().format(start)
+                        : Dates.form(":ss").format(start);
             case MINUTE, FIVE_MINUTES, QUARTER_HOUR, HOUR, THREE_HOURS, SIX_HOURS ->
-                start.toLocalTime().equals(LocalTime.MIDNIGHT) ? DAY_AND_MONTH.format(start) : CLOCK.format(start);
+                start.toLocalTime().equals(LocalTime.MIDNIGHT)
+                        ? Dates.shortDay().format(start)
+                        : Dates.clock().format(start);
             case DAY ->
                 isFirst || start.getDayOfMonth() == 1
-                        ? DAY_AND_MONTH.format(start)
+                        ? Dates.shortDay().format(start)
                         : Integer.toString(start.getDayOfMonth());
-            case WEEK -> DAY_AND_MONTH.format(start);
-            case MONTH, QUARTER -> start.getMonthValue() == 1 ? year(start) : MONTH_NAME.format(start);
+            case WEEK -> Dates.shortDay().format(start);
+            case MONTH, QUARTER ->
+                start.getMonthValue() == 1 ? year(start) : Dates.form("LLLL").format(start);
             case YEAR -> year(start);
         };
     }

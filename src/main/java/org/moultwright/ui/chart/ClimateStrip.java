@@ -2,10 +2,12 @@ package org.moultwright.ui.chart;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.text.TextAlignment;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.ui.theme.Token;
 
@@ -31,7 +33,13 @@ public final class ClimateStrip extends ShownCanvas<ClimateStrip.Shown> {
         double mouldRoom = 2.4 * pen.em();
         double bottom = height - mouldRoom;
         if (climate.days().isEmpty()) {
-            pen.words("nothing measured where it lived", Type.CAPTION, Token.MUTED, 4, bottom / 2, TextAlignment.LEFT);
+            pen.words(
+                    Texts.say("nothing measured where it lived"),
+                    Type.CAPTION,
+                    Token.MUTED,
+                    4,
+                    bottom / 2,
+                    TextAlignment.LEFT);
         } else {
             temperature(pen, climate, axis, 0.7 * pen.em(), bottom - 0.4 * pen.em());
         }
@@ -73,9 +81,10 @@ public final class ClimateStrip extends ShownCanvas<ClimateStrip.Shown> {
             previousEnd = day.to();
         }
         // Words last, so that nothing runs over them.
-        for (double tick : celsius.ticks(1.5 * pen.em())) {
-            String words = String.format(Locale.ROOT, "%.0f °C", tick);
-            pen.words(words, Type.CAPTION, Token.MUTED, 4, celsius.y(tick) - 0.55 * pen.em(), TextAlignment.LEFT);
+        ValueAxis shown = celsius.inUnit();
+        for (double tick : shown.ticks(1.5 * pen.em())) {
+            String words = Numbers.fixed(tick, 0) + " " + Degrees.symbol();
+            pen.words(words, Type.CAPTION, Token.MUTED, 4, shown.y(tick) - 0.55 * pen.em(), TextAlignment.LEFT);
         }
     }
 
@@ -99,10 +108,10 @@ public final class ClimateStrip extends ShownCanvas<ClimateStrip.Shown> {
 
     private static String mouldWords(Shown climate) {
         if (climate.weeks().isEmpty()) {
-            return "mould: no humidity measured";
+            return Texts.say("mould: no humidity measured");
         }
         boolean isFavoured = climate.weeks().stream().anyMatch(week -> week.index() > LEAST_INDEX);
-        return isFavoured ? "mould" : "mould: no week favoured it";
+        return isFavoured ? Texts.say("mould") : Texts.say("mould: no week favoured it");
     }
 
     /**

@@ -7,6 +7,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.domain.CalibrationPoint;
 import org.moultwright.domain.Correction;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.theme.Palette;
 
 /**
@@ -21,7 +22,7 @@ public final class CorrectionChart extends ChartCanvas {
     public CorrectionChart(ObservableObjectValue<Palette> palette) {
         super(palette);
         shown.addListener((observed, before, now) -> repaint());
-        setAccessibleText("what must be added to the probe, point by point, and the line through them");
+        setAccessibleText(Texts.say("what must be added to the probe, point by point, and the line through them"));
     }
 
     /**
@@ -83,8 +84,8 @@ public final class CorrectionChart extends ChartCanvas {
             double[] across = what.across();
             Plane plane = new Plane(pen, width, height, across, what.up(across));
             plane.curve(what.correction()::at, x -> COVERAGE * what.correction().sdAt(x));
-            plane.grid("probe shows, " + what.unit(), "to be added, " + what.unit());
-            plane.level(0, 3, "nothing to add");
+            plane.grid(Texts.say("probe shows, {0}", what.unit()), Texts.say("to be added, {0}", what.unit()));
+            plane.level(0, 3, Texts.say("nothing to add"));
             what.points().forEach(point -> plane.point(point.indicated(), point.correction(), Shown.sd(point)));
         });
     }

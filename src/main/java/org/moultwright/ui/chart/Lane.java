@@ -3,6 +3,7 @@ package org.moultwright.ui.chart;
 import java.time.Instant;
 import java.util.List;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 
 /** The windows of one tray, for the three rows of a lane. */
 public record Lane(List<Window> windows) {
@@ -12,8 +13,8 @@ public record Lane(List<Window> windows) {
 
     /** Which of those that enter a stage a window is about; each has a row of its own, in this order. */
     public enum Row {
-        FIRST("first"),
-        HALF("half"),
+        FIRST(Texts.say("first")),
+        HALF(Texts.say("half")),
         MOST("95 %");
 
         private final String word;

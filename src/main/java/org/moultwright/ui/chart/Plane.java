@@ -3,6 +3,7 @@ package org.moultwright.ui.chart;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import javafx.scene.text.TextAlignment;
+import org.moultwright.language.Numbers;
 import org.moultwright.ui.theme.Token;
 
 /** Two numbers against each other: axes, and the marks of points, levels and curves upon them. */
@@ -148,7 +149,7 @@ final class Plane {
     private static String number(double value) {
         // Adding 0 turns a zero with a sign into one without.
         return value == Math.rint(value)
-                ? String.format(Locale.ROOT, "%.0f", value + 0.0)
+                ? Numbers.fixed(value + 0.0, 0)
                 : String.format(
                         Locale.ROOT, Math.abs(value * 10 - Math.rint(value * 10)) < 1e-6 ? "%.1f" : "%.2f", value);
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 
@@ -22,8 +23,9 @@ public record RibbonWords(Vocabulary vocabulary, DayWords days) {
                 + ribbon.known(day)
                         .map(this::point)
                         .or(() -> ribbon.thoughtInside(day)
-                                .map(stage -> "in the sac, most are thought to be " + vocabulary.plural(stage)))
-                        .orElse("not opened yet");
+                                .map(stage ->
+                                        Texts.say("in the sac, most are thought to be {0}", vocabulary.plural(stage))))
+                        .orElse(Texts.say("not opened yet"));
     }
 
     private String point(Ribbon.Point point) {
@@ -39,16 +41,18 @@ public record RibbonWords(Vocabulary vocabulary, DayWords days) {
         String words = String.join(", ", parts);
         long potted = Math.round(point.potted());
         long lost = Math.round(point.lost());
-        return words + (potted > 0 ? "; " + potted + " potted" : "") + (lost > 0 ? "; " + lost + " lost" : "");
+        return words
+                + (potted > 0 ? Texts.say("; {0} potted", potted) : "")
+                + (lost > 0 ? Texts.say("; {0} lost", lost) : "");
     }
 
     private static String alive(Ribbon.Point point) {
         if (!point.isExpected()) {
-            return Math.round(point.alive()) + " alive";
+            return Texts.say("{0} alive", Math.round(point.alive()));
         }
         long low = Math.round(point.aliveLow());
         long high = Math.round(point.aliveHigh());
-        return low == high ? "expected " + low + " alive" : "expected %d to %d alive".formatted(low, high);
+        return low == high ? Texts.say("expected {0} alive", low) : Texts.say("expected {0} to {1} alive", low, high);
     }
 
     private String singular(Stage stage) {

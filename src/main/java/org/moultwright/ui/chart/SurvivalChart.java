@@ -5,6 +5,7 @@ import javafx.beans.value.ObservableObjectValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.ui.theme.Token;
 
@@ -39,7 +40,7 @@ public final class SurvivalChart extends ChartCanvas {
                 .orElse(0);
         double floor = Math.max(0, Math.min(80, Math.floor(lowest * 10) * 10));
         Plane plane = new Plane(pen, width, height, new double[] {0, Math.max(1, days)}, new double[] {floor, 100});
-        plane.grid("days since the sac was opened", "% alive");
+        plane.grid(Texts.say("days since the sac was opened"), Texts.say("% alive"));
         for (int i = 0; i < Math.min(curves.size(), LOOKS.size()); i++) {
             Curve curve = curves.get(i);
             if (i == 0) {

@@ -3,6 +3,8 @@ package org.moultwright.ui.chart;
 import java.util.List;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.text.TextAlignment;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.ui.theme.Token;
 
@@ -54,9 +56,9 @@ public final class TenthsChart extends ShownCanvas<TenthsChart.Shown> {
         }
         pen.horizontal(pen.colour(Token.LINE), floor, 0, width);
         double foot = floor + pen.em();
-        pen.words("earlier than told", Type.CAPTION, Token.MUTED, 0, foot, TextAlignment.LEFT);
-        pen.words("in the middle", Type.CAPTION, Token.MUTED, width / 2, foot, TextAlignment.CENTER);
-        pen.words("later than told", Type.CAPTION, Token.MUTED, width, foot, TextAlignment.RIGHT);
+        pen.words(Texts.say("earlier than told"), Type.CAPTION, Token.MUTED, 0, foot, TextAlignment.LEFT);
+        pen.words(Texts.say("in the middle"), Type.CAPTION, Token.MUTED, width / 2, foot, TextAlignment.CENTER);
+        pen.words(Texts.say("later than told"), Type.CAPTION, Token.MUTED, width, foot, TextAlignment.RIGHT);
     }
 
     /**
@@ -72,8 +74,10 @@ public final class TenthsChart extends ShownCanvas<TenthsChart.Shown> {
         }
 
         String words() {
-            return "truths by tenth of the forecast's probability, earliest first: " + counts
-                    + "; even forecasts end between %.1f and %.1f".formatted(low, high);
+            return Texts.say(
+                    "truths by tenth of the forecast's probability, earliest first: {0}; even forecasts end "
+                            + "between {1} and {2}",
+                    counts, Numbers.fixed(low, 1), Numbers.fixed(high, 1));
         }
     }
 }

@@ -4,10 +4,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.theme.Token;
 
@@ -111,14 +113,19 @@ final class TracePainter {
     }
 
     private void grid() {
-        for (double value : celsius.ticks(2 * pen.em())) {
-            double y = celsius.y(value);
+        ValueAxis shown = celsius.inUnit();
+        for (double value : shown.ticks(2 * pen.em())) {
+            double y = shown.y(value);
             pen.horizontal(pen.colour(Token.LINE), y, time.left(), time.right());
             boolean isTop = y < celsius.top() + 1.6 * pen.em();
-            String word = value == Math.rint(value)
-                    ? String.format(Locale.ROOT, "%.0f", value)
-                    : String.format(Locale.ROOT, "%.1f", value);
-            pen.words(isTop ? word + " °C" : word, Type.CAPTION, Token.MUTED, time.left() - 8, y, TextAlignment.RIGHT);
+            String word = value == Math.rint(value) ? Numbers.fixed(value, 0) : Numbers.fixed(value, 1);
+            pen.words(
+                    isTop ? word + " " + Degrees.symbol() : word,
+                    Type.CAPTION,
+                    Token.MUTED,
+                    time.left() - 8,
+                    y,
+                    TextAlignment.RIGHT);
         }
         for (CalendarAxis.Tick tick : time.ticks(4.2 * pen.em())) {
             double x = time.x(tick.at());
@@ -147,7 +154,8 @@ final class TracePainter {
         if (envelope.gaps().size() > MOST_GAPS_TOLD) {
             return;
         }
-        String words = "silent " + DayWords.age(Duration.ofMillis(gap.toEpochMillis() - gap.fromEpochMillis()));
+        String words =
+                Texts.say("silent {0}", DayWords.age(Duration.ofMillis(gap.toEpochMillis() - gap.fromEpochMillis())));
         double wordsWidth = pen.width(words, Type.CAPTION);
         boolean fitsRight = left + width + 6 + wordsWidth < time.right();
         double from = fitsRight ? left + width + 6 : left - 6 - wordsWidth;

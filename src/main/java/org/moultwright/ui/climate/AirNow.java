@@ -1,12 +1,14 @@
 package org.moultwright.ui.climate;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.moultwright.compute.psychro.CondensationRisk;
 import org.moultwright.compute.psychro.MeasuredAir;
 import org.moultwright.compute.psychro.MoistAir;
 import org.moultwright.compute.psychro.WallState;
 import org.moultwright.domain.ColdestWall;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Tone;
 
 /**
@@ -23,22 +25,24 @@ record AirNow(String air, String wall, String assumes, Tone tone) {
     /** @param measured the wall as its probe says, where one lies there and was heard lately */
     static AirNow of(MeasuredAir sample, Optional<ColdestWall> said, Optional<MeasuredAir.Wall> measured) {
         MoistAir air = sample.air();
-        String words = String.format(
-                Locale.ROOT,
-                "%.0f %% RH%ndew point %.1f ± %.1f °C%n%.1f g/m³, lacks %.2f kPa",
-                sample.humidityPercent(),
-                air.dewPointCelsius(),
-                air.dewPointSdCelsius(sample.sdCelsius(), sample.humiditySdPercent()),
-                air.absoluteHumidityGramsPerCubicMetre(),
-                air.vapourDeficitKilopascal());
+        String words = Texts.say(
+                "{0} % RH\ndew point {1} ± {2} {5}\n{3} g/m³, lacks {4} kPa",
+                Numbers.fixed(sample.humidityPercent(), 0),
+                Degrees.number(air.dewPointCelsius(), 1),
+                Degrees.apart(air.dewPointSdCelsius(sample.sdCelsius(), sample.humiditySdPercent()), 1),
+                Numbers.fixed(air.absoluteHumidityGramsPerCubicMetre(), 1),
+                Numbers.fixed(air.vapourDeficitKilopascal(), 2),
+                Degrees.symbol());
         if (said.isEmpty()) {
-            return new AirNow(words, "Nothing tells how cold the wall is.", "", Tone.MUTED);
+            return new AirNow(words, Texts.say("Nothing tells how cold the wall is."), "", Tone.MUTED);
         }
         return sample.wall(said.get(), measured)
                 .map(wall -> judged(words, sample.risk(wall), wall, said.get()))
                 .orElseGet(() -> new AirNow(
                         words,
-                        "The probe on the wall, " + said.get().probe().orElse("") + ", is silent.",
+                        Texts.say(
+                                "The probe on the wall, {0}, is silent.",
+                                said.get().probe().orElse("")),
                         "",
                         Tone.WARN));
     }
@@ -49,34 +53,33 @@ record AirNow(String air, String wall, String assumes, Tone tone) {
 
     private static String wall(double celsius, CondensationRisk risk) {
         String chance = risk.chanceOfWater() < 0.005
-                ? "chance of water under 1 %"
+                ? Texts.say("chance of water under 1 %")
                 : risk.chanceOfWater() > 0.995
-                        ? "chance of water over 99 %"
-                        : String.format(Locale.ROOT, "chance of water %.0f %%", 100 * risk.chanceOfWater());
+                        ? Texts.say("chance of water over 99 %")
+                        : Texts.say("chance of water {0} %", Numbers.fixed(100 * risk.chanceOfWater(), 0));
         String state =
                 switch (risk.state()) {
-                    case DRY -> "stays dry";
-                    case MAY_WET -> "may get wet";
-                    case WILL_WET -> "most likely gets wet, air the box";
+                    case DRY -> Texts.say("stays dry");
+                    case MAY_WET -> Texts.say("may get wet");
+                    case WILL_WET -> Texts.say("most likely gets wet, air the box");
                 };
-        return String.format(
-                Locale.ROOT,
-                "Wall %.1f °C: %s, %s (%+.1f ± %.1f from dew)",
-                celsius,
+        return Texts.say(
+                "Wall {0}: {1}, {2} ({3} ± {4} from dew)",
+                Degrees.words(celsius, 1),
                 state,
                 chance,
-                risk.aboveDewPointCelsius(),
-                risk.sdCelsius());
+                Degrees.signedApart(risk.aboveDewPointCelsius(), 1),
+                Degrees.apart(risk.sdCelsius(), 1));
     }
 
     private static String assumes(ColdestWall wall) {
         return wall.probe()
-                .map(probe -> "By probe " + probe + " on the wall.")
-                .orElseGet(() -> String.format(
-                        Locale.ROOT,
-                        "Assumes the coldest wall %.1f ± %.1f °C below the air, as you said; nothing measures it.",
-                        wall.belowAirCelsius(),
-                        wall.sdCelsius()));
+                .map(probe -> Texts.say("By probe {0} on the wall.", probe))
+                .orElseGet(() -> Texts.say(
+                        "Assumes the coldest wall {0} ± {1} {2} below the air, as you said; nothing measures it.",
+                        Degrees.apart(wall.belowAirCelsius(), 1),
+                        Degrees.apart(wall.sdCelsius(), 1),
+                        Degrees.symbol()));
     }
 
     private static Tone tone(WallState state) {

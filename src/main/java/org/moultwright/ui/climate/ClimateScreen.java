@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Node;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignT;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.LaterScreen;
 import org.moultwright.ui.shell.PlainScreen;
@@ -13,17 +14,17 @@ import org.moultwright.ui.theme.Palette;
 
 /** The climate, as a screen of the frame. */
 public final class ClimateScreen implements AutoCloseable {
-    public static final ScreenName NAME = new ScreenName("climate", "Climate", MaterialDesignT.THERMOMETER);
+    public static final ScreenName NAME = new ScreenName("climate", Texts.say("Climate"), MaterialDesignT.THERMOMETER);
 
     private static final List<KeyHint> KEYS = List.of(
-            new KeyHint("← →", "read the trace, step by step"),
-            new KeyHint("Home, End", "its first and last instant"),
-            new KeyHint("↑ ↓", "less time and more time in the trace; the wheel does the same"),
-            new KeyHint("Shift + ← →", "earlier and later; a drag does the same"),
-            new KeyHint("Page up, Page down", "a whole stretch earlier and later"),
-            new KeyHint("H", "hold everything while you read, and go on"),
-            new KeyHint("Ctrl + C", "copy the picture of the trace"),
-            new KeyHint("Ctrl + P", "print it"));
+            new KeyHint("← →", Texts.say("read the trace, step by step")),
+            new KeyHint("Home, End", Texts.say("its first and last instant")),
+            new KeyHint("↑ ↓", Texts.say("less time and more time in the trace; the wheel does the same")),
+            new KeyHint("Shift + ← →", Texts.say("earlier and later; a drag does the same")),
+            new KeyHint("Page up, Page down", Texts.say("a whole stretch earlier and later")),
+            new KeyHint("H", Texts.say("hold everything while you read, and go on")),
+            new KeyHint("Ctrl + C", Texts.say("copy the picture of the trace")),
+            new KeyHint("Ctrl + P", Texts.say("print it")));
 
     private final Screen screen;
     private final Runnable close;

@@ -21,6 +21,7 @@ import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quantity;
 import org.moultwright.task.Outcome;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceWindow;
 import org.moultwright.ui.finder.FinderViewModel;
@@ -61,8 +62,9 @@ final class ClimateViewModel {
                 board.silenceProperty());
         this.heldWords = trace.heldProperty()
                 .map(held -> held
-                        ? "Held at %s: nothing moves while you read. Readings are kept and alarms go on."
-                                .formatted(desk.days().clock(desk.clock().instant()))
+                        ? Texts.say(
+                                "Held at {0}: nothing moves while you read. Readings are kept and alarms go on.",
+                                desk.days().clock(desk.clock().instant()))
                         : "");
         desk.beside().addListener((observed, before, after) -> wires.show(after));
         desk.room().addListener((observed, before, after) -> read());
@@ -149,17 +151,24 @@ final class ClimateViewModel {
     }
 
     /** How the chosen probe's calibrations stand: in temperature, then in humidity. */
-    List<String> standing() {
+    List<Standing> standing() {
         Instant now = desk.clock().instant();
         return Stream.of(Quantity.values())
                 .map(quantity -> {
                     Optional<Calibration> inForce =
                             instruments.inForce(chosenProperty().get(), quantity, now);
-                    return (quantity == Quantity.TEMPERATURE ? "Temperature: " : "Humidity: ")
-                            + CalibrationWords.standing(inForce, now, desk.days());
+                    String words = CalibrationWords.standing(inForce, now, desk.days());
+                    return new Standing(
+                            quantity == Quantity.TEMPERATURE
+                                    ? Texts.say("Temperature: {0}", words)
+                                    : Texts.say("Humidity: {0}", words),
+                            inForce.filter(one -> one.isExpiredAt(now)).isPresent());
                 })
                 .toList();
     }
+
+    /** How the calibration of one quantity stands. */
+    record Standing(String words, boolean isExpired) {}
 
     ReadOnlyObjectProperty<List<Calibration>> calibrationsProperty() {
         return instruments.calibrationsProperty();

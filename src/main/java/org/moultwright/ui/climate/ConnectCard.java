@@ -7,28 +7,29 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Words;
 
 /** The form that connects a probe on a serial line. */
 final class ConnectCard extends VBox {
-    private final TextField probe = field("probe code", "P-3");
-    private final TextField port = field("port", "/dev/ttyUSB0");
-    private final TextField settings = field("settings of its lines", "address=17");
+    private final TextField probe = field(Texts.say("probe code"), "P-3");
+    private final TextField port = field(Texts.say("port"), "/dev/ttyUSB0");
+    private final TextField settings = field(Texts.say("settings of its lines"), "address=17");
     private final ChoiceBox<String> profile = new ChoiceBox<>();
 
     /** @param find leads to where it is found out how an unknown probe speaks */
     ConnectCard(ClimateViewModel model, Runnable find, Runnable close) {
         profile.getItems().setAll(model.profiles());
         profile.getSelectionModel().selectFirst();
-        profile.setAccessibleText("form of its lines");
+        profile.setAccessibleText(Texts.say("form of its lines"));
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
-        grid.addRow(0, Words.plain("Code"), probe);
-        grid.addRow(1, Words.plain("Port"), port);
-        grid.addRow(2, Words.plain("Lines"), profile);
-        grid.addRow(3, Words.plain("Settings"), settings);
-        Button connect = Buttons.primary("Connect", () -> {
+        grid.addRow(0, Words.plain(Texts.say("Code")), probe);
+        grid.addRow(1, Words.plain(Texts.say("Port")), port);
+        grid.addRow(2, Words.plain(Texts.say("Lines")), profile);
+        grid.addRow(3, Words.plain(Texts.say("Settings")), settings);
+        Button connect = Buttons.primary(Texts.say("Connect"), () -> {
             model.connect(probe.getText().strip(), port.getText().strip(), words());
             close.run();
         });
@@ -38,15 +39,18 @@ final class ConnectCard extends VBox {
                         probe.textProperty(),
                         port.textProperty(),
                         profile.valueProperty()));
-        HBox actions = new HBox(Buttons.plain("Find out its lines", find), Buttons.secondary("Back", close), connect);
+        HBox actions = new HBox(
+                Buttons.plain(Texts.say("Find out its lines"), find),
+                Buttons.secondary(Texts.say("Back"), close),
+                connect);
         actions.getStyleClass().add("page-actions");
         getStyleClass().add("card");
         getChildren()
                 .addAll(
-                        Words.cardTitle("Connect a probe"),
+                        Words.cardTitle(Texts.say("Connect a probe")),
                         grid,
-                        Words.wrapped(
-                                Words.caption("Mains heat beside water: let a residual-current device guard it.")),
+                        Words.wrapped(Words.caption(
+                                Texts.say("Mains heat beside water: let a residual-current device guard it."))),
                         actions);
     }
 

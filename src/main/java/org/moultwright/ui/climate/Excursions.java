@@ -4,8 +4,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.moultwright.domain.RollUp;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.chart.Trace;
 
@@ -53,11 +54,10 @@ final class Excursions {
     private void end() {
         Duration length = Duration.ofMillis(lastMillis - startMillis);
         if (side != 0 && length.compareTo(atLeast) >= 0) {
-            String words = String.format(
-                    Locale.ROOT,
-                    "%s %.1f for %s",
-                    side > 0 ? "above" : "below",
-                    side > 0 ? highCelsius : lowCelsius,
+            String words = Texts.say(
+                    "{0} {1} for {2}",
+                    side > 0 ? Texts.say("above") : Texts.say("below"),
+                    Numbers.fixed(side > 0 ? highCelsius : lowCelsius, 1),
                     DayWords.age(length));
             found.add(new Trace.Stretch(Instant.ofEpochMilli(startMillis), Instant.ofEpochMilli(lastMillis), words));
         }

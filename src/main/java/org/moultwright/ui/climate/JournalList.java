@@ -5,6 +5,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.layout.HBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Words;
 
 /** The alarm journal as a list. */
@@ -12,8 +13,8 @@ final class JournalList extends ListView<JournalRow> {
     JournalList(ObservableList<JournalRow> rows) {
         super(rows);
         getStyleClass().add("bare");
-        setAccessibleText("alarm journal");
-        setPlaceholder(Words.muted("No alarm in the last 30 days."));
+        setAccessibleText(Texts.say("alarm journal"));
+        setPlaceholder(Words.muted(Texts.say("No alarm in the last 30 days.")));
         setCellFactory(shown -> new Cell());
     }
 

@@ -3,6 +3,7 @@ package org.moultwright.ui.climate;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Words;
@@ -17,7 +18,7 @@ final class NowPane extends VBox {
     private final Label wall = Words.wrapped(Words.plain(""));
     private final Label assumes = Words.wrapped(Words.caption(""));
     private final Label mould = Words.wrapped(Words.caption(""));
-    private final Button say = Buttons.plain("How cold is the wall?", this::ask);
+    private final Button say = Buttons.plain(Texts.say("How cold is the wall?"), this::ask);
 
     NowPane(ClimateViewModel model) {
         this.model = model;
@@ -28,7 +29,12 @@ final class NowPane extends VBox {
         words.getStyleClass().add("lines");
         words.getChildren().addAll(air, wall, assumes, say, mould);
         getStyleClass().add("probe-now");
-        getChildren().addAll(Words.muted("now"), celsius, age, new Scrolled("the air in words", words));
+        getChildren()
+                .addAll(
+                        Words.muted(Texts.say("now")),
+                        celsius,
+                        age,
+                        new Scrolled(Texts.say("the air in words"), words));
         model.nowProperty().addListener((observed, before, now) -> show());
         model.airProperty().addListener((observed, before, now) -> show());
         mould.textProperty().bind(model.factsProperty().map(ProbeFacts::mould));

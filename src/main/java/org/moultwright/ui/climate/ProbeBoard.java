@@ -3,7 +3,6 @@ package org.moultwright.ui.climate;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -22,6 +21,8 @@ import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Quantity;
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 
 /** All probes with their last reading, and the chosen one's in large. */
 final class ProbeBoard {
@@ -131,14 +132,10 @@ final class ProbeBoard {
     private String silent(String probe, Instant last, double celsius, Instant at) {
         boolean isToday = desk.days().date(last).equals(desk.days().date(at));
         String when = isToday
-                ? "at " + desk.days().clock(last)
-                : "on " + desk.days().day(last) + " at " + desk.days().clock(last);
-        return String.format(
-                Locale.ROOT,
-                "Probe %s has been silent for %s. Last reading %.1f °C %s. Check the plug.",
-                probe,
-                LongAge.of(Duration.between(last, at)),
-                celsius,
-                when);
+                ? Texts.say("at {0}", desk.days().clock(last))
+                : Texts.say("on {0} at {1}", desk.days().day(last), desk.days().clock(last));
+        return Texts.say(
+                "Probe {0} has been silent for {1}. Last reading {2} {3}. Check the plug.",
+                probe, LongAge.of(Duration.between(last, at)), Degrees.words(celsius, 1), when);
     }
 }

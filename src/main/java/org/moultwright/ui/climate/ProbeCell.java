@@ -8,6 +8,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.moultwright.domain.HandReading;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Tone;
@@ -24,7 +25,7 @@ final class ProbeCell extends ListCell<ProbeRow> {
     private final Label reading = fixed(Words.strong(""), 5.4);
     private final Label age = fixed(Words.muted(""), 8.5);
     private final Label wire = Words.muted("");
-    private final Button disconnect = Buttons.plain("Disconnect", this::disconnect);
+    private final Button disconnect = Buttons.plain(Texts.say("Disconnect"), this::disconnect);
     private final HBox row;
 
     ProbeCell(ClimateViewModel model) {
@@ -49,7 +50,7 @@ final class ProbeCell extends ListCell<ProbeRow> {
             return;
         }
         dot.getChildren().setAll(Swatch.dot(shown.tone()));
-        probe.setText(HandReading.isByHand(shown.probe()) ? "by hand" : shown.probe());
+        probe.setText(HandReading.isByHand(shown.probe()) ? Texts.say("by hand") : shown.probe());
         place.setText(shown.place());
         reading.setText(shown.reading());
         reading.setOpacity(shown.tone() == Tone.OK ? 1 : STALE_OPACITY);

@@ -2,11 +2,12 @@ package org.moultwright.ui.climate;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Locale;
 import org.moultwright.compute.mould.MouldExposure;
 import org.moultwright.domain.Correction;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 
 /**
@@ -40,7 +41,7 @@ record ProbeFacts(String health, String mould) {
 
     private static String health(ReadingSeries week, Instant now) {
         if (week.isEmpty()) {
-            return "No reading in the last 7 days.";
+            return Texts.say("No reading in the last 7 days.");
         }
         int bad = 0;
         int gaps = 0;
@@ -60,18 +61,13 @@ record ProbeFacts(String health, String mould) {
             lastMillis = millis;
         }
         String silences = gaps == 0
-                ? "never silent for more than half an hour"
-                : "%d %s, the longest %s"
-                        .formatted(
-                                gaps,
-                                gaps == 1 ? "silence" : "silences",
-                                DayWords.age(Duration.ofMillis(longestMillis)));
-        return String.format(
-                Locale.ROOT,
-                "Last 7 days: %,d readings, %.1f %% of them bad; %s.",
-                week.size(),
-                100.0 * bad / week.size(),
-                silences);
+                ? Texts.say("never silent for more than half an hour")
+                : Texts.say(
+                        "{0} {1}, the longest {2}",
+                        gaps, Texts.count(gaps, "silence", "silences"), DayWords.age(Duration.ofMillis(longestMillis)));
+        return Texts.say(
+                "Last 7 days: {0} readings, {1} % of them bad; {2}.",
+                Numbers.grouped(week.size()), Numbers.fixed(100.0 * bad / week.size(), 1), silences);
     }
 
     private static String mould(ReadingSeries raw, Correction temperature, Correction humidity, Instant now) {
@@ -82,17 +78,16 @@ record ProbeFacts(String health, String mould) {
         MouldExposure before = MouldExposure.over(raw, since(now), now.minus(WEEK), temperature, humidity, COVERAGE);
         String compared =
                 switch (last.against(before)) {
-                    case WETTER -> "more than the week before";
-                    case DRIER -> "less than the week before";
-                    case ALIKE -> "like the week before";
-                    case CANNOT_TELL -> "the week before was measured too little to compare";
+                    case WETTER -> Texts.say("more than the week before");
+                    case DRIER -> Texts.say("less than the week before");
+                    case ALIKE -> Texts.say("like the week before");
+                    case CANNOT_TELL -> Texts.say("the week before was measured too little to compare");
                 };
-        return String.format(
-                Locale.ROOT,
-                "Mould index of 7 days %.2f (%.2f to %.2f), %s. It compares weeks on clean pine and foretells no date.",
-                last.likely().value(),
-                last.least().value(),
-                last.most().value(),
+        return Texts.say(
+                "Mould index of 7 days {0} ({1} to {2}), {3}. It compares weeks on clean pine and foretells no date.",
+                Numbers.fixed(last.likely().value(), 2),
+                Numbers.fixed(last.least().value(), 2),
+                Numbers.fixed(last.most().value(), 2),
                 compared);
     }
 }

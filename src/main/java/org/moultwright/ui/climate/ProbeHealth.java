@@ -5,6 +5,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Words;
@@ -23,20 +24,20 @@ final class ProbeHealth extends VBox {
         words.getStyleClass().add("lines");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox head = new HBox(name, gap, Buttons.plain("Calibrate", calibrate));
+        HBox head = new HBox(name, gap, Buttons.plain(Texts.say("Calibrate"), calibrate));
         head.getStyleClass().add("line");
         getStyleClass().add("lines");
-        getChildren().addAll(head, new Scrolled("how far the probe can be trusted", words));
+        getChildren().addAll(head, new Scrolled(Texts.say("how far the probe can be trusted"), words));
         model.chosenProperty().addListener((observed, before, now) -> show());
         model.calibrationsProperty().addListener((observed, before, now) -> show());
         show();
     }
 
     private void show() {
-        name.setText("Probe " + model.chosenProperty().get());
+        name.setText(Texts.say("Probe {0}", model.chosenProperty().get()));
         standing.getChildren()
                 .setAll(model.standing().stream()
-                        .map(words -> Words.wrapped(Words.styled(words, words.contains("expired") ? "warn" : "plain")))
+                        .map(one -> Words.wrapped(Words.styled(one.words(), one.isExpired() ? "warn" : "plain")))
                         .toList());
     }
 }

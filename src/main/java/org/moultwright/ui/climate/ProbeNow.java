@@ -1,10 +1,11 @@
 package org.moultwright.ui.climate;
 
 import java.time.Duration;
-import java.util.Locale;
 import java.util.Optional;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 
 /**
@@ -15,22 +16,22 @@ import org.moultwright.text.DayWords;
  * @param isStale whether it is too old to be taken for now
  */
 record ProbeNow(String celsius, String age, boolean isStale) {
-    static final ProbeNow NOTHING = new ProbeNow("–", "nothing heard yet", true);
+    static final ProbeNow NOTHING = new ProbeNow("–", Texts.say("nothing heard yet"), true);
 
     /** Two standard uncertainties: about 95 %. */
     private static final double COVERAGE = 2;
 
     static ProbeNow of(Reading reading, double correctedCelsius, Optional<Double> sdCelsius, Duration age) {
         if (reading.quality() == Quality.FAULT) {
-            return new ProbeNow("–", "the last line was no measurement", true);
+            return new ProbeNow("–", Texts.say("the last line was no measurement"), true);
         }
         String uncertainty = sdCelsius
                 .filter(sd -> sd > 0)
-                .map(sd -> String.format(Locale.ROOT, ", ± %.1f", COVERAGE * sd))
+                .map(sd -> ", ± " + Degrees.apart(COVERAGE * sd, 1))
                 .orElse("");
         return new ProbeNow(
-                String.format(Locale.ROOT, "%.1f °C", correctedCelsius),
-                DayWords.age(age) + " ago" + uncertainty,
+                Degrees.words(correctedCelsius, 1),
+                Texts.say("{0} ago{1}", DayWords.age(age), uncertainty),
                 ProbeRow.isSilent(age));
     }
 }

@@ -15,6 +15,7 @@ import org.moultwright.domain.Reading;
 import org.moultwright.domain.RollUp;
 import org.moultwright.domain.Shelf;
 import org.moultwright.domain.Stay;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.RoomView;
@@ -158,6 +159,6 @@ final class ProbePlaces {
                 .distinct()
                 .sorted(Comparator.naturalOrder())
                 .toList();
-        return trays.isEmpty() ? "" : String.join(", ", trays) + " lived here";
+        return trays.isEmpty() ? "" : Texts.say("{0} lived here", String.join(", ", trays));
     }
 }

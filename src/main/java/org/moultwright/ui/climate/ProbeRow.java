@@ -2,11 +2,12 @@ package org.moultwright.ui.climate;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Locale;
 import java.util.Optional;
 import org.moultwright.domain.HandReading;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.shell.ShellViewModel;
@@ -24,7 +25,7 @@ import org.moultwright.ui.shell.ShellViewModel;
 record ProbeRow(String probe, String place, Tone tone, String reading, String age, String wire) {
 
     static ProbeRow of(String probe, ProbePlaces places, Optional<Reading> last, String wire, Instant now) {
-        String place = places.stay(probe, now).map(stay -> stay.container()).orElse("no place written down");
+        String place = places.stay(probe, now).map(stay -> stay.container()).orElse(Texts.say("no place written down"));
         Optional<Reading> good = last.filter(reading -> reading.quality() == Quality.GOOD);
         return good.map(reading -> {
                     Duration age = Duration.between(reading.takenAt(), now);
@@ -33,11 +34,13 @@ record ProbeRow(String probe, String place, Tone tone, String reading, String ag
                             probe,
                             place,
                             isSilent ? Tone.WARN : Tone.OK,
-                            String.format(Locale.ROOT, "%.1f °C", places.correctedCelsius(probe, reading)),
-                            isSilent ? "silent for " + DayWords.age(age) : DayWords.age(age) + " ago",
+                            Degrees.words(places.correctedCelsius(probe, reading), 1),
+                            isSilent
+                                    ? Texts.say("silent for {0}", DayWords.age(age))
+                                    : Texts.say("{0} ago", DayWords.age(age)),
                             wire);
                 })
-                .orElse(new ProbeRow(probe, place, Tone.MUTED, "", "nothing heard yet", wire));
+                .orElse(new ProbeRow(probe, place, Tone.MUTED, "", Texts.say("nothing heard yet"), wire));
     }
 
     static boolean isSilent(Duration age) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.DayWords;
 import org.moultwright.workflow.AdvisedException;
@@ -51,7 +52,7 @@ final class ProbeWires {
         LogReadings logging =
                 new LogReadings(desk.log(), probe, new WatchedLine(desk.watch()::heard, probe, new Ear(probe, line)));
         running.put(probe, logging);
-        states.put(probe, "connecting to " + line.port());
+        states.put(probe, Texts.say("connecting to {0}", line.port()));
         desk.lineRunner()
                 .get()
                 .run(
@@ -81,13 +82,14 @@ final class ProbeWires {
     void show(LeftBeside beside) {
         beside.latest().forEach((probe, reading) -> {
             heard.put(probe, reading);
-            states.put(probe, "heard by a logger beside the desk; kept and watched here");
+            states.put(probe, Texts.say("heard by a logger beside the desk; kept and watched here"));
             beside.waits()
                     .ifPresentOrElse(
                             fault -> unkept.put(
                                     probe,
-                                    "safe beside the store, taken in as soon as it can be: " + fault.sentence() + " ("
-                                            + fault.code() + ")"),
+                                    Texts.say(
+                                            "safe beside the store, taken in as soon as it can be: {0} ({1})",
+                                            fault.sentence(), fault.code())),
                             () -> unkept.remove(probe));
         });
         changed.run();
@@ -128,8 +130,8 @@ final class ProbeWires {
         states.put(
                 probe,
                 outcome instanceof Outcome.Failed<String> failed
-                        ? "ended: " + failed.fault().getMessage()
-                        : "disconnected");
+                        ? Texts.say("ended: {0}", failed.fault().getMessage())
+                        : Texts.say("disconnected"));
         changed.run();
     }
 
@@ -140,17 +142,17 @@ final class ProbeWires {
 
     private String words(LinkState state) {
         if (state instanceof LinkState.Live) {
-            return "live";
+            return Texts.say("live");
         }
         if (state instanceof LinkState.Silent silent) {
-            return "no line since " + desk.days().clock(silent.lastHeardAt());
+            return Texts.say("no line since {0}", desk.days().clock(silent.lastHeardAt()));
         }
         if (state instanceof LinkState.Lost) {
-            return "the wire is gone; plug it in again, it is tried again by itself";
+            return Texts.say("the wire is gone; plug it in again, it is tried again by itself");
         }
         return state instanceof LinkState.Refused refused
                 ? refused.sentence() + " (" + refused.code() + ")"
-                : "connecting";
+                : Texts.say("connecting");
     }
 
     /** Carries what the wire's thread tells to the thread of the screen. */
@@ -178,8 +180,9 @@ final class ProbeWires {
                 desk.screen()
                         .execute(() -> set(
                                 probe,
-                                "live; which sensor it is could not be written down: " + fault.sentence() + " ("
-                                        + fault.code() + ")"));
+                                Texts.say(
+                                        "live; which sensor it is could not be written down: {0} ({1})",
+                                        fault.sentence(), fault.code())));
             }
         }
 
@@ -188,7 +191,8 @@ final class ProbeWires {
             try {
                 desk.known().remember(probe, line);
             } catch (UncheckedIOException fault) {
-                desk.screen().execute(() -> set(probe, "live, but must be connected again at the next start"));
+                desk.screen()
+                        .execute(() -> set(probe, Texts.say("live, but must be connected again at the next start")));
             }
         }
 
@@ -213,13 +217,16 @@ final class ProbeWires {
 
         @Override
         public void clockStepped(Instant seenAt, Duration by) {
-            desk.screen().execute(() -> set(probe, "the clock of this machine jumped by " + DayWords.age(by.abs())));
+            desk.screen()
+                    .execute(() ->
+                            set(probe, Texts.say("the clock of this machine jumped by {0}", DayWords.age(by.abs()))));
         }
 
         @Override
         public void notKept(AdvisedException fault) {
             desk.screen().execute(() -> {
-                unkept.put(probe, "not kept, tried again by itself: " + fault.sentence() + " (" + fault.code() + ")");
+                unkept.put(
+                        probe, Texts.say("not kept, tried again by itself: {0} ({1})", fault.sentence(), fault.code()));
                 changed.run();
             });
         }
@@ -228,13 +235,13 @@ final class ProbeWires {
         public void keptAgain(int waited) {
             desk.screen().execute(() -> {
                 unkept.remove(probe);
-                set(probe, "live; " + waited + " readings waited and are kept now");
+                set(probe, Texts.say("live; {0} readings waited and are kept now", waited));
             });
         }
 
         @Override
         public void lost(int readings) {
-            desk.screen().execute(() -> set(probe, readings + " readings could not be kept and are lost"));
+            desk.screen().execute(() -> set(probe, Texts.say("{0} readings could not be kept and are lost", readings)));
         }
     }
 }

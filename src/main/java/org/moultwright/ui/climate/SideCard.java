@@ -7,6 +7,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.ChoiceGroup;
 import org.moultwright.ui.control.ToggleChip;
 
@@ -24,8 +25,8 @@ final class SideCard extends VBox {
 
     SideCard(ClimateViewModel model, TracesPage.Ways ways) {
         chips.getStyleClass().add("span-chips");
-        add(Part.PROBE, "This probe", new ProbeHealth(model, ways.calibrate()));
-        add(Part.ALARMS, "Alarms of the last 30 days", new JournalList(model.journal()));
+        add(Part.PROBE, Texts.say("This probe"), new ProbeHealth(model, ways.calibrate()));
+        add(Part.ALARMS, Texts.say("Alarms of the last 30 days"), new JournalList(model.journal()));
         VBox.setVgrow(parts, Priority.ALWAYS);
         getStyleClass().addAll("card", "side-card");
         getChildren().addAll(chips, parts);

@@ -3,15 +3,16 @@ package org.moultwright.ui.climate;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import org.moultwright.language.Texts;
 
 /** How far back a trace goes. */
 enum TimeSpan {
-    HOUR("Hour", Optional.of(Duration.ofHours(1))),
-    DAY("Day", Optional.of(Duration.ofDays(1))),
-    WEEK("Week", Optional.of(Duration.ofDays(7))),
-    MONTH("Month", Optional.of(Duration.ofDays(30))),
-    YEAR("Year", Optional.of(Duration.ofDays(365))),
-    ALL("All", Optional.empty()),
+    HOUR(Texts.say("Hour"), Optional.of(Duration.ofHours(1))),
+    DAY(Texts.say("Day"), Optional.of(Duration.ofDays(1))),
+    WEEK(Texts.say("Week"), Optional.of(Duration.ofDays(7))),
+    MONTH(Texts.say("Month"), Optional.of(Duration.ofDays(30))),
+    YEAR(Texts.say("Year"), Optional.of(Duration.ofDays(365))),
+    ALL(Texts.say("All"), Optional.empty()),
     /** A stretch the keeper zoomed or moved to. */
     OWN("", Optional.empty());
 

@@ -16,6 +16,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
 import javafx.scene.transform.Transform;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceChart;
 import org.moultwright.ui.control.Buttons;
@@ -59,7 +60,9 @@ final class TraceCard extends HBox {
         ClipboardContent content = new ClipboardContent();
         content.putImage(chart.snapshot(twice, null));
         done.setText(
-                Clipboard.getSystemClipboard().setContent(content) ? "Picture copied." : "Nothing could be copied.");
+                Clipboard.getSystemClipboard().setContent(content)
+                        ? Texts.say("Picture copied.")
+                        : Texts.say("Nothing could be copied."));
     }
 
     void print() {
@@ -78,7 +81,8 @@ final class TraceCard extends HBox {
         chart.readingProperty()
                 .addListener((observed, before, now) -> model.readingProperty().set(now));
         chart.accessibleTextProperty()
-                .bind(model.readingWordsProperty().map(said -> said.isEmpty() ? "temperature over time" : said));
+                .bind(model.readingWordsProperty()
+                        .map(said -> said.isEmpty() ? Texts.say("temperature over time") : said));
     }
 
     private Node tools() {
@@ -92,7 +96,7 @@ final class TraceCard extends HBox {
         }
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        ToggleChip hold = small(new ToggleChip("Hold"));
+        ToggleChip hold = small(new ToggleChip(Texts.say("Hold")));
         hold.selectedProperty().bindBidirectional(model.heldProperty());
         tools.getChildren()
                 .addAll(
@@ -106,8 +110,8 @@ final class TraceCard extends HBox {
     }
 
     private MenuButton compare() {
-        MenuButton menu = new MenuButton("Compare");
-        menu.setAccessibleText("compare with other probes");
+        MenuButton menu = new MenuButton(Texts.say("Compare"));
+        menu.setAccessibleText(Texts.say("compare with other probes"));
         menu.getStyleClass().add("small-button");
         menu.setMinWidth(USE_PREF_SIZE);
         Runnable offer = () -> {

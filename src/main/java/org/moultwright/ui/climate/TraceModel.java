@@ -20,6 +20,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 import org.moultwright.domain.ProbeStay;
+import org.moultwright.language.Texts;
 import org.moultwright.task.NewestQuestion;
 import org.moultwright.task.Outcome;
 import org.moultwright.ui.chart.Trace;
@@ -182,7 +183,8 @@ final class TraceModel {
             reading.set(Optional.empty());
             readInstant();
         } else if (outcome instanceof Outcome.Failed<List<FetchedLine>> failed) {
-            fault.set("The readings cannot be shown: " + failed.fault().getMessage() + ".");
+            fault.set(Texts.say(
+                    "The readings cannot be shown: {0}.", failed.fault().getMessage()));
         }
     }
 
@@ -224,7 +226,7 @@ final class TraceModel {
                         .map(place -> standing.remembered(place, shown.from(), shown.to()))
                         .orElse(List.of()))));
         String place = container.map(code -> code + ", ").orElse("");
-        subtitle.set("%sprobe %s · %s".formatted(place, first.probe(), TraceWords.stretch(shown, desk.days())));
+        subtitle.set(Texts.say("{0}probe {1} · {2}", place, first.probe(), TraceWords.stretch(shown, desk.days())));
         readInstant();
     }
 

@@ -2,9 +2,11 @@ package org.moultwright.ui.climate;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceChart;
@@ -31,56 +33,58 @@ final class TraceWords {
         return trace.line()
                         .readings()
                         .range(trace.from(), trace.to())
-                        .map(range -> String.format(
-                                Locale.ROOT,
-                                "lowest %.1f, highest %.1f °C%s%s · shade = lowest to highest, hatched = silent",
-                                range.low(),
-                                range.high(),
+                        .map(range -> Texts.say(
+                                "lowest {0}, highest {1}{2}{3} · shade = lowest to highest, hatched = silent",
+                                Degrees.number(range.low(), 1),
+                                Degrees.words(range.high(), 1),
                                 readings(trace.line(), range.good()),
                                 band(trace)))
-                        .orElse("No good reading in this time.")
-                + (trace.remembered().isEmpty() ? "" : " · frame = thermometer");
+                        .orElse(Texts.say("No good reading in this time."))
+                + (trace.remembered().isEmpty() ? "" : Texts.say(" · frame = thermometer"));
     }
 
     /** "24 April to 4 May"; by the clock where it is short, with years where it is long. */
     static String stretch(TraceWindow window, DayWords days) {
         if (window.length().compareTo(LONGEST_BY_THE_CLOCK) <= 0) {
-            return "%s, %s to %s".formatted(days.day(window.to()), days.clock(window.from()), days.clock(window.to()));
+            return Texts.say(
+                    "{0}, {1} to {2}", days.day(window.to()), days.clock(window.from()), days.clock(window.to()));
         }
         return window.length().compareTo(LONGEST_WITHOUT_A_YEAR) <= 0
                 ? days.days(window.from(), window.to())
-                : "%s %d to %s %d"
-                        .formatted(
-                                days.day(window.from()),
-                                days.date(window.from()).getYear(),
-                                days.day(window.to()),
-                                days.date(window.to()).getYear());
+                : Texts.say(
+                        "{0} {1} to {2} {3}",
+                        days.day(window.from()),
+                        days.date(window.from()).getYear(),
+                        days.day(window.to()),
+                        days.date(window.to()).getYear());
     }
 
     private static String remembered(Trace trace, Instant instant) {
         return trace.remembered().stream()
                 .filter(known -> known.holds(instant))
-                .map(known -> String.format(
-                        Locale.ROOT, "; a thermometer %.1f to %.1f °C", known.lowCelsius(), known.highCelsius()))
+                .map(known -> Texts.say(
+                        "; a thermometer {0} to {1}",
+                        Degrees.number(known.lowCelsius(), 1), Degrees.words(known.highCelsius(), 1)))
                 .collect(Collectors.joining());
     }
 
     private static String readings(Trace.Line line, int good) {
-        return String.format(
-                Locale.ROOT, line.isRolledUp() ? ", about %,d good readings" : ", %,d good readings", good);
+        return line.isRolledUp()
+                ? Texts.say(", about {0} good readings", Numbers.grouped(good))
+                : Texts.say(", {0} good readings", Numbers.grouped(good));
     }
 
     private static String band(Trace trace) {
         return trace.target()
-                .map(target -> String.format(
-                        Locale.ROOT, " · band %.0f to %.0f °C", target.lowCelsius(), target.highCelsius()))
+                .map(target -> Texts.say(
+                        " · band {0} to {1}",
+                        Degrees.number(target.lowCelsius(), 0), Degrees.words(target.highCelsius(), 0)))
                 .orElse("");
     }
 
     private static String value(Trace.Line line, Trace trace, Instant instant) {
         return TraceChart.nearest(line, trace.longestBridged(), instant)
-                .map(i -> String.format(
-                        Locale.ROOT, "%.1f °C", line.readings().readings().temperatureCelsius(i)))
-                .orElse("no reading");
+                .map(i -> Degrees.words(line.readings().readings().temperatureCelsius(i), 1))
+                .orElse(Texts.say("no reading"));
     }
 }

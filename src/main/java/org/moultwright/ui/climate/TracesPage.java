@@ -16,6 +16,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignT;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -51,22 +52,23 @@ final class TracesPage extends VBox {
         this.probes = new ListView<>(model.probes());
         ageWhileSeen();
         HBox actions = new HBox(
-                Buttons.secondary("Read a display off", ways.display()),
-                Buttons.secondary("Connect a probe", this::connect));
+                Buttons.secondary(Texts.say("Read a display off"), ways.display()),
+                Buttons.secondary(Texts.say("Connect a probe"), this::connect));
         actions.getStyleClass().add("page-actions");
         show(actions, true);
-        PageHeader header = new PageHeader("Climate", actions, ways.writeIn());
+        PageHeader header = new PageHeader(Texts.say("Climate"), actions, ways.writeIn());
         header.subtitleProperty().bind(model.subtitleProperty());
         Banner problem = new Banner(Tone.WARN);
         problem.sentenceProperty().bind(model.problemProperty());
         Banner held = new Banner(Tone.ACCENT);
         held.sentenceProperty().bind(model.heldWordsProperty());
-        held.setActions(Buttons.plain("Go on", () -> model.heldProperty().set(false)));
+        held.setActions(
+                Buttons.plain(Texts.say("Go on"), () -> model.heldProperty().set(false)));
         Card empty = new Card(new EmptyState(
                 MaterialDesignT.THERMOMETER,
-                "No probe has been heard yet. Connect one on a serial line, write in what a thermometer shows,"
-                        + " or take in a brood with its readings.",
-                Buttons.primary("Connect a probe", this::connect)));
+                Texts.say("No probe has been heard yet. Connect one on a serial line, write in what a thermometer "
+                        + "shows, or take in a brood with its readings."),
+                Buttons.primary(Texts.say("Connect a probe"), this::connect)));
         show(trace, true);
         show(empty, false);
         setVgrow(empty, Priority.ALWAYS);
@@ -134,7 +136,7 @@ final class TracesPage extends VBox {
 
     private Node list() {
         probes.getStyleClass().add("bare");
-        probes.setAccessibleText("probes");
+        probes.setAccessibleText(Texts.say("probes"));
         probes.setCellFactory(shown -> new ProbeCell(model));
         probes.getSelectionModel().selectedItemProperty().addListener((observed, before, now) -> {
             if (now != null) {
@@ -145,7 +147,7 @@ final class TracesPage extends VBox {
         model.probes().addListener((ListChangeListener<ProbeRow>) change -> select());
         select();
         VBox.setVgrow(probes, Priority.ALWAYS);
-        return Card.titled("Probes", probes);
+        return Card.titled(Texts.say("Probes"), probes);
     }
 
     private void select() {

@@ -6,6 +6,8 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.ColdestWall;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Words;
@@ -13,18 +15,18 @@ import org.moultwright.ui.control.Words;
 /** The small form in which the keeper says how cold the coldest wall is. */
 final class WallForm extends VBox {
     private static final Pattern KELVIN = Pattern.compile("\\d{0,2}([.,]\\d?)?");
-    private static final String NO_PROBE = "no probe";
+    private static final String NO_PROBE = Texts.say("no probe");
 
     private final ClimateViewModel model;
     private final Runnable close;
     private final ChoiceBox<String> probe = new ChoiceBox<>();
-    private final EntryField below = field("wall below the air, °C");
-    private final EntryField sd = field("give or take, °C");
+    private final EntryField below = field(Texts.say("wall below the air, {0}", Degrees.symbol()));
+    private final EntryField sd = field(Texts.say("give or take, {0}", Degrees.symbol()));
 
     WallForm(ClimateViewModel model, Runnable close) {
         this.model = model;
         this.close = close;
-        probe.setAccessibleText("probe on the wall");
+        probe.setAccessibleText(Texts.say("probe on the wall"));
         probe.getItems().add(NO_PROBE);
         model.probes().stream()
                 .map(ProbeRow::probe)
@@ -33,23 +35,23 @@ final class WallForm extends VBox {
         Optional<ColdestWall> said = model.wall();
         probe.setValue(said.flatMap(ColdestWall::probe).orElse(NO_PROBE));
         below.textProperty()
-                .set(Double.toString(said.map(ColdestWall::belowAirCelsius).orElse(1.5)));
-        sd.textProperty().set(Double.toString(said.map(ColdestWall::sdCelsius).orElse(1.0)));
+                .set(Degrees.apart(said.map(ColdestWall::belowAirCelsius).orElse(1.5), 1));
+        sd.textProperty().set(Degrees.apart(said.map(ColdestWall::sdCelsius).orElse(1.0), 1));
         below.disableProperty().bind(probe.valueProperty().isNotEqualTo(NO_PROBE));
         sd.disableProperty().bind(below.disableProperty());
-        HBox numbers = new HBox(below, Words.muted("±"), sd, Words.muted("°C"));
+        HBox numbers = new HBox(below, Words.muted("±"), sd, Words.muted(Degrees.symbol()));
         numbers.getStyleClass().add("line");
         HBox answers = new HBox(
-                Buttons.plain("Keep", this::keep),
-                Buttons.plain("Unknown", () -> end(Optional.empty())),
-                Buttons.plain("Back", close));
+                Buttons.plain(Texts.say("Keep"), this::keep),
+                Buttons.plain(Texts.say("Unknown"), () -> end(Optional.empty())),
+                Buttons.plain(Texts.say("Back"), close));
         getStyleClass().add("lines");
         getChildren()
                 .addAll(
-                        Words.strong("The coldest wall"),
-                        Words.caption("probe that lies on it"),
+                        Words.strong(Texts.say("The coldest wall")),
+                        Words.caption(Texts.say("probe that lies on it")),
                         probe,
-                        Words.caption("or so far below the air"),
+                        Words.caption(Texts.say("or so far below the air")),
                         numbers,
                         answers);
     }
@@ -65,8 +67,16 @@ final class WallForm extends VBox {
         }
         Optional<Double> kelvin = number(below);
         Optional<Double> giveOrTake = number(sd);
-        below.problemProperty().set(kelvin.filter(value -> value <= 30).isPresent() ? "" : "Write 0 to 30.");
-        sd.problemProperty().set(giveOrTake.filter(value -> value <= 10).isPresent() ? "" : "Write 0 to 10.");
+        below.problemProperty()
+                .set(
+                        kelvin.filter(value -> value <= 30).isPresent()
+                                ? ""
+                                : Texts.say("Write 0 to {0}.", Degrees.apart(30, 0)));
+        sd.problemProperty()
+                .set(
+                        giveOrTake.filter(value -> value <= 10).isPresent()
+                                ? ""
+                                : Texts.say("Write 0 to {0}.", Degrees.apart(10, 0)));
         if (below.problemProperty().get().isEmpty()
                 && sd.problemProperty().get().isEmpty()) {
             end(Optional.of(ColdestWall.below(kelvin.orElseThrow(), giveOrTake.orElseThrow())));
@@ -80,7 +90,9 @@ final class WallForm extends VBox {
 
     private static Optional<Double> number(EntryField field) {
         String text = field.textProperty().get().replace(',', '.');
-        return text.matches("\\d+\\.?\\d*") ? Optional.of(Double.parseDouble(text)) : Optional.empty();
+        return text.matches("\\d+\\.?\\d*")
+                ? Optional.of(Degrees.celsiusApart(Double.parseDouble(text)))
+                : Optional.empty();
     }
 
     private static EntryField field(String name) {

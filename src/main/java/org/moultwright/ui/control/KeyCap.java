@@ -2,6 +2,7 @@ package org.moultwright.ui.control;
 
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import org.moultwright.language.Texts;
 
 /** A key of the keyboard, drawn as one. */
 public final class KeyCap extends Label {
@@ -9,7 +10,7 @@ public final class KeyCap extends Label {
         super(key);
         getStyleClass().add("key-cap");
         setMinWidth(USE_PREF_SIZE);
-        setAccessibleText("key " + key);
+        setAccessibleText(Texts.say("key {0}", key));
     }
 
     /** The key and what it does, side by side. */

@@ -9,7 +9,7 @@ import javafx.scene.layout.Region;
 
 /** What stands above every screen: its title, a quiet line beside it, and what can be done here. */
 public final class PageHeader extends HBox {
-    private final Label subtitle = Words.styled("", "page-subtitle");
+    private final Label subtitle = Words.wrapped(Words.styled("", "page-subtitle"));
 
     public PageHeader(String title, Node... actions) {
         Label heading = Words.styled(title, "page-title");

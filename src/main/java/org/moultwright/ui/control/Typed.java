@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.moultwright.language.Degrees;
 
 /** What the keeper typed, as numbers and instants. */
 public final class Typed {
@@ -22,7 +23,7 @@ public final class Typed {
 
     /** A number with a decimal point or comma. */
     public static OptionalDouble number(String text) {
-        Matcher found = NUMBER.matcher(text.strip());
+        Matcher found = NUMBER.matcher(plainDigits(text.strip()));
         if (!found.matches()) {
             return OptionalDouble.empty();
         }
@@ -31,9 +32,23 @@ public final class Typed {
         return OptionalDouble.of(found.group(1).isEmpty() || found.group(1).equals("+") ? size : -size);
     }
 
+    /** The same with digits 0 to 9, whatever digits it was typed in. */
+    static String plainDigits(String text) {
+        return text.codePoints()
+                .map(sign -> Character.digit(sign, 10) < 0 ? sign : '0' + Character.digit(sign, 10))
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
+    }
+
+    /** A temperature in the keeper's unit, as °C. */
+    public static OptionalDouble temperature(String text) {
+        OptionalDouble shown = number(text);
+        return shown.isPresent() ? OptionalDouble.of(Degrees.celsius(shown.getAsDouble())) : shown;
+    }
+
     /** A time of day: 20:41, 20.41, 2041. */
     public static Optional<LocalTime> clock(String text) {
-        Matcher found = CLOCK.matcher(text.strip());
+        Matcher found = CLOCK.matcher(plainDigits(text.strip()));
         try {
             return found.matches()
                     ? Optional.of(LocalTime.of(Integer.parseInt(found.group(1)), Integer.parseInt(found.group(2))))

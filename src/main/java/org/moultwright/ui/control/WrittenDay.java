@@ -4,27 +4,28 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.DateTimeParseException;
+import java.time.format.DecimalStyle;
 import java.time.format.ResolverStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.moultwright.language.Dates;
+import org.moultwright.language.Texts;
 
 /** A day as it is written on the desk, 3 May 2026, and as keepers type it: 3.5.2026, 3/5/2026, 2026-05-03, 3 May, 3.5. */
 public final class WrittenDay {
-    private static final DateTimeFormatter WRITTEN = form("d MMM uuuu");
-    private static final List<DateTimeFormatter> READ =
-            List.of(WRITTEN, form("d MMMM uuuu"), form("d.M.uuuu"), form("d/M/uuuu"), form("uuuu-MM-dd"));
-
     private WrittenDay() {}
 
     /** 3 May 2026. */
     public static String of(LocalDate day) {
-        return WRITTEN.format(day);
+        return Dates.shortDayAndYear().format(day);
     }
 
     /** The day a text with a year means. */
     public static Optional<LocalDate> read(String text) {
-        return READ.stream().flatMap(form -> read(text.strip(), form).stream()).findFirst();
+        String plain = Typed.plainDigits(text.strip());
+        return forms().flatMap(form -> read(plain, form).stream()).findFirst();
     }
 
     /** The day a text means; without a year, the latest such day that is not ahead of today. */
@@ -42,11 +43,22 @@ public final class WrittenDay {
                 .findFirst();
     }
 
-    private static DateTimeFormatter form(String pattern) {
+    /** As the desk writes days, then as the keeper's place orders figures, then what is understood everywhere. */
+    private static Stream<DateTimeFormatter> forms() {
+        Locale names = Texts.language().locale();
+        String figures = Dates.monthStandsFirst() ? "M/d/uuuu" : "d/M/uuuu";
+        return Stream.concat(
+                Stream.of(Dates.shortDayAndYear(), Dates.dayAndYear())
+                        .map(form -> form.withDecimalStyle(DecimalStyle.STANDARD)),
+                Stream.of("d MMM uuuu", "d MMMM uuuu", "d.M.uuuu", figures, "uuuu-MM-dd")
+                        .flatMap(pattern -> Stream.of(form(pattern, names), form(pattern, Locale.ENGLISH))));
+    }
+
+    private static DateTimeFormatter form(String pattern, Locale names) {
         return new DateTimeFormatterBuilder()
                 .parseCaseInsensitive()
                 .appendPattern(pattern)
-                .toFormatter(Locale.ENGLISH)
+                .toFormatter(names)
                 .withResolverStyle(ResolverStyle.STRICT);
     }
 

@@ -1,6 +1,7 @@
 package org.moultwright.ui.deeds;
 
 import java.util.UUID;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.workflow.Deed;
 
@@ -18,6 +19,6 @@ record DeedLine(UUID id, String when, String words, String about) {
                 deed.id(),
                 days.shortDay(deed.doneAt()) + ", " + days.clock(deed.doneAt()),
                 deed.words(),
-                deed.brood().orElse("the room"));
+                deed.brood().orElse(Texts.say("the room")));
     }
 }

@@ -11,6 +11,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -21,8 +22,8 @@ import org.moultwright.ui.shell.OverSheet;
 /** What was written down last, deed by deed, laid over the open screen: any of it can be taken back. */
 public final class DeedsSheet extends OverSheet {
     private static final String MEANING =
-            "Nothing is erased: what is taken back stays in the book, marked as taken back."
-                    + " A deed that later ones rest on waits until those are.";
+            Texts.say("Nothing is erased: what is taken back stays in the book, marked as taken back. A deed "
+                    + "that later ones rest on waits until those are.");
 
     private final DeedsViewModel model;
     private final ListView<DeedLine> list = new ListView<>();
@@ -31,8 +32,8 @@ public final class DeedsSheet extends OverSheet {
         this.model = new DeedsViewModel(desk);
         list.setItems(model.lines());
         list.setCellFactory(shown -> new DeedCell());
-        list.setAccessibleText("What was written down, newest first");
-        list.setPlaceholder(Words.muted("Nothing was written down at this desk yet."));
+        list.setAccessibleText(Texts.say("What was written down, newest first"));
+        list.setPlaceholder(Words.muted(Texts.say("Nothing was written down at this desk yet.")));
         list.getStyleClass().add("deed-list");
         list.setOnKeyPressed(event -> {
             if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.DELETE) {
@@ -41,7 +42,8 @@ public final class DeedsSheet extends OverSheet {
             }
         });
         model.lines().addListener((ListChangeListener<DeedLine>) change -> chooseNewest());
-        Card card = Card.titled("Written down last", Words.wrapped(Words.caption(MEANING)), said(), list, foot());
+        Card card = Card.titled(
+                Texts.say("Written down last"), Words.wrapped(Words.caption(MEANING)), said(), list, foot());
         card.getStyleClass().add("deed-sheet");
         card.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         VBox.setVgrow(list, Priority.ALWAYS);
@@ -64,9 +66,9 @@ public final class DeedsSheet extends OverSheet {
     }
 
     private Node foot() {
-        Button takeBack = Buttons.primary("Take back", this::takeBack);
+        Button takeBack = Buttons.primary(Texts.say("Take back"), this::takeBack);
         takeBack.disableProperty().bind(Bindings.isNull(list.getSelectionModel().selectedItemProperty()));
-        HBox foot = new HBox(takeBack, Buttons.secondary("Close", this::close));
+        HBox foot = new HBox(takeBack, Buttons.secondary(Texts.say("Close"), this::close));
         foot.getStyleClass().add("banner-actions");
         return foot;
     }

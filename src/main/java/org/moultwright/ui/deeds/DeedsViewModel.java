@@ -5,6 +5,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.workflow.Deed;
 
@@ -57,11 +58,11 @@ final class DeedsViewModel {
             takingBack = false;
             if (outcome instanceof Outcome.Done<Deed.Summary> done) {
                 problem.set("");
-                news.set("Taken back: " + done.value().words() + ".");
+                news.set(Texts.say("Taken back: {0}.", done.value().words()));
                 desk.whenTakenBack().run();
             } else if (outcome instanceof Outcome.Failed<Deed.Summary> failed) {
                 news.set("");
-                problem.set("Not taken back. " + failed.fault().getMessage());
+                problem.set(Texts.say("Not taken back. {0}", failed.fault().getMessage()));
             }
             read();
         });

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.task.Runner;
 import org.moultwright.workflow.Drafts;
@@ -51,8 +52,9 @@ public final class DraftKeeping<T> {
 
     private void ended(Outcome<Boolean> outcome) {
         if (outcome instanceof Outcome.Failed<Boolean> failed) {
-            problem.set("What you type is not on disk until it is saved: "
-                    + failed.fault().getMessage());
+            problem.set(Texts.say(
+                    "What you type is not on disk until it is saved: {0}",
+                    failed.fault().getMessage()));
         } else if (outcome instanceof Outcome.Done<Boolean>) {
             problem.set("");
         }

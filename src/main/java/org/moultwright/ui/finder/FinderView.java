@@ -11,6 +11,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.PageHeader;
@@ -26,8 +27,9 @@ public final class FinderView extends VBox {
 
     public FinderView(FinderViewModel model) {
         this.model = model;
-        PageHeader header = new PageHeader("Find out its lines", Buttons.secondary("Back", model::cancel));
-        header.subtitleProperty().set("nothing is said over the wire while listening, and nothing is kept");
+        PageHeader header =
+                new PageHeader(Texts.say("Find out its lines"), Buttons.secondary(Texts.say("Back"), model::cancel));
+        header.subtitleProperty().set(Texts.say("nothing is said over the wire while listening, and nothing is kept"));
         VBox left = new VBox(listening(), explained());
         left.getStyleClass().add("lines");
         HBox.setHgrow(left, Priority.ALWAYS);
@@ -47,27 +49,28 @@ public final class FinderView extends VBox {
     private Node listening() {
         port.setEditable(true);
         port.setItems(model.ports());
-        port.setAccessibleText("port");
-        port.getEditor().setAccessibleText("port");
+        port.setAccessibleText(Texts.say("port"));
+        port.getEditor().setAccessibleText(Texts.say("port"));
         port.getEditor().textProperty().bindBidirectional(model.portProperty());
         ChoiceBox<String> settings = new ChoiceBox<>();
         settings.getItems().setAll(model.settings());
-        settings.setAccessibleText("speed of the port");
+        settings.setAccessibleText(Texts.say("speed of the port"));
         settings.valueProperty().bindBidirectional(model.settingsProperty());
-        Button listen = Buttons.primary("Listen", model::listen);
-        Button stop = Buttons.secondary("Stop", model::stop);
+        Button listen = Buttons.primary(Texts.say("Listen"), model::listen);
+        Button stop = Buttons.secondary(Texts.say("Stop"), model::stop);
         stop.disableProperty().bind(model.busyProperty().not());
-        HBox row = new HBox(Words.whole(Words.plain("Port")), port, settings, listen, stop);
+        HBox row = new HBox(Words.whole(Words.plain(Texts.say("Port"))), port, settings, listen, stop);
         row.getStyleClass().add("line");
         Label told = Words.wrapped(Words.muted(""));
         told.textProperty().bind(model.toldProperty());
-        ListView<String> lines =
-                raw("what comes over the wire", "Nothing heard yet. Signs without sense mean another speed.");
+        ListView<String> lines = raw(
+                Texts.say("what comes over the wire"),
+                Texts.say("Nothing heard yet. Signs without sense mean another speed."));
         lines.setItems(model.lines());
         model.lines().addListener((ListChangeListener<String>)
                 change -> lines.scrollTo(model.lines().size() - 1));
         VBox.setVgrow(lines, Priority.ALWAYS);
-        Card card = Card.titled("What comes", row, told, lines);
+        Card card = Card.titled(Texts.say("What comes"), row, told, lines);
         VBox.setVgrow(card, Priority.ALWAYS);
         return card;
     }
@@ -76,20 +79,22 @@ public final class FinderView extends VBox {
         ChoiceBox<String> other = new ChoiceBox<>();
         other.getItems().setAll(model.codes());
         other.setOnShowing(event -> other.getItems().setAll(model.codes()));
-        other.setAccessibleText("another form");
+        other.setAccessibleText(Texts.say("another form"));
         other.getSelectionModel().selectFirst();
-        Button tryOther = Buttons.secondary("Try it", () -> model.tryForm(other.getValue()));
-        tryOther.setAccessibleText("try the other form");
-        HBox another = new HBox(Words.whole(Words.plain("Another, such as one to be asked")), other, tryOther);
+        Button tryOther = Buttons.secondary(Texts.say("Try it"), () -> model.tryForm(other.getValue()));
+        tryOther.setAccessibleText(Texts.say("try the other form"));
+        HBox another =
+                new HBox(Words.whole(Words.plain(Texts.say("Another, such as one to be asked"))), other, tryOther);
         another.getStyleClass().add("line");
-        ListView<String> tried = raw("what the form that is tried reads", "No form is being tried.");
+        ListView<String> tried =
+                raw(Texts.say("what the form that is tried reads"), Texts.say("No form is being tried."));
         tried.setItems(model.tried());
         tried.setPrefHeight(96);
         tried.setMinHeight(60);
         proposals.getStyleClass().add("lines");
         Scrolled found = new Scrolled(proposals);
         found.setMinHeight(76);
-        return Card.titled("Which forms explain it", found, another, tried);
+        return Card.titled(Texts.say("Which forms explain it"), found, another, tried);
     }
 
     private void propose() {
@@ -97,7 +102,8 @@ public final class FinderView extends VBox {
         if (model.proposals().isEmpty()) {
             proposals
                     .getChildren()
-                    .add(Words.wrapped(Words.muted("No form of the program or of yours explains anything yet.")));
+                    .add(Words.wrapped(
+                            Words.muted(Texts.say("No form of the program or of yours explains anything yet."))));
         }
         model.proposals().stream().limit(4).map(this::proposal).forEach(proposals.getChildren()::add);
     }
@@ -107,10 +113,10 @@ public final class FinderView extends VBox {
         Label reads = Words.wrapped(Words.caption(FinderWords.proposal(proposal)));
         VBox words = new VBox(what, reads);
         HBox.setHgrow(words, Priority.ALWAYS);
-        Button attempt = Buttons.plain("Try it", () -> model.tryForm(proposal.profile()));
-        attempt.setAccessibleText("try " + proposal.profile());
-        Button use = Buttons.plain("Use it", () -> model.use(proposal.profile()));
-        use.setAccessibleText("use " + proposal.profile());
+        Button attempt = Buttons.plain(Texts.say("Try it"), () -> model.tryForm(proposal.profile()));
+        attempt.setAccessibleText(Texts.say("try {0}", proposal.profile()));
+        Button use = Buttons.plain(Texts.say("Use it"), () -> model.use(proposal.profile()));
+        use.setAccessibleText(Texts.say("use {0}", proposal.profile()));
         use.disableProperty()
                 .bind(Bindings.createBooleanBinding(
                         () -> model.portProperty().get().isBlank(), model.portProperty()));

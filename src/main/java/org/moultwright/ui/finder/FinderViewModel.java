@@ -13,6 +13,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.moultwright.language.Texts;
 import org.moultwright.task.NewestQuestion;
 import org.moultwright.task.Outcome;
 import org.moultwright.workflow.AdvisedException;
@@ -117,7 +118,7 @@ public final class FinderViewModel {
         proposals.clear();
         int mine = ++run;
         if (port.get().isBlank()) {
-            told.set("Write or choose the port.");
+            told.set(Texts.say("Write or choose the port."));
             return;
         }
         RawWires.Hearing hearing = desk.wires().listen(port.get().strip(), settings.get(), new RawWires.Listener() {
@@ -133,8 +134,8 @@ public final class FinderViewModel {
         });
         stop = hearing::close;
         busy.set(true);
-        told.set("Listening. An instrument that speaks by itself is heard within a minute; one that must be asked stays"
-                + " silent: try its form below.");
+        told.set(Texts.say("Listening. An instrument that speaks by itself is heard within a minute; one that must "
+                + "be asked stays silent: try its form below."));
     }
 
     /** Reads the port in a form of line and shows what that gives; nothing is kept. */
@@ -143,16 +144,16 @@ public final class FinderViewModel {
         tried.clear();
         int mine = ++run;
         if (port.get().isBlank()) {
-            told.set("Write or choose the port.");
+            told.set(Texts.say("Write or choose the port."));
             return;
         }
         try {
             ProbeLinks.Link link = desk.links().open(new ProbeLine(port.get().strip(), words), new Trial(mine));
             stop = link::close;
             busy.set(true);
-            told.set("Trying " + words + ".");
+            told.set(Texts.say("Trying {0}.", words));
         } catch (IllegalArgumentException unknown) {
-            told.set("It cannot be tried: " + unknown.getMessage() + ".");
+            told.set(Texts.say("It cannot be tried: {0}.", unknown.getMessage()));
         }
     }
 
@@ -161,7 +162,7 @@ public final class FinderViewModel {
         stop.run();
         stop = () -> {};
         if (busy.get()) {
-            told.set("Stopped.");
+            told.set(Texts.say("Stopped."));
         }
         busy.set(false);
     }
@@ -202,7 +203,8 @@ public final class FinderViewModel {
         if (outcome instanceof Outcome.Done<List<LineForms.Proposal>> done) {
             proposals.setAll(done.value());
         } else if (outcome instanceof Outcome.Failed<List<LineForms.Proposal>> failed) {
-            told.set("What came could not be looked at: " + failed.fault().getMessage());
+            told.set(Texts.say(
+                    "What came could not be looked at: {0}", failed.fault().getMessage()));
         }
     }
 
@@ -213,9 +215,13 @@ public final class FinderViewModel {
             if (port.get().isEmpty()) {
                 port.set(first.orElse(""));
             }
-            told.set(first.isEmpty() ? "No serial port is there now. Plug the instrument in, or write its port." : "");
+            told.set(
+                    first.isEmpty()
+                            ? Texts.say("No serial port is there now. Plug the instrument in, or write its port.")
+                            : "");
         } else if (outcome instanceof Outcome.Failed<List<String>> failed) {
-            told.set("The ports could not be listed: " + failed.fault().getMessage());
+            told.set(Texts.say(
+                    "The ports could not be listed: {0}", failed.fault().getMessage()));
         }
     }
 

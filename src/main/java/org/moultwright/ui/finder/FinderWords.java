@@ -1,9 +1,11 @@
 package org.moultwright.ui.finder;
 
 import java.util.List;
-import java.util.Locale;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.LineForms;
 import org.moultwright.workflow.LinkState;
 import org.moultwright.workflow.ProfileProblem;
@@ -20,14 +22,14 @@ final class FinderWords {
                 reads.subList(Math.max(0, reads.size() - 3), reads.size()).stream()
                         .map(FinderWords::read)
                         .toList());
-        return String.format(Locale.ROOT, "explains %.0f %%, would read %s", 100 * proposal.understoodFraction(), last);
+        return Texts.say("explains {0} %, would read {1}", Numbers.fixed(100 * proposal.understoodFraction(), 0), last);
     }
 
     static String read(LineForms.WouldRead read) {
         if (!read.fault().isEmpty()) {
             return read.fault();
         }
-        String from = read.sensor().isEmpty() ? "" : " from " + read.sensor();
+        String from = read.sensor().isEmpty() ? "" : Texts.say(" from {0}", read.sensor());
         return values(read.temperatureCelsius(), read.humidityPercent()) + from;
     }
 
@@ -36,36 +38,36 @@ final class FinderWords {
                 .formatted(
                         rawLine,
                         reading.quality() == Quality.FAULT
-                                ? "no measurement"
+                                ? Texts.say("no measurement")
                                 : values(reading.temperatureCelsius(), reading.humidityPercent())
-                                        + (reading.quality() == Quality.SUSPECT ? ", doubtful" : ""));
+                                        + (reading.quality() == Quality.SUSPECT ? Texts.say(", doubtful") : ""));
     }
 
     static String state(LinkState state) {
         if (state instanceof LinkState.Live) {
-            return "It speaks.";
+            return Texts.say("It speaks.");
         }
         if (state instanceof LinkState.Silent) {
-            return "Nothing comes in this form.";
+            return Texts.say("Nothing comes in this form.");
         }
         if (state instanceof LinkState.Lost) {
-            return "The port is gone. Plug it in again.";
+            return Texts.say("The port is gone. Plug it in again.");
         }
         return state instanceof LinkState.Refused refused
                 ? refused.sentence() + " (" + refused.code() + ")"
-                : "Opening the port.";
+                : Texts.say("Opening the port.");
     }
 
     /** "line 5: …". */
     static String problem(ProfileProblem problem) {
         return problem.lineNumber() == 0
                 ? problem.sentence()
-                : "line " + problem.lineNumber() + ": " + problem.sentence();
+                : Texts.say("line {0}: {1}", problem.lineNumber(), problem.sentence());
     }
 
     private static String values(double celsius, double percent) {
         return Double.isNaN(percent)
-                ? String.format(Locale.ROOT, "%.2f °C", celsius)
-                : String.format(Locale.ROOT, "%.2f °C, %.1f %%", celsius, percent);
+                ? Degrees.words(celsius, 2)
+                : Degrees.words(celsius, 2) + ", " + Numbers.fixed(percent, 1) + " %";
     }
 }

@@ -8,6 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.NoteArea;
 import org.moultwright.ui.control.Scrolled;
@@ -18,13 +19,15 @@ final class ProfileCard extends VBox {
     ProfileCard(ProfileViewModel model) {
         ChoiceBox<String> from = new ChoiceBox<>();
         from.getItems().setAll(model.codes());
-        from.setAccessibleText("form to start from");
+        from.setAccessibleText(Texts.say("form to start from"));
         from.getSelectionModel().selectFirst();
         Button start = Buttons.secondary(
-                "Start from it", () -> Optional.ofNullable(from.getValue()).ifPresent(model::startFrom));
+                Texts.say("Start from it"),
+                () -> Optional.ofNullable(from.getValue()).ifPresent(model::startFrom));
         HBox starting = new HBox(from, start);
         starting.getStyleClass().add("line");
-        NoteArea text = new NoteArea("profile", "Start from a form there is, or write its first line: code: my-probe");
+        NoteArea text = new NoteArea(
+                Texts.say("profile"), Texts.say("Start from a form there is, or write its first line: code: my-probe"));
         text.setWrapText(false);
         text.getStyleClass().add("profile-text");
         text.textProperty().bindBidirectional(model.textProperty());
@@ -38,19 +41,21 @@ final class ProfileCard extends VBox {
                 .setAll(model.problems().stream()
                         .map(problem -> Words.wrapped(Words.styled(problem, "bad", "small")))
                         .toList()));
-        Scrolled problems = new Scrolled("what is wrong with the profile", lines);
+        Scrolled problems = new Scrolled(Texts.say("what is wrong with the profile"), lines);
         problems.setMinHeight(80);
         problems.setPrefHeight(130);
         VBox.setVgrow(problems, Priority.NEVER);
-        Button save = Buttons.primary("Keep this profile", model::save);
+        Button save = Buttons.primary(Texts.say("Keep this profile"), model::save);
         save.disableProperty().bind(model.usableProperty().not());
         getStyleClass().addAll("card", "profile-card");
         getChildren()
                 .addAll(
-                        Words.cardTitle("Your own form"),
-                        Words.wrapped(Words.caption(
-                                "A text of key: value lines with test lines of the instrument; every change is tried on them at once."
-                                        + " The keys are in docs/profiles.md. Change the code of one you start from.")),
+                        Words.cardTitle(Texts.say("Your own form")),
+                        Words.wrapped(
+                                Words.caption(
+                                        Texts.say(
+                                                "A text of key: value lines with test lines of the instrument; every change is tried on "
+                                                        + "them at once. The keys are in docs/profiles.md. Change the code of one you start from."))),
                         starting,
                         text,
                         told,

@@ -9,6 +9,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.moultwright.language.Texts;
 import org.moultwright.task.NewestQuestion;
 import org.moultwright.task.Outcome;
 import org.moultwright.workflow.LineForms;
@@ -64,7 +65,7 @@ final class ProfileViewModel {
             if (outcome instanceof Outcome.Done<List<String>> done) {
                 text.set(String.join("\n", done.value()));
             } else if (outcome instanceof Outcome.Failed<List<String>> failed) {
-                told.set("It cannot be read: " + failed.fault().getMessage());
+                told.set(Texts.say("It cannot be read: {0}", failed.fault().getMessage()));
             }
         });
     }
@@ -79,18 +80,20 @@ final class ProfileViewModel {
         if (outcome instanceof Outcome.Done<Checked> done) {
             checked(outcome);
             if (done.value().found().problems().isEmpty()) {
-                told.set("Kept. It can be chosen as "
-                        + done.value().found().code().orElse("") + ".");
+                told.set(Texts.say(
+                        "Kept. It can be chosen as {0}.",
+                        done.value().found().code().orElse("")));
                 kept.run();
             }
         } else if (outcome instanceof Outcome.Failed<Checked> failed) {
-            told.set("Not kept: " + failed.fault().getMessage() + ". What you wrote stays here.");
+            told.set(Texts.say(
+                    "Not kept: {0}. What you wrote stays here.", failed.fault().getMessage()));
         }
     }
 
     private void checked(Outcome<Checked> outcome) {
         if (outcome instanceof Outcome.Failed<Checked> failed) {
-            told.set("It cannot be checked: " + failed.fault().getMessage());
+            told.set(Texts.say("It cannot be checked: {0}", failed.fault().getMessage()));
         } else if (outcome instanceof Outcome.Done<Checked> done
                 && done.value().text().equals(text.get())) {
             LineForms.Checked found = done.value().found();
@@ -103,11 +106,13 @@ final class ProfileViewModel {
     private static String summary(LineForms.Checked found) {
         int count = found.problems().size();
         if (count == 0) {
-            return "All its test lines hold. It can be kept.";
+            return Texts.say("All its test lines hold. It can be kept.");
         }
-        return count == 1
-                ? "One thing is wrong; it cannot be used yet."
-                : count + " things are wrong; it cannot be used yet.";
+        return Texts.count(
+                count,
+                "One thing is wrong; it cannot be used yet.",
+                "{0} things are wrong; it cannot be used yet.",
+                count);
     }
 
     private static List<String> lines(String text) {

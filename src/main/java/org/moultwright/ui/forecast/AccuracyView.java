@@ -16,6 +16,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.TenthsChart;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -26,28 +27,36 @@ import org.moultwright.ui.theme.Palette;
 
 /** Lays out how good the dates were: a table of events, and of the chosen one where the truths fell. */
 final class AccuracyView extends VBox {
-    private static final List<String> TITLES =
-            List.of("event", "happened", "forecasts", "days off", "on average", "CRPS", "in 80 %");
-    private static final String MEANING =
-            "Each forecast kept before an event of a completed brood, against the day it happened, as the looks on both"
-                    + " sides bracket it. Happened: in how many trays. Days off: how far the middle was from it. On average: whether early or late."
-                    + " CRPS: the same for the whole window, in days; less is"
-                    + " better. In 80 %: how many fell within their 80 % window; 8 in 10 should.";
+    private static final List<String> TITLES = List.of(
+            Texts.say("event"),
+            Texts.say("happened"),
+            Texts.say("forecasts"),
+            Texts.say("days off"),
+            Texts.say("on average"),
+            "CRPS",
+            Texts.say("in 80 %"));
+    private static final String MEANING = Texts.say(
+            "Each forecast kept before an event of a completed brood, against the day it happened, as "
+                    + "the looks on both sides bracket it. Happened: in how many trays. Days off: how far the "
+                    + "middle was from it. On average: whether early or late. CRPS: the same for the whole "
+                    + "window, in days; less is better. In 80 %: how many fell within their 80 % window; 8 in 10 should.");
     private static final String BARS =
-            "Where the day fell in what was held possible. Good forecasts fill all tenths alike; nine of ten bars end in"
-                    + " the pale band. Tall ends: windows too narrow. Tall middle: too wide. One side: early or late."
-                    + " The band counts happenings, since forecasts of one are early or late together.";
+            Texts.say("Where the day fell in what was held possible. Good forecasts fill all tenths alike; nine "
+                    + "of ten bars end in the pale band. Tall ends: windows too narrow. Tall middle: too wide. "
+                    + "One side: early or late. The band counts happenings, since forecasts of one are early or "
+                    + "late together.");
 
     private final TableView<ScoreLine> table;
 
     AccuracyView(AccuracyViewModel model, ObservableObjectValue<Palette> palette) {
-        PageHeader header = new PageHeader("How good the dates were", Buttons.secondary("Back", model::close));
-        header.subtitleProperty().set("forecasts of completed broods against what happened");
+        PageHeader header = new PageHeader(
+                Texts.say("How good the dates were"), Buttons.secondary(Texts.say("Back"), model::close));
+        header.subtitleProperty().set(Texts.say("forecasts of completed broods against what happened"));
         table = table(model);
         Label told = Words.wrapped(Words.styled("", "strong"));
         told.textProperty().bind(model.toldProperty());
         told.managedProperty().bind(told.textProperty().isNotEmpty());
-        Card figures = Card.titled("Event by event", told, table, Words.wrapped(Words.caption(MEANING)));
+        Card figures = Card.titled(Texts.say("Event by event"), told, table, Words.wrapped(Words.caption(MEANING)));
         Card tenths = tenths(model, palette);
         GridPane columns = Lines.columns(new Card[] {figures, tenths}, 62, 38);
         EmptyState teaching = new EmptyState(MaterialDesignC.CHART_HISTOGRAM, "");
@@ -91,7 +100,7 @@ final class AccuracyView extends VBox {
     private static TableView<ScoreLine> table(AccuracyViewModel model) {
         TableView<ScoreLine> table = new TableView<>(model.lines());
         table.getStyleClass().add("bare");
-        table.setAccessibleText("how good the dates of each event were");
+        table.setAccessibleText(Texts.say("how good the dates of each event were"));
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         for (int column = 0; column < TITLES.size(); column++) {
             table.getColumns().add(column(column));

@@ -8,6 +8,8 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.moultwright.compute.forecast.Milestone;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.Listing;
 import org.moultwright.workflow.ScoreForecasts;
@@ -15,9 +17,9 @@ import org.moultwright.workflow.ScoreForecasts;
 /** How good the dates of completed broods were, event by event. */
 final class AccuracyViewModel {
     private static final String NONE_YET =
-            "No date can be judged yet. Every forecast is kept as it is made; once a brood is over, it stands here"
-                    + " beside what happened.";
-    private static final String READING = "Holding the forecasts made against what happened.";
+            Texts.say("No date can be judged yet. Every forecast is kept as it is made; once a brood is over, "
+                    + "it stands here beside what happened.");
+    private static final String READING = Texts.say("Holding the forecasts made against what happened.");
 
     private final ForecastDesk desk;
     private final Runnable close;
@@ -51,13 +53,14 @@ final class AccuracyViewModel {
 
     private void scored(Outcome<List<ScoreForecasts.Scored>> outcome) {
         if (outcome instanceof Outcome.Failed<List<ScoreForecasts.Scored>> failed) {
-            told.set("The forecasts kept could not be read. " + failed.fault().getMessage());
+            told.set(Texts.say(
+                    "The forecasts kept could not be read. {0}", failed.fault().getMessage()));
         } else if (outcome instanceof Outcome.Done<List<ScoreForecasts.Scored>> done) {
             lines.setAll(done.value().stream()
                     .map(scored -> ScoreLine.of(scored, desk.vocabulary().get()))
                     .toList());
             chosen.set(lines.stream()
-                    .filter(line -> line.event().startsWith("half"))
+                    .filter(line -> line.milestone() == Milestone.HALF)
                     .reduce((first, last) -> last)
                     .or(() -> lines.stream().findFirst()));
             told.set(told(lines));
@@ -72,7 +75,9 @@ final class AccuracyViewModel {
                 lines.stream().filter(ScoreLine::isFew).map(ScoreLine::event).toList();
         return few.isEmpty()
                 ? ""
-                : "Too few to judge by: " + Listing.and(few) + ". What happened in fewer than " + ScoreLine.FEW_EVENTS
-                        + " trays says little, however many forecasts were made of it.";
+                : Texts.say(
+                        "Too few to judge by: {0}. What happened in fewer than {1} trays says little, however "
+                                + "many forecasts were made of it.",
+                        Listing.and(few), ScoreLine.FEW_EVENTS);
     }
 }

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.moultwright.compute.forecast.JointChance;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.text.ChanceWords;
 import org.moultwright.text.Vocabulary;
 
@@ -32,8 +34,8 @@ record AwayLine(String sentence, List<String> details, double needsHands) {
         List<String> details = new ArrayList<>();
         tray.separation()
                 .filter(due -> due.beforeLeaving() < RATHER_THAN_NOT)
-                .ifPresent(due ->
-                        details.add("must be separated before you return: " + ChanceWords.percent(due.beforeReturn())));
+                .ifPresent(due -> details.add(Texts.say(
+                        "must be separated before you return: {0}", ChanceWords.percent(due.beforeReturn()))));
         tray.moults().stream()
                 .flatMap(moult -> figures(moult, vocabulary).stream())
                 .forEach(details::add);
@@ -42,32 +44,34 @@ record AwayLine(String sentence, List<String> details, double needsHands) {
 
     /** How likely any of the trays needs hands, all together, and how exactly the draws know it. */
     static String any(JointChance chance) {
-        return "%s that a tray needs hands while you are away: %s, give or take %.0f."
-                .formatted(
-                        capital(ChanceWords.of(chance.probability())),
-                        ChanceWords.percent(chance.probability()),
-                        Math.max(1, Math.ceil(100 * chance.monteCarloSd())));
+        return Texts.say(
+                "{0} that a tray needs hands while you are away: {1}, give or take {2}.",
+                capital(ChanceWords.of(chance.probability())),
+                ChanceWords.percent(chance.probability()),
+                Numbers.fixed(Math.max(1, Math.ceil(100 * chance.monteCarloSd())), 0));
     }
 
     /** The same of all that is to be seen, whether it needs hands or not. */
     static String anything(JointChance chance) {
-        return "A first dark patch, a first, half or 95 %% of a moult, or a separation falls on those days: %s."
-                .formatted(ChanceWords.percent(chance.probability()));
+        return Texts.say(
+                "A first dark patch, a first, half or 95 % of a moult, or a separation falls on those days: {0}.",
+                ChanceWords.percent(chance.probability()));
     }
 
     private static String sentence(AwayChances tray, Vocabulary vocabulary) {
         if (tray.moults().isEmpty()) {
-            return tray.tray() + ": too early to say.";
+            return Texts.say("{0}: too early to say.", tray.tray());
         }
         Optional<Happening> likeliest = tray.separation()
                 .filter(due -> due.beforeLeaving() >= RATHER_THAN_NOT)
-                .map(due -> new Happening(due.beforeLeaving(), tray.tray() + " should be separated before you leave"))
+                .map(due -> new Happening(
+                        due.beforeLeaving(), Texts.say("{0} should be separated before you leave", tray.tray())))
                 .or(() -> happenings(tray, vocabulary)
                         .filter(happening -> happening.chance() >= WORTH_A_WORD)
                         .findFirst());
         return likeliest
                 .map(Happening::sentence)
-                .orElse("Little is likely to happen in " + tray.tray() + " while you are away.");
+                .orElse(Texts.say("Little is likely to happen in {0} while you are away.", tray.tray()));
     }
 
     /** The first slings first, since they start the week; then whatever is likeliest. */
@@ -76,29 +80,31 @@ record AwayLine(String sentence, List<String> details, double needsHands) {
         Stream<Happening> others = tray.moults().stream()
                 .flatMap(moult -> Stream.of(
                         first(tray.tray(), moult, vocabulary),
-                        share("half of ", tray.tray(), moult, moult.half(), vocabulary),
-                        share("most of ", tray.tray(), moult, moult.most(), vocabulary)))
+                        share(Texts.say("half of "), tray.tray(), moult, moult.half(), vocabulary),
+                        share(Texts.say("most of "), tray.tray(), moult, moult.most(), vocabulary)))
                 .sorted(Comparator.comparingDouble(Happening::chance).reversed());
         return Stream.concat(Stream.of(first(tray.tray(), last, vocabulary)), others);
     }
 
     private static Happening first(String tray, AwayChances.Moult moult, Vocabulary vocabulary) {
         return new Happening(
-                moult.first(), tray + "'s first " + vocabulary.plural(moult.into()) + " come while you are away");
+                moult.first(),
+                Texts.say("{0}'s first {1} come while you are away", tray, vocabulary.plural(moult.into())));
     }
 
     private static Happening share(
             String share, String tray, AwayChances.Moult moult, double chance, Vocabulary vocabulary) {
         return new Happening(
-                chance, share + tray + " become " + vocabulary.plural(moult.into()) + " while you are away");
+                chance,
+                Texts.say("{0}{1} become {2} while you are away", share, tray, vocabulary.plural(moult.into())));
     }
 
     /** "slings: first 94 %, half 60 %"; empty where none of it falls into those days. */
     private static Optional<String> figures(AwayChances.Moult moult, Vocabulary vocabulary) {
         String named = Stream.of(
-                        new Happening(moult.first(), "first"),
-                        new Happening(moult.half(), "half"),
-                        new Happening(moult.most(), "most"))
+                        new Happening(moult.first(), Texts.say("first")),
+                        new Happening(moult.half(), Texts.say("half")),
+                        new Happening(moult.most(), Texts.say("most")))
                 .filter(happening -> happening.chance() > 0)
                 .map(happening -> happening.what() + " " + ChanceWords.percent(happening.chance()))
                 .collect(Collectors.joining(", "));
@@ -111,7 +117,7 @@ record AwayLine(String sentence, List<String> details, double needsHands) {
 
     private record Happening(double chance, String what) {
         String sentence() {
-            return capital(ChanceWords.of(chance)) + " that " + what + ".";
+            return Texts.say("{0} that {1}.", capital(ChanceWords.of(chance)), what);
         }
     }
 }

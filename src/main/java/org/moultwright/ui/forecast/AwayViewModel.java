@@ -19,6 +19,7 @@ import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.HandsEvent;
 import org.moultwright.compute.forecast.JointChance;
 import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.chart.Lane;
@@ -29,9 +30,9 @@ final class AwayViewModel {
     private static final double WORTH_ASKING = 0.1;
 
     private static final String NOT_PLANNED =
-            "Write the days you will be away above; what may happen on them stands here.";
-    private static final String TOO_EARLY = "Too early to say what falls on those days.";
-    private static final String BACKWARDS = "The last day away is before the first. Change one of them.";
+            Texts.say("Write the days you will be away above; what may happen on them stands here.");
+    private static final String TOO_EARLY = Texts.say("Too early to say what falls on those days.");
+    private static final String BACKWARDS = Texts.say("The last day away is before the first. Change one of them.");
 
     private final DayWords days;
     private final ObjectProperty<@Nullable LocalDate> from = new SimpleObjectProperty<>();
@@ -85,7 +86,7 @@ final class AwayViewModel {
         Optional<Lane.Absence> away = absence.get();
         title.set(away.map(Lane.Absence::words)
                 .map(words -> "A" + words.substring(1))
-                .orElse("Away"));
+                .orElse(Texts.say("Away")));
         lines.setAll(away.stream()
                 .flatMap(planned -> trays.stream().map(tray -> AwayChances.of(tray, planned)))
                 .map(chances -> AwayLine.of(chances, vocabulary))
@@ -112,8 +113,9 @@ final class AwayViewModel {
 
     private String handsNeeded(Foreseen tray, MoultForecast moult, Lane.Absence away) {
         Instant due = moult.first().p10().plus(HandsEvent.TOGETHER);
-        return "%s may need hands from %s, while you are away. Ask a sitter, or pot early."
-                .formatted(tray.code(), days.day(due.isBefore(away.from()) ? away.from() : due));
+        return Texts.say(
+                "{0} may need hands from {1}, while you are away. Ask a sitter, or pot early.",
+                tray.code(), days.day(due.isBefore(away.from()) ? away.from() : due));
     }
 
     private static Optional<JointChance> joint(List<BroodForecast> broods, Set<HandsEvent> events, Lane.Absence away) {
@@ -134,7 +136,7 @@ final class AwayViewModel {
         }
         Instant leaving = first.atStartOfDay(days.zone()).toInstant();
         Instant returning = last.plusDays(1).atStartOfDay(days.zone()).toInstant();
-        String words = "away " + days.days(leaving, returning.minusSeconds(1));
+        String words = Texts.say("away {0}", days.days(leaving, returning.minusSeconds(1)));
         return Optional.of(new Lane.Absence(leaving, returning, words));
     }
 }

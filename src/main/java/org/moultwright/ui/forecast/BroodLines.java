@@ -7,6 +7,7 @@ import java.util.function.Function;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.language.Texts;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.text.LearnedWords;
 import org.moultwright.workflow.BroodView;
@@ -62,12 +63,12 @@ final class BroodLines {
 
     private static Yield yieldOf(BroodView brood, BroodForecast forecast, ForecastWords words) {
         if (forecast.sac().isPresent()) {
-            return new Yield(brood.code(), "unknown", "the sac is not opened");
+            return new Yield(brood.code(), Texts.say("unknown"), Texts.say("the sac is not opened"));
         }
-        String of = "of " + brood.record().ledger().opened() + " opened";
+        String of = Texts.say("of {0} opened", brood.record().ledger().opened());
         return new Yield(
                 brood.code(),
-                forecast.yield().map(ForecastWords::count).orElse("too early to say"),
+                forecast.yield().map(ForecastWords::count).orElse(Texts.say("too early to say")),
                 words.vocabulary().plural(forecast.yieldInto()) + ", " + of);
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Node;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
@@ -13,15 +14,15 @@ import org.moultwright.ui.theme.Palette;
 /** The forecast, as a screen of the frame. */
 public final class ForecastScreen {
     public static final ScreenName NAME =
-            new ScreenName("forecast", "Forecast", MaterialDesignC.CHART_TIMELINE_VARIANT);
+            new ScreenName("forecast", Texts.say("Forecast"), MaterialDesignC.CHART_TIMELINE_VARIANT);
 
     private static final List<KeyHint> KEYS = List.of(
-            new KeyHint("↑ ↓", "choose a tray and read its windows"),
-            new KeyHint("Ctrl + G", "how good the dates of completed broods were"),
-            new KeyHint("Tab", "go on to what stands beneath the lanes"),
-            new KeyHint("← →", "on the slider: try a set-point 0.1 °C lower or higher"),
-            new KeyHint("Home End", "on the slider: try the lowest or highest set-point"),
-            new KeyHint("Esc", "on the slider: back to as it is"));
+            new KeyHint("↑ ↓", Texts.say("choose a tray and read its windows")),
+            new KeyHint("Ctrl + G", Texts.say("how good the dates of completed broods were")),
+            new KeyHint("Tab", Texts.say("go on to what stands beneath the lanes")),
+            new KeyHint("← →", Texts.say("on the slider: try a set-point 0.1 °C lower or higher")),
+            new KeyHint("Home End", Texts.say("on the slider: try the lowest or highest set-point")),
+            new KeyHint("Esc", Texts.say("on the slider: back to as it is")));
 
     private ForecastScreen() {}
 

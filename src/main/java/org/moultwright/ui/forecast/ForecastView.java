@@ -17,6 +17,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.CalendarList;
 import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.LaneChart;
@@ -34,12 +35,13 @@ import org.moultwright.ui.theme.Palette;
 final class ForecastView extends StackPane {
     private static final CalendarList.Rows ROWS = new CalendarList.Rows(82, 120);
 
-    private static final String HOW_GOOD = "How good were the dates";
+    private static final String HOW_GOOD = Texts.say("How good were the dates");
     private static final KeyCombination ACCURACY = new KeyCodeCombination(KeyCode.G, KeyCombination.SHORTCUT_DOWN);
     private static final double BELOW_PIXELS = 224;
     private static final PseudoClass WHAT_IF = PseudoClass.getPseudoClass("what-if");
-    private static final String KEY = "bar = 80 % · mark = middle · square = has been · colour = stage entered";
-    private static final String WHAT_IF_KEY = "bar = what if · outline = as it is · mark = the middle";
+    private static final String KEY =
+            Texts.say("bar = 80 % · mark = middle · square = has been · colour = stage entered");
+    private static final String WHAT_IF_KEY = Texts.say("bar = what if · outline = as it is · mark = the middle");
 
     private final ForecastViewModel model;
     private final CalendarList<LaneLine> lanes;
@@ -47,16 +49,17 @@ final class ForecastView extends StackPane {
     ForecastView(ForecastViewModel model, ObservableObjectValue<Palette> palette, Node... tools) {
         this.model = model;
         this.lanes = new CalendarList<>(
-                "trays", model.lanes(), model.chosenProperty(), ROWS, () -> new LaneCell(model, palette));
+                Texts.say("trays"), model.lanes(), model.chosenProperty(), ROWS, () -> new LaneCell(model, palette));
         Node away = away();
-        PageHeader header = new PageHeader("Forecast", away);
+        PageHeader header = new PageHeader(Texts.say("Forecast"), away);
         header.subtitleProperty().bind(model.subtitleProperty());
         layLanes(palette, tools);
         Node below = below();
         markWhatIf(header, lanes, below);
         Card empty = new Card(new EmptyState(
                 MaterialDesignC.CHART_TIMELINE_VARIANT,
-                "Nothing to foresee yet. Once a sac is opened and its trays are counted, their moults stand here.",
+                Texts.say(
+                        "Nothing to foresee yet. Once a sac is opened and its trays are counted, their moults stand here."),
                 Buttons.secondary(HOW_GOOD, model::openAccuracy)));
         VBox.setVgrow(lanes, Priority.ALWAYS);
         VBox.setVgrow(below, Priority.ALWAYS);
@@ -92,10 +95,10 @@ final class ForecastView extends StackPane {
 
     private Node away() {
         HBox row = new HBox(
-                Words.muted("away from"),
-                new DayPicker("first day away", model.away().fromProperty()),
-                Words.muted("to"),
-                new DayPicker("last day away", model.away().toProperty()));
+                Words.muted(Texts.say("away from")),
+                new DayPicker(Texts.say("first day away"), model.away().fromProperty()),
+                Words.muted(Texts.say("to")),
+                new DayPicker(Texts.say("last day away"), model.away().toProperty()));
         row.getStyleClass().add("page-actions");
         return row;
     }

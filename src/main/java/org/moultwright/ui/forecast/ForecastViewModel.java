@@ -15,6 +15,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.language.Texts;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.text.LearnedWords;
 import org.moultwright.text.SacWords;
@@ -137,13 +138,14 @@ final class ForecastViewModel {
     /** "A1: half are slings", over the dates under other set-points. */
     String halfTitle() {
         return ofChosen(asItIs)
-                .map(tray ->
-                        tray.code() + ": half are " + desk.vocabulary().get().plural(tray.lastStage()))
+                .map(tray -> Texts.say(
+                        "{0}: half are {1}",
+                        tray.code(), desk.vocabulary().get().plural(tray.lastStage())))
                 .orElse("");
     }
 
     String nowWord() {
-        return "tonight, " + desk.days().shortDay(room().now());
+        return Texts.say("tonight, {0}", desk.days().shortDay(room().now()));
     }
 
     /** A lane on the calendar all share. */
@@ -188,7 +190,8 @@ final class ForecastViewModel {
         for (BroodForecast forecast : forecasts) {
             forecast.sac()
                     .flatMap(sacs::pull)
-                    .ifPresent(pull -> asked.add("Sac of " + forecast.brood() + ": " + pull + ", " + SacWords.WHY));
+                    .ifPresent(
+                            pull -> asked.add(Texts.say("Sac of {0}: {1}, {2}", forecast.brood(), pull, SacWords.WHY)));
         }
         toDo.setAll(asked);
         subtitle.set(told(room, broods.taught()));
@@ -232,8 +235,9 @@ final class ForecastViewModel {
                 : whatIf.answerProperty()
                         .get()
                         .map(answer -> WhatIfWords.mark(answer.celsius()))
-                        .orElse("from the counts up to " + desk.days().day(room.now()) + " · "
-                                + LearnedWords.inShort(taught));
+                        .orElse(Texts.say(
+                                "from the counts up to {0} · {1}",
+                                desk.days().day(room.now()), LearnedWords.inShort(taught)));
     }
 
     /** What is said of the tray chosen; not while all is being read, when the list lets go of it for a moment. */
@@ -275,9 +279,9 @@ final class ForecastViewModel {
 
     /** What may stand beneath the lanes. */
     enum Part {
-        AHEAD("Plan ahead"),
-        ORDERS("What to order"),
-        WORDS("In words");
+        AHEAD(Texts.say("Plan ahead")),
+        ORDERS(Texts.say("What to order")),
+        WORDS(Texts.say("In words"));
 
         private final String word;
 

@@ -6,6 +6,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Swatch;
@@ -35,7 +36,7 @@ final class InWords {
         };
         model.chosenProperty().addListener((observed, before, now) -> show.run());
         show.run();
-        return new Card(title, new Scrolled("windows of the chosen tray", lines));
+        return new Card(title, new Scrolled(Texts.say("windows of the chosen tray"), lines));
     }
 
     private static Node row(LaneLine.Windows windows, String words) {
@@ -61,10 +62,11 @@ final class InWords {
         show.run();
         VBox both = new VBox(
                 grid,
-                Words.caption("80 % interval"),
+                Words.caption(Texts.say("80 % interval")),
                 Lines.captions(model.broods().learned()));
         both.getStyleClass().add("lines");
-        return Card.titled("Yield, and what is learned", new Scrolled("yield and what is learned", both));
+        return Card.titled(
+                Texts.say("Yield, and what is learned"), new Scrolled(Texts.say("yield and what is learned"), both));
     }
 
     private static Card toDo(ForecastViewModel model) {
@@ -72,9 +74,10 @@ final class InWords {
                 Lines.sentences(model.toDo()), Lines.captions(model.broods().notes()));
         both.getStyleClass().add("lines");
         return Card.titled(
-                "To do",
-                new Scrolled("To do", both),
-                Words.wrapped(Words.caption("Slings left together eat each other: separating within a week is common"
-                        + " practice, not a measured limit.")));
+                Texts.say("To do"),
+                new Scrolled(Texts.say("To do"), both),
+                Words.wrapped(Words.caption(Texts.say(
+                        "Slings left together eat each other: separating within a week is common practice, not a "
+                                + "measured limit."))));
     }
 }

@@ -9,6 +9,7 @@ import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.TrayForecast;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.ui.chart.Lane;
 import org.moultwright.workflow.BroodView;
@@ -47,7 +48,7 @@ record LaneLine(
         return new LaneLine(
                 brood.code(),
                 tray.tray(),
-                tray.alive() == 1 ? "1 animal" : tray.alive() + " animals",
+                Texts.count(tray.alive(), "1 animal", "{0} animals", tray.alive()),
                 words.phrase(forecast, now),
                 words.sentence(forecast, now),
                 inWords,
@@ -65,7 +66,7 @@ record LaneLine(
                 tray,
                 animals,
                 phrase,
-                "At " + Temperatures.words(celsius) + ", " + sentence,
+                Texts.say("At {0}, {1}", Temperatures.words(celsius), sentence),
                 windows,
                 lane,
                 Optional.of(asThingsAre.lane()));

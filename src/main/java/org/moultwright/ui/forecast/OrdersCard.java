@@ -9,6 +9,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.settings.PlanSettings;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Scrolled;
@@ -16,8 +17,9 @@ import org.moultwright.ui.control.Words;
 
 /** What to order by when, and how long it takes to come. */
 final class OrdersCard {
-    private static final String RULE = "Pots and labels are there the day before the first slings, food the day"
-            + " before the first meal, a week later: common practice, no source.";
+    private static final String RULE =
+            Texts.say("Pots and labels are there the day before the first slings, food the day before the first "
+                    + "meal, a week later: common practice, no source.");
 
     private final OrdersViewModel orders;
 
@@ -32,13 +34,13 @@ final class OrdersCard {
         nothing.managedProperty().bind(nothing.textProperty().isNotEmpty());
         VBox words = new VBox(nothing, Lines.of(orders.lines(), OrdersCard::line));
         words.getStyleClass().add("lines");
-        VBox left = new VBox(new Scrolled("what to order", words));
+        VBox left = new VBox(new Scrolled(Texts.say("what to order"), words));
         left.setMinWidth(0);
         HBox.setHgrow(left, Priority.ALWAYS);
         HBox both = new HBox(left, card.terms());
         both.getStyleClass().add("what-if-columns");
         VBox.setVgrow(both, Priority.ALWAYS);
-        return Card.titled("What to order", both);
+        return Card.titled(Texts.say("What to order"), both);
     }
 
     private static List<Node> line(OrdersViewModel.Line line) {
@@ -54,9 +56,9 @@ final class OrdersCard {
         problem.textProperty().bind(orders.problemProperty());
         problem.managedProperty().bind(problem.textProperty().isNotEmpty());
         VBox terms = new VBox(
-                SafetyChips.of("in time", orders.plans().safetyProperty()),
-                days("pots and labels take", PlanSettings::potDays, orders::potDays),
-                days("food takes", PlanSettings::foodDays, orders::foodDays),
+                SafetyChips.of(Texts.say("in time"), orders.plans().safetyProperty()),
+                days(Texts.say("pots and labels take"), PlanSettings::potDays, orders::potDays),
+                days(Texts.say("food takes"), PlanSettings::foodDays, orders::foodDays),
                 problem,
                 Words.wrapped(Words.caption(RULE)));
         terms.getStyleClass().addAll("lines", "order-terms");
@@ -66,7 +68,7 @@ final class OrdersCard {
     /** Taken when the field is left, or at Enter. */
     private HBox days(String what, ToIntFunction<PlanSettings> kept, Consumer<String> take) {
         TextField field = new TextField();
-        field.setAccessibleText(what + ", days");
+        field.setAccessibleText(Texts.say("{0}, days", what));
         field.getStyleClass().addAll("short-field", "days-field");
         Runnable show = () ->
                 field.setText(Integer.toString(kept.applyAsInt(orders.plans().settings())));
@@ -78,7 +80,7 @@ final class OrdersCard {
                 take.accept(field.getText());
             }
         });
-        HBox row = new HBox(Words.plain(what), field, Words.muted("days"));
+        HBox row = new HBox(Words.plain(what), field, Words.muted(Texts.say("days")));
         row.getStyleClass().add("card-head");
         return row;
     }

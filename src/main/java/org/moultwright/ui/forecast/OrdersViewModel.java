@@ -10,6 +10,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.language.Texts;
 import org.moultwright.settings.PlanSettings;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.OrderWords;
@@ -23,9 +24,9 @@ import org.moultwright.workflow.RoomView;
 /** What to order for each brood, and by when. */
 final class OrdersViewModel {
     private static final String NOTHING =
-            "Nothing to order yet. Once it can be said when slings come, what to order by when stands here.";
+            Texts.say("Nothing to order yet. Once it can be said when slings come, what to order by when stands here.");
     private static final String NO_DAYS =
-            "Write whole days from 0 to " + PlanSettings.MOST_DAYS + ". Until then the figure before holds.";
+            Texts.say("Write whole days from 0 to {0}. Until then the figure before holds.", PlanSettings.MOST_DAYS);
 
     private final PlanChoices plans;
     private final DayWords days;

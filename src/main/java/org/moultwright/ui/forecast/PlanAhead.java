@@ -10,6 +10,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.text.ChanceWords;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Scrolled;
@@ -21,13 +22,13 @@ final class PlanAhead {
     private static final double AWAY_PERCENT = 33;
     private static final double POTS_PERCENT = 24;
 
-    private static final String RULE =
-            "Hands: about a week after a tray's first slings they must be separated. Common practice, no source.";
+    private static final String RULE = Texts.say(
+            "Hands: about a week after a tray's first slings they must be separated. Common practice, no source.");
 
     private PlanAhead() {}
 
     static GridPane of(ForecastViewModel model) {
-        Card whatIf = Card.titled("If the set-point were", WhatIfCard.of(model));
+        Card whatIf = Card.titled(Texts.say("If the set-point were"), WhatIfCard.of(model));
         return Lines.columns(
                 new Card[] {whatIf, away(model.away()), pots(model.pots())},
                 WHAT_IF_PERCENT,
@@ -46,7 +47,7 @@ final class PlanAhead {
         Label rule = Words.wrapped(Words.caption(RULE));
         VBox words = new VBox(sentence, anything, Lines.of(away.lines(), PlanAhead::away), rule);
         words.getStyleClass().add("lines");
-        return new Card(title, new Scrolled("days away", words));
+        return new Card(title, new Scrolled(Texts.say("days away"), words));
     }
 
     private static List<Node> away(AwayLine line) {
@@ -58,7 +59,7 @@ final class PlanAhead {
     }
 
     private static Label hands(AwayLine line) {
-        Label hands = Words.caption("hands: " + ChanceWords.percent(line.needsHands()));
+        Label hands = Words.caption(Texts.say("hands: {0}", ChanceWords.percent(line.needsHands())));
         hands.setMinWidth(Region.USE_PREF_SIZE);
         return hands;
     }
@@ -73,10 +74,10 @@ final class PlanAhead {
         Label sentence = Words.wrapped(Words.strong(""));
         sentence.textProperty().bind(pots.sentenceProperty());
         return Card.titled(
-                "Pots to have ready",
-                SafetyChips.of("enough pots", pots.safetyProperty()),
+                Texts.say("Pots to have ready"),
+                SafetyChips.of(Texts.say("enough pots"), pots.safetyProperty()),
                 sentence,
-                new Scrolled("pots by day", byDay(pots)));
+                new Scrolled(Texts.say("pots by day"), byDay(pots)));
     }
 
     private static GridPane byDay(PotsViewModel pots) {

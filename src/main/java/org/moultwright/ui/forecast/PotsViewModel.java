@@ -9,6 +9,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.moultwright.compute.plan.Safety;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Listing;
 
@@ -42,7 +43,7 @@ final class PotsViewModel {
 
     /** "today", "by 4 May". */
     String by(PotNeeds.Need need) {
-        return need.day().equals(today) ? "today" : "by " + shortDay(need.day());
+        return need.day().equals(today) ? Texts.say("today") : Texts.say("by {0}", shortDay(need.day()));
     }
 
     void read(List<Foreseen> foreseen, LocalDate now) {
@@ -57,13 +58,13 @@ final class PotsViewModel {
                 .filter(tray -> tray.forecast().compositions().isEmpty())
                 .map(Foreseen::code)
                 .toList();
-        String beyond = unknown.isEmpty() ? "" : " Of " + Listing.and(unknown) + " it is too early to say.";
+        String beyond = unknown.isEmpty() ? "" : Texts.say(" Of {0} it is too early to say.", Listing.and(unknown));
         sentence.set(counted() + beyond);
     }
 
     private String counted() {
         if (needs.isEmpty()) {
-            return "No pots are needed as far as the forecast sees.";
+            return Texts.say("No pots are needed as far as the forecast sees.");
         }
         PotNeeds.Need last = needs.get(needs.size() - 1);
         LocalDate weekAhead = today.plusDays(WEEK_DAYS);
@@ -72,11 +73,11 @@ final class PotsViewModel {
                 .mapToInt(PotNeeds.Need::pots)
                 .max()
                 .orElse(0);
-        String all =
-                "%d %s in all by %s".formatted(last.pots(), last.pots() == 1 ? "pot" : "pots", shortDay(last.day()));
+        String all = Texts.say(
+                "{0} {1} in all by {2}", last.pots(), Texts.count(last.pots(), "pot", "pots"), shortDay(last.day()));
         return withinAWeek == last.pots() || withinAWeek == 0
                 ? all + "."
-                : "%s, %d of them within a week.".formatted(all, withinAWeek);
+                : Texts.say("{0}, {1} of them within a week.", all, withinAWeek);
     }
 
     private String shortDay(LocalDate day) {

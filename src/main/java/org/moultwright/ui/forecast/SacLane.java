@@ -9,6 +9,7 @@ import org.moultwright.compute.forecast.Milestone;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.SacForecast;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.text.SacWords;
 import org.moultwright.ui.chart.Lane;
 
@@ -24,13 +25,13 @@ final class SacLane {
     }
 
     private static LaneLine of(String brood, SacForecast sac, SacWords words) {
-        String phrase = words.pull(sac).orElse("dates from belief alone");
+        String phrase = words.pull(sac).orElse(Texts.say("dates from belief alone"));
         return new LaneLine(
                 brood,
-                "Sac of " + brood,
-                "unopened",
+                Texts.say("Sac of {0}", brood),
+                Texts.say("unopened"),
                 phrase,
-                "Sac of " + brood + ": " + words.age(sac) + ", " + phrase + ".",
+                Texts.say("Sac of {0}: {1}, {2}.", brood, words.age(sac), phrase),
                 sac.moults().stream().map(moult -> inWords(moult, words)).toList(),
                 new Lane(sac.moults().stream()
                         .filter(moult -> !moult.into().isAtLeast(Stage.DARKENED))
@@ -43,9 +44,9 @@ final class SacLane {
         return new LaneLine.Windows(
                 moult.into(),
                 List.of(
-                        words.window("first", moult, moult.first()),
-                        words.window("half are", moult, moult.half()),
-                        words.window("95 % are", moult, moult.most())));
+                        words.window(Texts.say("first"), moult, moult.first()),
+                        words.window(Texts.say("half are"), moult, moult.half()),
+                        words.window(Texts.say("95 % are"), moult, moult.most())));
     }
 
     /** Nobody has looked: nothing is drawn as if it had been seen. */

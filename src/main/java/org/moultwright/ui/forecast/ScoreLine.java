@@ -1,10 +1,12 @@
 package org.moultwright.ui.forecast;
 
 import java.util.List;
-import java.util.Locale;
+import org.moultwright.compute.forecast.Milestone;
 import org.moultwright.compute.scoring.Accuracy;
 import org.moultwright.compute.scoring.EvenBand;
 import org.moultwright.compute.scoring.Outcome;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.chart.TenthsChart;
 import org.moultwright.workflow.ScoreForecasts;
@@ -23,6 +25,7 @@ import org.moultwright.workflow.ScoreForecasts;
  * @param tenths where in their forecast's probability the truths fell
  */
 record ScoreLine(
+        Milestone milestone,
         String event,
         int forecasts,
         int events,
@@ -43,15 +46,17 @@ record ScoreLine(
         double forecastsAnEvent = (double) accuracy.count() / events;
         String stages = vocabulary.plural(scored.into());
         return new ScoreLine(
+                scored.milestone(),
                 switch (scored.milestone()) {
-                    case FIRST -> "first " + stages;
-                    case HALF -> "half are " + stages;
-                    case MOST -> "95 % are " + stages;
+                    case FIRST -> Texts.say("first {0}", stages);
+                    case HALF -> Texts.say("half are {0}", stages);
+                    case MOST -> Texts.say("95 % are {0}", stages);
                 },
                 accuracy.count(),
                 events,
                 days(accuracy.meanAbsoluteErrorDays()),
-                days(Math.abs(accuracy.biasDays())) + (accuracy.biasDays() < 0 ? " early" : " late"),
+                days(Math.abs(accuracy.biasDays()))
+                        + (accuracy.biasDays() < 0 ? Texts.say(" early") : Texts.say(" late")),
                 days(accuracy.crpsDays()),
                 Math.round(100 * accuracy.coverage()) + " %",
                 events < FEW_EVENTS,
@@ -64,6 +69,6 @@ record ScoreLine(
     }
 
     private static String days(double days) {
-        return String.format(Locale.ROOT, "%.1f", days);
+        return Numbers.fixed(days, 1);
     }
 }

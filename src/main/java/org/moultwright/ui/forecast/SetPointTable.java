@@ -7,6 +7,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.language.Degrees;
 import org.moultwright.task.NewestQuestion;
 import org.moultwright.task.Outcome;
 
@@ -42,7 +43,7 @@ final class SetPointTable {
                     .flatMap(prepared -> Temperatures.under(prepared, celsius).tray(tray.code()))
                     .flatMap(forecast -> forecast.moult(tray.lastStage()))
                     .map(MoultForecast::half)
-                    .ifPresent(half -> found.add(new Row(celsius + " °C", days(half))));
+                    .ifPresent(half -> found.add(new Row(Degrees.words(celsius, 0), days(half))));
         }
         return found;
     }

@@ -1,9 +1,9 @@
 package org.moultwright.ui.forecast;
 
-import java.util.Locale;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.ClimatePlan;
 import org.moultwright.compute.forecast.PreparedForecast;
+import org.moultwright.language.Degrees;
 
 /** Temperatures tried on, in tenths of a degree and in words. */
 final class Temperatures {
@@ -15,7 +15,7 @@ final class Temperatures {
 
     /** "27.0 °C". */
     static String words(double celsius) {
-        return String.format(Locale.ROOT, "%.1f °C", celsius);
+        return Degrees.words(celsius, 1);
     }
 
     /** One set-point from the instant of the question on. */

@@ -11,6 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Words;
@@ -18,8 +19,8 @@ import org.moultwright.ui.control.Words;
 /** The slider that tries a set-point on, and beside it the dates of the tray chosen under a few of them. */
 final class WhatIfCard {
     private static final String AS_IT_IS =
-            "Move the slider to see every lane under another set-point from now on, kept as well as it was lately."
-                    + " Nothing is changed.";
+            Texts.say("Move the slider to see every lane under another set-point from now on, kept as well as "
+                    + "it was lately. Nothing is changed.");
 
     private final ForecastViewModel model;
     private final WhatIfViewModel whatIf;
@@ -45,7 +46,7 @@ final class WhatIfCard {
                 .bind(Bindings.createStringBinding(
                         this::reading, whatIf.celsiusProperty(), whatIf.activeProperty(), model.chosenProperty()));
         reading.setMinWidth(Region.USE_PREF_SIZE);
-        Button back = Buttons.secondary("Back to as it is", () -> {
+        Button back = Buttons.secondary(Texts.say("Back to as it is"), () -> {
             slider.requestFocus();
             whatIf.backToAsItIs();
         });
@@ -82,7 +83,9 @@ final class WhatIfCard {
         slider.valueProperty().bindBidirectional(whatIf.celsiusProperty());
         slider.accessibleTextProperty()
                 .bind(Bindings.createStringBinding(
-                        () -> "what-if set-point, " + reading(), whatIf.celsiusProperty(), whatIf.activeProperty()));
+                        () -> Texts.say("what-if set-point, {0}", reading()),
+                        whatIf.celsiusProperty(),
+                        whatIf.activeProperty()));
         slider.setOnKeyPressed(pressed -> {
             if (pressed.getCode() == KeyCode.ESCAPE && whatIf.activeProperty().get()) {
                 whatIf.backToAsItIs();
@@ -94,11 +97,14 @@ final class WhatIfCard {
 
     private String reading() {
         if (whatIf.activeProperty().get()) {
-            return "what if " + Temperatures.words(whatIf.celsiusProperty().get());
+            return Texts.say(
+                    "what if {0}", Temperatures.words(whatIf.celsiusProperty().get()));
         }
         return whatIf.asItIsCelsius().isPresent()
-                ? Temperatures.words(whatIf.asItIsCelsius().getAsDouble()) + ", as it is"
-                : "as it is";
+                ? Texts.say(
+                        "{0}, as it is",
+                        Temperatures.words(whatIf.asItIsCelsius().getAsDouble()))
+                : Texts.say("as it is");
     }
 
     private String sentence() {
@@ -118,7 +124,7 @@ final class WhatIfCard {
             title.setText(model.halfTitle());
             grid.getChildren().clear();
             if (model.table().rows().isEmpty()) {
-                grid.addRow(0, Words.muted("too early to say"));
+                grid.addRow(0, Words.muted(Texts.say("too early to say")));
             }
             model.table()
                     .rows()
@@ -128,7 +134,10 @@ final class WhatIfCard {
         model.table().rows().addListener((ListChangeListener<SetPointTable.Row>) change -> show.run());
         model.chosenProperty().addListener((observed, before, now) -> title.setText(model.halfTitle()));
         show.run();
-        VBox table = new VBox(title, new Scrolled("dates under other set-points", grid), Words.caption("80 % window"));
+        VBox table = new VBox(
+                title,
+                new Scrolled(Texts.say("dates under other set-points"), grid),
+                Words.caption(Texts.say("80 % window")));
         table.getStyleClass().addAll("lines", "what-if-table");
         return table;
     }

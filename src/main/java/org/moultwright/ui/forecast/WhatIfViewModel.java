@@ -14,6 +14,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
 import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.language.Texts;
 import org.moultwright.task.NewestQuestion;
 import org.moultwright.task.Outcome;
 import org.moultwright.workflow.BroodView;
@@ -122,7 +123,9 @@ final class WhatIfViewModel {
             problem.set("");
             answer.set(Optional.of(done.value()));
         } else if (outcome instanceof Outcome.Failed<WhatIfAnswer> failed) {
-            problem.set("This could not be worked out: " + failed.fault().getMessage() + ". Go back to as it is.");
+            problem.set(Texts.say(
+                    "This could not be worked out: {0}. Go back to as it is.",
+                    failed.fault().getMessage()));
         }
     }
 

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Optional;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 
@@ -19,28 +20,28 @@ record WhatIfWords(Vocabulary vocabulary, DayWords days) {
 
     /** "What if 28.3 °C from now on? These are not the dates you have." */
     static String mark(double celsius) {
-        return "What if: " + Temperatures.words(celsius) + " from now on. These are not the dates you have.";
+        return Texts.say("What if: {0} from now on. These are not the dates you have.", Temperatures.words(celsius));
     }
 
     /** "At 25.5 °C half of B1 would be slings 3 days later, 12 to 17 May." */
     String change(double celsius, Foreseen asItIs, Foreseen tried, Instant now) {
-        String at = "At " + Temperatures.words(celsius) + " ";
+        String at = Texts.say("At {0} ", Temperatures.words(celsius));
         Optional<InstantInterval> before = half(asItIs);
         Optional<InstantInterval> after = half(tried);
         if (before.isEmpty() || after.isEmpty()) {
-            return at + "too little is known of " + tried.code() + " to say what would change.";
+            return Texts.say("{0}too little is known of {1} to say what would change.", at, tried.code());
         }
         String stages = vocabulary.plural(tried.lastStage());
         if (!before.get().p90().isAfter(now)) {
-            return "Half of " + tried.code() + " are " + stages + " already, whatever the temperature.";
+            return Texts.say("Half of {0} are {1} already, whatever the temperature.", tried.code(), stages);
         }
-        return "%shalf of %s would be %s %s, %s."
-                .formatted(
-                        at,
-                        tried.code(),
-                        stages,
-                        shift(before.get().p50(), after.get().p50()),
-                        days.days(after.get().p10(), after.get().p90()));
+        return Texts.say(
+                "{0}half of {1} would be {2} {3}, {4}.",
+                at,
+                tried.code(),
+                stages,
+                shift(before.get().p50(), after.get().p50()),
+                days.days(after.get().p10(), after.get().p90()));
     }
 
     private static Optional<InstantInterval> half(Foreseen tray) {
@@ -50,9 +51,11 @@ record WhatIfWords(Vocabulary vocabulary, DayWords days) {
     private static String shift(Instant before, Instant after) {
         long wholeDays = Math.round(Duration.between(before, after).toMinutes() / MINUTES_PER_DAY);
         if (wholeDays == 0) {
-            return "on about the same day";
+            return Texts.say("on about the same day");
         }
         long apart = Math.abs(wholeDays);
-        return apart + (apart == 1 ? " day " : " days ") + (wholeDays > 0 ? "later" : "earlier");
+        return wholeDays > 0
+                ? Texts.count(apart, "{0} day later", "{0} days later", apart)
+                : Texts.count(apart, "{0} day earlier", "{0} days earlier", apart);
     }
 }

@@ -14,6 +14,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Quantity;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -34,13 +36,13 @@ public final class CalibrationView extends VBox {
     public CalibrationView(CalibrationViewModel model, ObservableObjectValue<Palette> palette) {
         this.model = model;
         this.points = new PointGrid(model);
-        Button keep = Buttons.primary("Keep this calibration", model::keep);
+        Button keep = Buttons.primary(Texts.say("Keep this calibration"), model::keep);
         keep.disableProperty()
                 .bind(Bindings.createBooleanBinding(
                         () -> model.draftProperty().get().isEmpty(), model.draftProperty()));
-        PageHeader header =
-                new PageHeader("Calibrate " + model.probe(), Buttons.secondary("Back", model::cancel), keep);
-        header.subtitleProperty().set("readings stay as they came; the correction is put on them");
+        PageHeader header = new PageHeader(
+                Texts.say("Calibrate {0}", model.probe()), Buttons.secondary(Texts.say("Back"), model::cancel), keep);
+        header.subtitleProperty().set(Texts.say("readings stay as they came; the correction is put on them"));
         Banner caution = new Banner(Tone.ACCENT);
         caution.sentenceProperty().bind(model.quantityProperty().map(CalibrationView::caution));
         Banner problem = new Banner(Tone.BAD);
@@ -63,41 +65,48 @@ public final class CalibrationView extends VBox {
 
     private static String caution(Quantity quantity) {
         return quantity == Quantity.TEMPERATURE
-                ? "Hot water scalds and glass cracks: stir with a spoon, never with glass, and keep mains plugs away from water."
-                : "Salts are not food: gloves on, jars of glass on a tray, lids closed, away from animals and mains plugs.";
+                ? Texts.say("Hot water scalds and glass cracks: stir with a spoon, never with glass, and keep mains "
+                        + "plugs away from water.")
+                : Texts.say("Salts are not food: gloves on, jars of glass on a tray, lids closed, away from animals "
+                        + "and mains plugs.");
     }
 
     private Node pointCard() {
         FlowPane quantities = chips();
         ChoiceGroup<Quantity> group = new ChoiceGroup<>(model.quantityProperty(), model.quantityProperty()::set);
-        chip(group, quantities, "Temperature", Quantity.TEMPERATURE);
-        chip(group, quantities, "Humidity", Quantity.HUMIDITY);
+        chip(group, quantities, Texts.say("Temperature"), Quantity.TEMPERATURE);
+        chip(group, quantities, Texts.say("Humidity"), Quantity.HUMIDITY);
         HBox adding = new HBox();
         adding.getStyleClass().add("line");
         Runnable offer = () -> adding.getChildren()
                 .setAll(List.of(PointEntry.Kind.values()).stream()
                         .filter(kind ->
                                 kind.quantity() == model.quantityProperty().get())
-                        .map(kind -> Buttons.plain("Add: " + kind.word().toLowerCase(Locale.ROOT), () -> {
-                            model.add(kind);
-                            points.takeFocusAtLast();
-                        }))
+                        .map(kind ->
+                                Buttons.plain(Texts.say("Add: {0}", kind.word().toLowerCase(Locale.ROOT)), () -> {
+                                    model.add(kind);
+                                    points.takeFocusAtLast();
+                                }))
                         .toList());
         model.quantityProperty().addListener((observed, before, now) -> offer.run());
         offer.run();
         Label how = Words.wrapped(Words.caption(""));
         how.textProperty().bind(model.quantityProperty().map(CalibrationView::how));
-        Card card = Card.titled("Points", quantities, how, new Scrolled(points), adding);
+        Card card = Card.titled(Texts.say("Points"), quantities, how, new Scrolled(points), adding);
         VBox.setVgrow(card, Priority.ALWAYS);
         return card;
     }
 
     private static String how(Quantity quantity) {
         return quantity == Quantity.TEMPERATURE
-                ? "Crushed ice just covered with cold water is 0 °C: stir, and wait until the probe stands still. Or lay it beside"
-                        + " a thermometer you believe, at temperatures at least 4 °C apart."
-                : "A closed jar of wet salt keeps one humidity (OIML R 121). Wait some hours at 20 to 30 °C until the probe"
-                        + " stands still.";
+                ? Texts.say(
+                        "Crushed ice just covered with cold water is {0}: stir, and wait until the probe stands "
+                                + "still. Or lay it beside a thermometer you believe, at temperatures at least {1} apart.",
+                        Degrees.words(0, 0), Degrees.apartWords(4, 0))
+                : Texts.say(
+                        "A closed jar of wet salt keeps one humidity (OIML R 121). Wait some hours at {0} to {1} "
+                                + "until the probe stands still.",
+                        Degrees.number(20, 0), Degrees.words(30, 0));
     }
 
     private Node whenCard() {
@@ -107,23 +116,23 @@ public final class CalibrationView extends VBox {
         for (CalibrationViewModel.From each : CalibrationViewModel.From.values()) {
             chip(group, from, each.word(), each);
         }
-        DayPicker day = new DayPicker("holds from", model.fromDayProperty());
+        DayPicker day = new DayPicker(Texts.say("holds from"), model.fromDayProperty());
         day.visibleProperty().bind(model.fromProperty().isEqualTo(CalibrationViewModel.From.DAY));
         day.managedProperty().bind(day.visibleProperty());
         from.getChildren().add(day);
         TextField note = new TextField();
-        note.setAccessibleText("note");
+        note.setAccessibleText(Texts.say("note"));
         note.textProperty().bindBidirectional(model.noteProperty());
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
-        grid.addRow(0, Words.whole(Words.plain("It holds")), from);
-        HBox months =
-                new HBox(new MeasuredField(model.lifeMonths()), Words.muted("months (common practice, no source)"));
+        grid.addRow(0, Words.whole(Words.plain(Texts.say("It holds"))), from);
+        HBox months = new HBox(
+                new MeasuredField(model.lifeMonths()), Words.muted(Texts.say("months (common practice, no source)")));
         months.getStyleClass().add("line");
-        grid.addRow(1, Words.whole(Words.plain("Do it again after")), months);
-        grid.addRow(2, Words.whole(Words.plain("Note")), note);
+        grid.addRow(1, Words.whole(Words.plain(Texts.say("Do it again after"))), months);
+        grid.addRow(2, Words.whole(Words.plain(Texts.say("Note"))), note);
         GridPane.setHgrow(note, Priority.ALWAYS);
-        return Card.titled("From when, for how long", grid);
+        return Card.titled(Texts.say("From when, for how long"), grid);
     }
 
     private static FlowPane chips() {

@@ -7,7 +7,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.ObjectProperty;
@@ -26,6 +25,9 @@ import org.moultwright.domain.Calibration;
 import org.moultwright.domain.CalibrationMethod;
 import org.moultwright.domain.CalibrationPoint;
 import org.moultwright.domain.Quantity;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.task.NewestQuestion;
 import org.moultwright.task.Outcome;
 import org.moultwright.workflow.Deed;
@@ -35,9 +37,9 @@ import org.moultwright.workflow.RecordCalibration;
 public final class CalibrationViewModel {
     /** From which reading on a calibration holds. */
     enum From {
-        NOW("from now on"),
-        DAY("from a day on"),
-        ALWAYS("all readings of this probe");
+        NOW(Texts.say("from now on")),
+        DAY(Texts.say("from a day on")),
+        ALWAYS(Texts.say("all readings of this probe"));
 
         private final String word;
 
@@ -57,7 +59,8 @@ public final class CalibrationViewModel {
     private final ObservableList<PointEntry> points = FXCollections.observableArrayList(PointEntry::observables);
     private final ObjectProperty<From> from = new SimpleObjectProperty<>(From.NOW);
     private final ObjectProperty<@Nullable LocalDate> fromDay = new SimpleObjectProperty<>();
-    private final MeasuredEntry lifeMonths = new MeasuredEntry("to be done again after, months", 1, 60, "12");
+    private final MeasuredEntry lifeMonths =
+            new MeasuredEntry(Texts.say("to be done again after, months"), 1, 60, "12");
     private final StringProperty note = new SimpleStringProperty("");
     private final ReadOnlyObjectWrapper<Optional<Calibration>> draft = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper missing = new ReadOnlyStringWrapper("");
@@ -142,7 +145,7 @@ public final class CalibrationViewModel {
 
     /** Writes what the probe said last into a point; does nothing where it said nothing. */
     void takeReading(PointEntry point) {
-        lastValue().ifPresent(value -> point.indicated().textProperty().set(String.format(Locale.ROOT, "%.2f", value)));
+        lastValue().ifPresent(value -> point.indicated().textProperty().set(Numbers.fixed(value, 2)));
     }
 
     /** What the probe said last and when, for the button that takes it; empty where it said nothing. */
@@ -150,10 +153,9 @@ public final class CalibrationViewModel {
         return subject.last()
                 .get()
                 .flatMap(reading -> lastValue()
-                        .map(value -> String.format(
-                                Locale.ROOT,
-                                "%.2f %s at %s",
-                                value,
+                        .map(value -> Texts.say(
+                                "{0} {1} at {2}",
+                                Numbers.fixed(value, 2),
                                 CalibrationWords.unit(quantity.get()),
                                 desk.days().clock(reading.takenAt()))))
                 .orElse("");
@@ -173,9 +175,10 @@ public final class CalibrationViewModel {
 
     String superseded() {
         return draft.get()
-                .map(one -> CalibrationWords.superseded(one, subject.known(), desk.days())
-                        + " To be done again by "
-                        + CalibrationWords.date(one.expiresAt(), desk.days()) + ".")
+                .map(one -> Texts.say(
+                        "{0} To be done again by {1}.",
+                        CalibrationWords.superseded(one, subject.known(), desk.days()),
+                        CalibrationWords.date(one.expiresAt(), desk.days())))
                 .orElse("");
     }
 
@@ -192,7 +195,9 @@ public final class CalibrationViewModel {
 
     private void keptOrNot(Outcome<Deed.Summary> outcome) {
         if (outcome instanceof Outcome.Failed<Deed.Summary> failed) {
-            problem.set("Not kept: " + failed.fault().getMessage() + " Your points are kept on screen.");
+            problem.set(Texts.say(
+                    "Not kept: {0} Your points are kept on screen.",
+                    failed.fault().getMessage()));
         } else {
             desk.saved();
             close.run();
@@ -225,7 +230,7 @@ public final class CalibrationViewModel {
                             ? Optional.empty()
                             : Optional.of(desk.calibrations().draft(sheet(written))));
         } catch (IllegalArgumentException impossible) {
-            missing.set("These points make no calibration: " + impossible.getMessage() + ".");
+            missing.set(Texts.say("These points make no calibration: {0}.", impossible.getMessage()));
             draft.set(Optional.empty());
         }
         draft.get().ifPresent(changes::ask);
@@ -233,21 +238,23 @@ public final class CalibrationViewModel {
 
     private Optional<String> lacking(List<CalibrationPoint> written) {
         if (points.isEmpty()) {
-            return Optional.of("Add a point.");
+            return Optional.of(Texts.say("Add a point."));
         }
         if (written.size() < points.size()) {
-            return Optional.of("Write what the probe shows at each point.");
+            return Optional.of(Texts.say("Write what the probe shows at each point."));
         }
         if (quantity.get() == Quantity.TEMPERATURE
                 && points.size() == 1
                 && points.get(0).kind() == PointEntry.Kind.THERMOMETER) {
-            return Optional.of("Beside a thermometer two points are needed, at least 4 °C apart. One may be ice.");
+            return Optional.of(Texts.say(
+                    "Beside a thermometer two points are needed, at least {0} apart. One may be ice.",
+                    Degrees.apartWords(4, 0)));
         }
         if (lifeMonths.value().isEmpty()) {
-            return Optional.of("Write after how many months it is to be done again.");
+            return Optional.of(Texts.say("Write after how many months it is to be done again."));
         }
         return from.get() == From.DAY && fromDay.get() == null
-                ? Optional.of("Choose the day from which on it holds.")
+                ? Optional.of(Texts.say("Choose the day from which on it holds."))
                 : Optional.empty();
     }
 
@@ -293,8 +300,8 @@ public final class CalibrationViewModel {
                         change.found(), change.draft().method().quantity(), desk.days()));
             }
         } else if (outcome instanceof Outcome.Failed<Change> failed) {
-            redressed.set(
-                    "The past readings could not be read: " + failed.fault().getMessage());
+            redressed.set(Texts.say(
+                    "The past readings could not be read: {0}", failed.fault().getMessage()));
         }
     }
 

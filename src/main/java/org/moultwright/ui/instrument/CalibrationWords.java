@@ -2,13 +2,16 @@ package org.moultwright.ui.instrument;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.moultwright.compute.calibration.CalibrationHistory;
 import org.moultwright.compute.calibration.Redressing;
 import org.moultwright.domain.Calibration;
 import org.moultwright.domain.CalibrationPoint;
 import org.moultwright.domain.Quantity;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Scale;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 
 /** Calibrations in words. */
@@ -21,7 +24,15 @@ public final class CalibrationWords {
     }
 
     static String unit(Quantity quantity) {
-        return quantity == Quantity.TEMPERATURE ? "°C" : "%";
+        return quantity == Quantity.TEMPERATURE ? Degrees.symbol() : "%";
+    }
+
+    private static double shown(Quantity quantity, double value) {
+        return quantity == Quantity.TEMPERATURE ? Scale.TEMPERATURE.shown(value) : value;
+    }
+
+    private static double apart(Quantity quantity, double difference) {
+        return quantity == Quantity.TEMPERATURE ? Scale.APART.shown(difference) : difference;
     }
 
     /** "Add 0.21 °C at 27.0 °C, ± 0.07 (one standard uncertainty)." */
@@ -29,39 +40,36 @@ public final class CalibrationWords {
         Quantity quantity = draft.method().quantity();
         double at = usual(quantity);
         double add = draft.correction().at(at);
-        return String.format(
-                Locale.ROOT,
-                "%s %.2f %s at %.1f %s, ± %.2f",
-                add < 0 ? "Take off" : "Add",
-                Math.abs(add),
+        return Texts.say(
+                "{0} {1} {2} at {3} {2}, ± {4}",
+                add < 0 ? Texts.say("Take off") : Texts.say("Add"),
+                Numbers.fixed(Math.abs(apart(quantity, add)), 2),
                 unit(quantity),
-                at,
-                unit(quantity),
-                draft.correction().sdAt(at));
+                Numbers.fixed(shown(quantity, at), 1),
+                Numbers.fixed(apart(quantity, draft.correction().sdAt(at)), 2));
     }
 
     /** How the line goes, and what it rests on. */
     static String line(Calibration draft) {
-        String slope = draft.points().size() == 1
-                ? "One point tells nothing of the slope; farther from it the correction is less sure."
-                : String.format(
-                        Locale.ROOT,
-                        "The correction grows by %+.4f for each %s.",
-                        draft.correction().slope(),
-                        draft.method().quantity() == Quantity.TEMPERATURE ? "degree" : "percent");
-        return "The ± is one standard uncertainty; twice it holds about 95 %. " + slope;
+        String slope = Texts.count(
+                draft.points().size(),
+                "One point tells nothing of the slope; farther from it the correction is less sure.",
+                "The correction grows by {0} for each {1}.",
+                Numbers.signed(draft.correction().slope(), 4),
+                draft.method().quantity() == Quantity.TEMPERATURE ? Texts.say("degree") : Texts.say("percent"));
+        return Texts.say("The ± is one standard uncertainty; twice it holds about 95 %. {0}", slope);
     }
 
     /** "at 40.2 °C shown: add −0.18, the line says −0.19, residual +0.01". */
     static String residual(CalibrationPoint point, Calibration draft) {
+        Quantity quantity = draft.method().quantity();
         double fitted = draft.correction().at(point.indicated());
-        return String.format(
-                Locale.ROOT,
-                "%.2f shown, %.2f true (%s): %+.3f off the line",
-                point.indicated(),
-                point.reference(),
+        return Texts.say(
+                "{0} shown, {1} true ({2}): {3} off the line",
+                Numbers.fixed(shown(quantity, point.indicated()), 2),
+                Numbers.fixed(shown(quantity, point.reference()), 2),
                 point.source(),
-                point.correction() - fitted);
+                Numbers.signed(apart(quantity, point.correction() - fitted), 3));
     }
 
     /** What the draft takes the place of. */
@@ -69,59 +77,57 @@ public final class CalibrationWords {
         Optional<Calibration> before = CalibrationHistory.of(
                         known, draft.probe(), draft.method().quantity())
                 .inForce(draft.doneAt());
-        return before.map(earlier -> "It takes the place of the one of %s (%s) from %s on; that one is kept."
-                        .formatted(date(earlier.doneAt(), days), found(earlier), date(draft.appliesFrom(), days)))
-                .orElse("It is the first of this probe.");
+        return before.map(earlier -> Texts.say(
+                        "It takes the place of the one of {0} ({1}) from {2} on; that one is kept.",
+                        date(earlier.doneAt(), days), found(earlier), date(draft.appliesFrom(), days)))
+                .orElse(Texts.say("It is the first of this probe."));
     }
 
     /** How many past readings it speaks for. */
     static String redressed(Redressing change, Quantity quantity, DayWords days) {
         if (change.readings() == 0) {
-            return "No reading kept so far changes.";
+            return Texts.say("No reading kept so far changes.");
         }
-        return String.format(
-                Locale.ROOT,
-                "%,d past readings, from %s on, read %.2f %s %s on average, by %.2f at most.",
-                change.readings(),
+        return Texts.say(
+                "{0} past readings, from {1} on, read {2} {3} {4} on average, by {5} at most.",
+                Numbers.grouped(change.readings()),
                 change.first().map(first -> date(first, days)).orElse(""),
-                Math.abs(change.meanChange()),
+                Numbers.fixed(Math.abs(apart(quantity, change.meanChange())), 2),
                 unit(quantity),
-                change.meanChange() < 0 ? "lower" : "higher",
-                Math.abs(change.largestChange()));
+                change.meanChange() < 0 ? Texts.say("lower") : Texts.say("higher"),
+                Numbers.fixed(Math.abs(apart(quantity, change.largestChange())), 2));
     }
 
     /** One line of what was found out before: "6 April 2026, ice point: +0.20 ± 0.08 °C, good until 6 April 2027". */
     static String history(Calibration one, Instant now, DayWords days) {
-        return "%s, %s: %s from %s on, %s %s%s"
-                .formatted(
-                        date(one.doneAt(), days),
-                        one.method().key(),
-                        found(one),
-                        date(one.appliesFrom(), days),
-                        one.isExpiredAt(now) ? "expired" : "good until",
-                        date(one.expiresAt(), days),
-                        one.note().isEmpty() ? "" : ". " + one.note());
+        return Texts.say(
+                "{0}, {1}: {2} from {3} on, {4} {5}{6}",
+                date(one.doneAt(), days),
+                one.method().key(),
+                found(one),
+                date(one.appliesFrom(), days),
+                one.isExpiredAt(now) ? Texts.say("expired") : Texts.say("good until"),
+                date(one.expiresAt(), days),
+                one.note().isEmpty() ? "" : ". " + one.note());
     }
 
     /** "calibrated 6 April 2026, good until 6 April 2027"; "calibration expired 6 April 2027: …"; or that there is none. */
     public static String standing(Optional<Calibration> inForce, Instant now, DayWords days) {
         return inForce.map(one -> one.isExpiredAt(now)
-                        ? "Calibration expired %s. It still holds, less surely: calibrate again."
-                                .formatted(date(one.expiresAt(), days))
-                        : "Calibrated %s, good until %s."
-                                .formatted(date(one.doneAt(), days), date(one.expiresAt(), days)))
-                .orElse("Not calibrated on this desk.");
+                        ? Texts.say(
+                                "Calibration expired {0}. It still holds, less surely: calibrate again.",
+                                date(one.expiresAt(), days))
+                        : Texts.say(
+                                "Calibrated {0}, good until {1}.",
+                                date(one.doneAt(), days), date(one.expiresAt(), days)))
+                .orElse(Texts.say("Not calibrated on this desk."));
     }
 
     private static String found(Calibration one) {
         Quantity quantity = one.method().quantity();
         double at = usual(quantity);
-        return String.format(
-                Locale.ROOT,
-                "%+.2f ± %.2f %s",
-                one.correction().at(at),
-                one.correction().sdAt(at),
-                unit(quantity));
+        return Numbers.signed(apart(quantity, one.correction().at(at)), 2) + " ± "
+                + Numbers.fixed(apart(quantity, one.correction().sdAt(at)), 2) + " " + unit(quantity);
     }
 
     /** "6 April 2026": calibrations outlive years. */

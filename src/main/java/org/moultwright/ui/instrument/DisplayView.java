@@ -1,7 +1,6 @@
 package org.moultwright.ui.instrument;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
@@ -15,6 +14,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.compute.agreement.DisplayCheck;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.AgreementChart;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
@@ -44,8 +45,9 @@ public final class DisplayView extends VBox {
         this.celsius = new MeasuredField(model.celsius());
         this.chart = new AgreementChart(palette);
         celsius.input().setOnAction(event -> model.keep());
-        PageHeader header = new PageHeader("Display against probe", Buttons.secondary("Back", model::cancel));
-        header.subtitleProperty().set("what an incubator shows, beside what the probe there measured");
+        PageHeader header =
+                new PageHeader(Texts.say("Display against probe"), Buttons.secondary(Texts.say("Back"), model::cancel));
+        header.subtitleProperty().set(Texts.say("what an incubator shows, beside what the probe there measured"));
         Banner problem = new Banner(Tone.BAD);
         problem.sentenceProperty().bind(model.problemProperty());
         VBox left = new VBox(entry(), verdict());
@@ -54,7 +56,7 @@ public final class DisplayView extends VBox {
         Label told = Words.wrapped(Words.caption(""));
         told.textProperty().bind(model.toldProperty());
         told.managedProperty().bind(told.textProperty().isNotEmpty());
-        Card right = Card.titled("All pairs", together, chart, list, told);
+        Card right = Card.titled(Texts.say("All pairs"), together, chart, list, told);
         HBox.setHgrow(right, Priority.ALWAYS);
         HBox columns = new HBox(left, right);
         columns.getStyleClass().add("card-row");
@@ -73,39 +75,39 @@ public final class DisplayView extends VBox {
     private Node entry() {
         ChoiceBox<String> container = new ChoiceBox<>();
         container.getItems().setAll(model.containers());
-        container.setAccessibleText("container whose display it is");
+        container.setAccessibleText(Texts.say("container whose display it is"));
         container.valueProperty().bindBidirectional(model.containerProperty());
         TextField note = new TextField();
-        note.setAccessibleText("note");
+        note.setAccessibleText(Texts.say("note"));
         note.textProperty().bindBidirectional(model.noteProperty());
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
-        grid.addRow(0, Words.whole(Words.plain("Display of")), container);
-        grid.addRow(1, Words.whole(Words.plain("It shows, °C")), celsius);
+        grid.addRow(0, Words.whole(Words.plain(Texts.say("Display of"))), container);
+        grid.addRow(1, Words.whole(Words.plain(Texts.say("It shows, {0}", Degrees.symbol()))), celsius);
         grid.addRow(
                 2,
-                Words.whole(Words.plain("Last digit counts")),
+                Words.whole(Words.plain(Texts.say("Last digit counts"))),
                 chips(model.stepCelsiusProperty(), "", List.of(0.1, 0.5, 1.0)));
         grid.addRow(
                 3,
-                Words.plain("The probe lies"),
+                Words.plain(Texts.say("The probe lies")),
                 chips(model.positionSdCelsiusProperty(), "± ", List.of(0.1, 0.2, 0.5)));
         grid.addRow(
                 4,
-                Words.whole(Words.plain("You accept")),
+                Words.whole(Words.plain(Texts.say("You accept"))),
                 chips(model.toleranceCelsiusProperty(), "", List.of(0.3, 0.5, 1.0)));
-        grid.addRow(5, Words.whole(Words.plain("Note")), note);
+        grid.addRow(5, Words.whole(Words.plain(Texts.say("Note"))), note);
         return Card.titled(
-                "Read it off now",
+                Texts.say("Read it off now"),
                 grid,
-                Words.wrapped(
-                        Words.caption(
-                                "Place: ± 0.1 beside the display's sensor, ± 0.2 in the same box, ± 0.5 elsewhere (common practice, no source).")),
-                Buttons.primary("Write it down", model::keep));
+                Words.wrapped(Words.caption(Texts.say(
+                        "Place: ± 0.1 beside the display's sensor, ± 0.2 in the same box, ± 0.5 elsewhere (common "
+                                + "practice, no source)."))),
+                Buttons.primary(Texts.say("Write it down"), model::keep));
     }
 
     private Node verdict() {
-        Card card = Card.titled("The latest", headline, arithmetic, remedy);
+        Card card = Card.titled(Texts.say("The latest"), headline, arithmetic, remedy);
         VBox.setVgrow(card, Priority.ALWAYS);
         return card;
     }
@@ -115,7 +117,7 @@ public final class DisplayView extends VBox {
         pane.getStyleClass().addAll("chips", "tight");
         ChoiceGroup<Double> group = new ChoiceGroup<>(chosen, chosen::set);
         for (double each : all) {
-            ToggleChip chip = new ToggleChip(String.format(Locale.ROOT, "%s%.1f °C", prefix, each));
+            ToggleChip chip = new ToggleChip(prefix + Degrees.apartWords(each, 1));
             group.add(chip, each);
             pane.getChildren().add(chip);
         }
@@ -126,7 +128,7 @@ public final class DisplayView extends VBox {
         List<DisplayPair> pairs = model.pairsProperty().get();
         Optional<DisplayPair> latest = pairs.stream().findFirst();
         headline.setText(latest.map(pair -> DisplayWords.headline(model.judge(pair.check())))
-                .orElse("Nothing read off yet."));
+                .orElse(Texts.say("Nothing read off yet.")));
         headline.getStyleClass()
                 .setAll(
                         "label",
@@ -135,7 +137,8 @@ public final class DisplayView extends VBox {
                                 .orElse(Tone.MUTED)
                                 .styleClass());
         arithmetic.setText(latest.map(pair -> DisplayWords.arithmetic(pair.check(), model.judge(pair.check())))
-                .orElse("Read the display, write its number above, and it is held against the probe at once."));
+                .orElse(Texts.say(
+                        "Read the display, write its number above, and it is held against the probe at once.")));
         remedy.setText(latest.map(pair -> DisplayWords.remedy(model.judge(pair.check()), model.wantedCelsius()))
                 .orElse(""));
         together.setText(DisplayWords.together(pairs, model.limits()));
@@ -150,12 +153,11 @@ public final class DisplayView extends VBox {
     }
 
     private String line(DisplayPair pair) {
-        return String.format(
-                Locale.ROOT,
-                "%s: %.1f shown, %.1f measured. %s%s",
+        return Texts.say(
+                "{0}: {1} shown, {2} measured. {3}{4}",
                 model.when(pair.note()),
-                pair.check().displayCelsius(),
-                pair.check().probeCelsius(),
+                Degrees.number(pair.check().displayCelsius(), 1),
+                Degrees.number(pair.check().probeCelsius(), 1),
                 DisplayWords.headline(model.judge(pair.check())),
                 pair.note().note().isEmpty() ? "" : ". " + pair.note().note());
     }

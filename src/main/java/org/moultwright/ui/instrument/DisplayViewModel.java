@@ -17,6 +17,9 @@ import org.moultwright.compute.agreement.LimitsOfAgreement;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.DisplayNote;
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Scale;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 
 /** Displays held against probes: one read off now, and all that were read off of one container. */
@@ -28,8 +31,12 @@ public final class DisplayViewModel {
     private final DisplayPlaces places;
     private final Runnable close;
     private final ObjectProperty<String> container;
-    private final MeasuredEntry celsius =
-            new MeasuredEntry("display, °C", Reading.LOWEST_CELSIUS, Reading.HIGHEST_CELSIUS, "");
+    private final MeasuredEntry celsius = new MeasuredEntry(
+            Texts.say("display, {0}", Degrees.symbol()),
+            Reading.LOWEST_CELSIUS,
+            Reading.HIGHEST_CELSIUS,
+            "",
+            Scale.TEMPERATURE);
     private final ObjectProperty<Double> stepCelsius = new SimpleObjectProperty<>(0.1);
     private final ObjectProperty<Double> toleranceCelsius = new SimpleObjectProperty<>(0.5);
     private final ObjectProperty<Double> positionSdCelsius = new SimpleObjectProperty<>(0.2);
@@ -128,7 +135,7 @@ public final class DisplayViewModel {
     void keep() {
         celsius.left();
         if (celsius.value().isEmpty()) {
-            problem.set("Write what the display shows.");
+            problem.set(Texts.say("Write what the display shows."));
             return;
         }
         double shown = celsius.value().getAsDouble();
@@ -141,7 +148,9 @@ public final class DisplayViewModel {
 
     private void keptOrNot(Outcome<DisplayNote> outcome) {
         if (outcome instanceof Outcome.Failed<DisplayNote> failed) {
-            problem.set("Not kept: " + failed.fault().getMessage() + " What you wrote is kept on screen.");
+            problem.set(Texts.say(
+                    "Not kept: {0} What you wrote is kept on screen.",
+                    failed.fault().getMessage()));
             return;
         }
         problem.set("");
@@ -162,8 +171,9 @@ public final class DisplayViewModel {
                 pairs.set(done.value().pairs());
                 told.set(done.value().told());
             } else if (outcome instanceof Outcome.Failed<Compared> failed) {
-                told.set(
-                        "What was read off could not be read: " + failed.fault().getMessage());
+                told.set(Texts.say(
+                        "What was read off could not be read: {0}",
+                        failed.fault().getMessage()));
             }
         });
     }
@@ -183,8 +193,9 @@ public final class DisplayViewModel {
                 found,
                 alone == 0
                         ? ""
-                        : "%d read off while no probe measured there within five minutes: nothing to hold them against."
-                                .formatted(alone));
+                        : Texts.say(
+                                "{0} read off while no probe measured there within five minutes: nothing to hold them against.",
+                                alone));
     }
 
     private record Compared(List<DisplayPair> pairs, String told) {}

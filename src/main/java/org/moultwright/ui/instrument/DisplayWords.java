@@ -1,10 +1,12 @@
 package org.moultwright.ui.instrument;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.moultwright.compute.agreement.DisplayCheck;
 import org.moultwright.compute.agreement.LimitsOfAgreement;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 
 /** A display held against a probe, in words. */
 final class DisplayWords {
@@ -15,66 +17,65 @@ final class DisplayWords {
 
     static String headline(DisplayCheck.Judgement judged) {
         return switch (judged.verdict()) {
-            case AGREES -> "Agrees";
+            case AGREES -> Texts.say("Agrees");
             case DISAGREES ->
-                String.format(
-                        Locale.ROOT,
-                        "Disagrees: reads %.1f °C %s",
-                        Math.abs(judged.difference()),
-                        judged.difference() > 0 ? "high" : "low");
-            case CANNOT_TELL -> "Cannot tell";
+                Texts.say(
+                        judged.difference() > 0 ? "Disagrees: reads {0} high" : "Disagrees: reads {0} low",
+                        Degrees.apartWords(Math.abs(judged.difference()), 1));
+            case CANNOT_TELL -> Texts.say("Cannot tell");
         };
     }
 
     /** The numbers of a comparison, and what to do. */
     static String arithmetic(DisplayCheck check, DisplayCheck.Judgement judged) {
-        return String.format(
-                Locale.ROOT,
-                "%.1f shown, %.1f measured: %+.2f °C apart. Probe ± %.2f, last digit ± %.2f, place ± %.2f make ± %.2f together"
-                        + " (%.0f standard uncertainties). Within %.1f °C it would agree for sure up to %.2f and disagree"
-                        + " for sure beyond %.2f.",
-                check.displayCelsius(),
-                check.probeCelsius(),
-                judged.difference(),
-                judged.uncertainty().probe(),
-                judged.uncertainty().resolution(),
-                judged.uncertainty().position(),
-                judged.reach(),
-                judged.coverageFactor(),
-                judged.tolerance(),
-                Math.max(0, judged.agreesWithin()),
-                judged.disagreesBeyond());
+        return Texts.say(
+                "{0} shown, {1} measured: {2} {11} apart. Probe ± {3}, last digit ± {4}, place ± {5} make ± "
+                        + "{6} together ({7} standard uncertainties). Within {8} {11} it would agree for sure up to "
+                        + "{9} and disagree for sure beyond {10}.",
+                Degrees.number(check.displayCelsius(), 1),
+                Degrees.number(check.probeCelsius(), 1),
+                Degrees.signedApart(judged.difference(), 2),
+                Degrees.apart(judged.uncertainty().probe(), 2),
+                Degrees.apart(judged.uncertainty().resolution(), 2),
+                Degrees.apart(judged.uncertainty().position(), 2),
+                Degrees.apart(judged.reach(), 2),
+                Numbers.fixed(judged.coverageFactor(), 0),
+                Degrees.apart(judged.tolerance(), 1),
+                Degrees.apart(Math.max(0, judged.agreesWithin()), 2),
+                Degrees.apart(judged.disagreesBeyond(), 2),
+                Degrees.symbol());
     }
 
     /** What to do about the verdict. */
     static String remedy(DisplayCheck.Judgement judged, double wantedCelsius) {
         return switch (judged.verdict()) {
-            case AGREES -> "Nothing to do.";
+            case AGREES -> Texts.say("Nothing to do.");
             case DISAGREES ->
-                String.format(
-                        Locale.ROOT,
-                        "Trust the probe; set %.1f to get %.1f.",
-                        wantedCelsius + judged.difference(),
-                        wantedCelsius);
+                Texts.say(
+                        "Trust the probe; set {0} to get {1}.",
+                        Degrees.number(wantedCelsius + judged.difference(), 1), Degrees.number(wantedCelsius, 1));
             case CANNOT_TELL ->
                 judged.agreesWithin() < 0
-                        ? "The uncertainty is larger than what you accept: calibrate the probe, or lay it where the display's sensor is."
-                        : "The difference lies near what you accept: read it off again another day.";
+                        ? Texts.say(
+                                "The uncertainty is larger than what you accept: calibrate the probe, or lay it where the "
+                                        + "display's sensor is.")
+                        : Texts.say("The difference lies near what you accept: read it off again another day.");
         };
     }
 
     /** What many comparisons say together, or how many are still lacking. */
     static String together(List<DisplayPair> pairs, Optional<LimitsOfAgreement> limits) {
-        return limits.map(found -> String.format(
-                        Locale.ROOT,
-                        "Over %d pairs the display reads %+.2f °C on average; on most occasions (95 %%) between %+.2f and %+.2f."
-                                + " The soft grounds show how sure the limits are.",
+        return limits.map(found -> Texts.say(
+                        "Over {0} pairs the display reads {1} {4} on average; on most occasions (95 %) between {2} "
+                                + "and {3}. The soft grounds show how sure the limits are.",
                         found.pairs(),
-                        found.bias(),
-                        found.lower(),
-                        found.upper()))
-                .orElseGet(() ->
-                        "%d of %d pairs: too few to say how far they differ on most occasions. Read the display off on other days, at other temperatures."
-                                .formatted(pairs.size(), ENOUGH_PAIRS));
+                        Degrees.signedApart(found.bias(), 2),
+                        Degrees.signedApart(found.lower(), 2),
+                        Degrees.signedApart(found.upper(), 2),
+                        Degrees.symbol()))
+                .orElseGet(() -> Texts.say(
+                        "{0} of {1} pairs: too few to say how far they differ on most occasions. Read the display "
+                                + "off on other days, at other temperatures.",
+                        pairs.size(), ENOUGH_PAIRS));
     }
 }

@@ -8,6 +8,7 @@ import javafx.scene.layout.VBox;
 import org.moultwright.domain.Calibration;
 import org.moultwright.domain.CalibrationPoint;
 import org.moultwright.domain.Quantity;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.CorrectionChart;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.theme.Palette;
@@ -27,7 +28,7 @@ final class FittedCard extends VBox {
         Label redressed = Words.wrapped(Words.strong(""));
         redressed.textProperty().bind(model.redressedProperty());
         VBox.setVgrow(chart, Priority.ALWAYS);
-        VBox before = new VBox(Words.strong("Found out before"));
+        VBox before = new VBox(Words.strong(Texts.say("Found out before")));
         model.history().forEach(words -> before.getChildren().add(Words.wrapped(Words.caption(words))));
         before.setVisible(!model.history().isEmpty());
         before.setManaged(before.isVisible());
@@ -37,7 +38,7 @@ final class FittedCard extends VBox {
         getStyleClass().addAll("card", "fitted-card");
         getChildren()
                 .addAll(
-                        Words.cardTitle("What it comes to"),
+                        Words.cardTitle(Texts.say("What it comes to")),
                         headline,
                         line,
                         chart,

@@ -1,12 +1,13 @@
 package org.moultwright.ui.instrument;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import org.moultwright.language.Scale;
+import org.moultwright.language.Texts;
 
 /** A number the keeper writes, with a point or a comma; what is wrong with it is said once the field is left. */
 final class MeasuredEntry {
@@ -18,6 +19,7 @@ final class MeasuredEntry {
     private final String name;
     private final double low;
     private final double high;
+    private final Scale scale;
     private final StringProperty text;
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
 
@@ -28,7 +30,13 @@ final class MeasuredEntry {
      * @param usual what stands there to begin with
      */
     MeasuredEntry(String name, double low, double high, String usual) {
+        this(name, low, high, usual, Scale.PLAIN);
+    }
+
+    /** @param scale how what is written relates to the number; the limits are of the number */
+    MeasuredEntry(String name, double low, double high, String usual, Scale scale) {
         this.name = name;
+        this.scale = scale;
         this.low = low;
         this.high = high;
         this.text = new SimpleStringProperty(usual);
@@ -62,18 +70,14 @@ final class MeasuredEntry {
 
     private String sentence() {
         return written().isEmpty()
-                ? "Write a number."
-                : String.format(Locale.ROOT, "Write %s to %s.", plain(low), plain(high));
+                ? Texts.say("Write a number.")
+                : Texts.say("Write {0} to {1}.", scale.words(low), scale.words(high));
     }
 
     private OptionalDouble written() {
         String words = text.get().strip();
         return WHOLE.matcher(words).matches()
-                ? OptionalDouble.of(Double.parseDouble(words.replace(',', '.')))
+                ? OptionalDouble.of(scale.kept(Double.parseDouble(words.replace(',', '.'))))
                 : OptionalDouble.empty();
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
     }
 }

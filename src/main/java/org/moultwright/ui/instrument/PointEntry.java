@@ -10,14 +10,17 @@ import org.moultwright.compute.calibration.KnownPoints;
 import org.moultwright.compute.calibration.SaturatedSalt;
 import org.moultwright.domain.CalibrationPoint;
 import org.moultwright.domain.Quantity;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Scale;
+import org.moultwright.language.Texts;
 
 /** One reference point as the keeper writes it. */
 final class PointEntry {
     /** What the true value comes from. */
     enum Kind {
-        ICE("Ice bath", Quantity.TEMPERATURE),
-        THERMOMETER("Reference thermometer", Quantity.TEMPERATURE),
-        SALT("Salt jar", Quantity.HUMIDITY);
+        ICE(Texts.say("Ice bath"), Quantity.TEMPERATURE),
+        THERMOMETER(Texts.say("Reference thermometer"), Quantity.TEMPERATURE),
+        SALT(Texts.say("Salt jar"), Quantity.HUMIDITY);
 
         private final String word;
         private final Quantity quantity;
@@ -39,18 +42,27 @@ final class PointEntry {
     private final Kind kind;
     private final ObjectProperty<SaturatedSalt> salt = new SimpleObjectProperty<>(SaturatedSalt.SODIUM_CHLORIDE);
     private final MeasuredEntry known;
-    private final MeasuredEntry knownSd = new MeasuredEntry("reference, plus or minus", 0.001, 5, "0.1");
+    private final MeasuredEntry knownSd =
+            new MeasuredEntry(Texts.say("reference, plus or minus"), 0.001, 5, Scale.APART.words(0.1), Scale.APART);
     private final MeasuredEntry indicated;
     private final MeasuredEntry indicatedSd;
 
     PointEntry(Kind kind) {
         this.kind = kind;
         boolean isSalt = kind == Kind.SALT;
-        this.known =
-                isSalt ? new MeasuredEntry("jar, °C", 20, 30, "25") : new MeasuredEntry("reference, °C", -40, 85, "");
-        this.indicated =
-                isSalt ? new MeasuredEntry("probe, %", 0, 100, "") : new MeasuredEntry("probe, °C", -40, 85, "");
-        this.indicatedSd = new MeasuredEntry("probe, plus or minus", 0, 5, isSalt ? "0.5" : "0.05");
+        this.known = isSalt
+                ? temperature(Texts.say("jar, {0}", Degrees.symbol()), 20, 30, Scale.TEMPERATURE.words(25))
+                : temperature(Texts.say("reference, {0}", Degrees.symbol()), -40, 85, "");
+        this.indicated = isSalt
+                ? new MeasuredEntry(Texts.say("probe, %"), 0, 100, "")
+                : temperature(Texts.say("probe, {0}", Degrees.symbol()), -40, 85, "");
+        this.indicatedSd = isSalt
+                ? new MeasuredEntry(Texts.say("probe, plus or minus"), 0, 5, "0.5")
+                : new MeasuredEntry(Texts.say("probe, plus or minus"), 0, 5, Scale.APART.words(0.05), Scale.APART);
+    }
+
+    private static MeasuredEntry temperature(String name, double low, double high, String usual) {
+        return new MeasuredEntry(name, low, high, usual, Scale.TEMPERATURE);
     }
 
     Kind kind() {
@@ -116,6 +128,6 @@ final class PointEntry {
         return knownSd.value().isEmpty()
                 ? Optional.empty()
                 : Optional.of(new CalibrationPoint(
-                        truth, knownSd.value().getAsDouble(), shown, shownSd, "reference thermometer"));
+                        truth, knownSd.value().getAsDouble(), shown, shownSd, Texts.say("reference thermometer")));
     }
 }

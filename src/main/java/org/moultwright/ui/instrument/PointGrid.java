@@ -3,7 +3,6 @@ package org.moultwright.ui.instrument;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import javafx.application.Platform;
 import javafx.collections.ListChangeListener;
@@ -15,6 +14,10 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.GridPane;
 import javafx.util.StringConverter;
 import org.moultwright.compute.calibration.SaturatedSalt;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Scale;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Words;
 
@@ -58,10 +61,10 @@ final class PointGrid extends GridPane {
         shown.clear();
         addRow(
                 0,
-                Words.whole(Words.caption("true value")),
-                Words.caption("°C"),
+                Words.whole(Words.caption(Texts.say("true value"))),
+                Words.caption(Degrees.symbol()),
                 Words.whole(Words.caption("±")),
-                Words.whole(Words.caption("probe shows")),
+                Words.whole(Words.caption(Texts.say("probe shows"))),
                 Words.whole(Words.caption("±")));
         int row = 1;
         for (PointEntry point : model.points()) {
@@ -73,24 +76,24 @@ final class PointGrid extends GridPane {
         MeasuredField indicated = new MeasuredField(point.indicated());
         shown.add(indicated);
         String last = model.lastReading();
-        Button take = Buttons.plain("Take its last", () -> model.takeReading(point));
-        take.setAccessibleText("take what the probe said last, " + last);
+        Button take = Buttons.plain(Texts.say("Take its last"), () -> model.takeReading(point));
+        take.setAccessibleText(Texts.say("take what the probe said last, {0}", last));
         take.setTooltip(new Tooltip(last));
         take.setVisible(!last.isEmpty());
         take.setManaged(!last.isEmpty());
-        Button remove = Buttons.plain("Remove", () -> model.remove(point));
-        remove.setAccessibleText("remove point " + row);
+        Button remove = Buttons.plain(Texts.say("Remove"), () -> model.remove(point));
+        remove.setAccessibleText(Texts.say("remove point {0}", row));
         switch (point.kind()) {
             case ICE ->
                 addRow(
                         row,
-                        Words.whole(Words.plain("melting ice")),
-                        Words.whole(Words.plain("0.0 °C")),
-                        Words.whole(Words.muted("0.05")));
+                        Words.whole(Words.plain(Texts.say("melting ice"))),
+                        Words.whole(Words.plain(Degrees.words(0, 1))),
+                        Words.whole(Words.muted(Scale.APART.words(0.05))));
             case THERMOMETER ->
                 addRow(
                         row,
-                        Words.whole(Words.plain("thermometer, °C")),
+                        Words.whole(Words.plain(Texts.say("thermometer, {0}", Degrees.symbol()))),
                         new MeasuredField(point.known()),
                         new MeasuredField(point.knownSd()));
             case SALT -> addRow(row, salts(point), new MeasuredField(point.known()), percent(point));
@@ -105,7 +108,7 @@ final class PointGrid extends GridPane {
         ChoiceBox<SaturatedSalt> salts = new ChoiceBox<>();
         salts.getItems().setAll(SaturatedSalt.values());
         salts.setConverter(new SaltNames());
-        salts.setAccessibleText("salt");
+        salts.setAccessibleText(Texts.say("salt"));
         salts.setMinWidth(USE_PREF_SIZE);
         salts.valueProperty().bindBidirectional(point.saltProperty());
         return salts;
@@ -116,7 +119,7 @@ final class PointGrid extends GridPane {
         Label label = Words.whole(Words.muted(""));
         Runnable say = () -> {
             OptionalDouble percent = point.saltPercent();
-            label.setText(percent.isPresent() ? String.format(Locale.ROOT, "= %.1f %%", percent.getAsDouble()) : "");
+            label.setText(percent.isPresent() ? "= " + Numbers.fixed(percent.getAsDouble(), 1) + " %" : "");
         };
         Arrays.stream(point.observables()).forEach(each -> each.addListener(observed -> say.run()));
         say.run();
@@ -128,12 +131,12 @@ final class PointGrid extends GridPane {
         @Override
         public String toString(SaturatedSalt salt) {
             return switch (salt) {
-                case LITHIUM_CHLORIDE -> "lithium chloride";
-                case MAGNESIUM_CHLORIDE -> "magnesium chloride";
-                case POTASSIUM_CARBONATE -> "potassium carbonate";
-                case SODIUM_CHLORIDE -> "kitchen salt";
-                case POTASSIUM_CHLORIDE -> "potassium chloride";
-                case POTASSIUM_SULPHATE -> "potassium sulphate";
+                case LITHIUM_CHLORIDE -> Texts.say("lithium chloride");
+                case MAGNESIUM_CHLORIDE -> Texts.say("magnesium chloride");
+                case POTASSIUM_CARBONATE -> Texts.say("potassium carbonate");
+                case SODIUM_CHLORIDE -> Texts.say("kitchen salt");
+                case POTASSIUM_CHLORIDE -> Texts.say("potassium chloride");
+                case POTASSIUM_SULPHATE -> Texts.say("potassium sulphate");
             };
         }
 

@@ -9,6 +9,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -22,23 +23,23 @@ final class EntryForm extends VBox {
     private int row;
 
     EntryForm(String title, String subtitle, EntryModel entry, Runnable keep, Runnable close) {
-        Button primary = Buttons.primary("Keep", keep);
+        Button primary = Buttons.primary(Texts.say("Keep"), keep);
         primary.setDefaultButton(true);
-        PageHeader header = new PageHeader(title, Buttons.secondary("Back", close), primary);
+        PageHeader header = new PageHeader(title, Buttons.secondary(Texts.say("Back"), close), primary);
         header.subtitleProperty().set(subtitle);
         Banner problem = new Banner(Tone.WARN);
         problem.sentenceProperty().bind(entry.problemProperty());
         Banner news = new Banner(Tone.OK);
         news.sentenceProperty().bind(entry.newsProperty());
-        Button undo = Buttons.secondary("Undo", entry::undo);
+        Button undo = Buttons.secondary(Texts.say("Undo"), entry::undo);
         undo.visibleProperty().bind(entry.undoableProperty());
         undo.managedProperty().bind(undo.visibleProperty());
         news.setActions(undo);
         grid.getStyleClass().add("form");
         ChoiceBox<String> where = new ChoiceBox<>(entry.containers());
-        where.setAccessibleText("where the thermometer hangs");
+        where.setAccessibleText(Texts.say("where the thermometer hangs"));
         where.valueProperty().bindBidirectional(entry.containerProperty());
-        add("Where", where);
+        add(Texts.say("Where"), where);
         getStyleClass().add("page");
         getChildren().addAll(header, problem, news, new Card(grid));
     }

@@ -11,6 +11,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.workflow.Deed;
 
@@ -74,7 +75,7 @@ final class EntryModel {
                 afterwards.run();
                 desk.readAgain().run();
             } else if (outcome instanceof Outcome.Failed<Kept> failed) {
-                refuse("It is not kept: " + failed.fault().getMessage());
+                refuse(Texts.say("It is not kept: {0}", failed.fault().getMessage()));
             }
         });
     }
@@ -87,10 +88,10 @@ final class EntryModel {
                     boolean isUndone = outcome instanceof Outcome.Done<Boolean> done && done.value();
                     undoable.set(false);
                     if (isUndone) {
-                        news.set("Taken back.");
+                        news.set(Texts.say("Taken back."));
                         desk.readAgain().run();
                     } else {
-                        refuse("It was not taken back: something else was kept since. Undo that first.");
+                        refuse(Texts.say("It was not taken back: something else was kept since. Undo that first."));
                     }
                 });
     }

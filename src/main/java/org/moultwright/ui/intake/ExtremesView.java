@@ -7,6 +7,8 @@ import javafx.scene.Parent;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.Words;
@@ -26,35 +28,42 @@ final class ExtremesView {
         sinceLast
                 .textProperty()
                 .bind(Bindings.createStringBinding(
-                        () -> "since it was reset, " + model.lastWords(), model.lastProperty()));
-        DayPicker day = new DayPicker("the day", model.dayProperty());
+                        () -> Texts.say("since it was reset, {0}", model.lastWords()), model.lastProperty()));
+        DayPicker day = new DayPicker(Texts.say("the day"), model.dayProperty());
         day.disableProperty().bind(model.sinceLastProperty());
-        lowest = EntryForm.field("lowest temperature in °C", "24.5", model.lowestProperty());
+        lowest = EntryForm.field(
+                Texts.say("lowest temperature in {0}", Degrees.symbol()),
+                Degrees.number(24.5, 1),
+                model.lowestProperty());
         form = new EntryForm(
-                        "Write in a day's lowest and highest",
-                        "from a thermometer that remembers both",
+                        Texts.say("Write in a day's lowest and highest"),
+                        Texts.say("from a thermometer that remembers both"),
                         model.entry(),
                         () -> {
                             model.keep();
                             lowest.requestFocus();
                         },
                         close)
-                .add("Day", day, sinceLast)
+                .add(Texts.say("Day"), day, sinceLast)
                 .add(
-                        "Temperature",
+                        Texts.say("Temperature"),
                         lowest,
-                        Words.muted("to"),
-                        EntryForm.field("highest temperature in °C", "27.0", model.highestProperty()),
-                        Words.muted("°C"))
+                        Words.muted(Texts.say("to")),
+                        EntryForm.field(
+                                Texts.say("highest temperature in {0}", Degrees.symbol()),
+                                Degrees.number(27, 1),
+                                model.highestProperty()),
+                        Words.muted(Degrees.symbol()))
                 .add(
-                        "Humidity",
-                        EntryForm.field("lowest humidity in %", "65", model.driestProperty()),
-                        Words.muted("to"),
-                        EntryForm.field("highest humidity in %", "80", model.dampestProperty()),
-                        Words.muted("%, or leave both empty"))
-                .note(
-                        "A day runs from midnight to midnight; today runs until now. If you reset the thermometer whenever"
-                                + " you read it, count since then. The time counts as a swing between the two. Where a probe in the same place measured, the probe counts.");
+                        Texts.say("Humidity"),
+                        EntryForm.field(Texts.say("lowest humidity in %"), "65", model.driestProperty()),
+                        Words.muted(Texts.say("to")),
+                        EntryForm.field(Texts.say("highest humidity in %"), "80", model.dampestProperty()),
+                        Words.muted(Texts.say("%, or leave both empty")))
+                .note(Texts.say(
+                        "A day runs from midnight to midnight; today runs until now. If you reset the thermometer "
+                                + "whenever you read it, count since then. The time counts as a swing between the two. "
+                                + "Where a probe in the same place measured, the probe counts."));
         form.getChildren().add(lately(model.lately()));
     }
 
@@ -65,7 +74,7 @@ final class ExtremesView {
                 lines.getChildren().setAll(written.stream().map(Words::plain).toList());
         written.addListener((ListChangeListener<String>) change -> show.run());
         show.run();
-        Card card = Card.titled("Written lately", lines);
+        Card card = Card.titled(Texts.say("Written lately"), lines);
         card.visibleProperty().bind(Bindings.isNotEmpty(written));
         card.managedProperty().bind(card.visibleProperty());
         return card;

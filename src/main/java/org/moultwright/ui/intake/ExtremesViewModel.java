@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.BooleanProperty;
@@ -19,6 +18,10 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.Extremes;
+import org.moultwright.domain.Reading;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.ui.control.Typed;
 
@@ -88,24 +91,27 @@ final class ExtremesViewModel {
     /** "3 May at 20:15". */
     String lastWords() {
         return last.get()
-                .map(at -> desk.days().day(at) + " at " + desk.days().clock(at))
+                .map(at ->
+                        Texts.say("{0} at {1}", desk.days().day(at), desk.days().clock(at)))
                 .orElse("");
     }
 
     void keep() {
-        OptionalDouble low = Typed.number(lowest.get());
-        OptionalDouble high = Typed.number(highest.get());
+        OptionalDouble low = Typed.temperature(lowest.get());
+        OptionalDouble high = Typed.temperature(highest.get());
         boolean isDry = driest.get().isBlank() && dampest.get().isBlank();
         OptionalDouble dry = isDry ? OptionalDouble.of(Double.NaN) : Typed.number(driest.get());
         OptionalDouble damp = isDry ? OptionalDouble.of(Double.NaN) : Typed.number(dampest.get());
         if (entry.containerProperty().get().isEmpty()) {
-            entry.refuse("There is no container yet. Write down where a tray stands first.");
+            entry.refuse(Texts.say("There is no container yet. Write down where a tray stands first."));
         } else if (low.isEmpty() || high.isEmpty()) {
-            entry.refuse("Type the lowest and the highest as numbers in °C, such as 24.5 and 27.");
+            entry.refuse(Texts.say(
+                    "Type the lowest and the highest as numbers in {0}, such as {1} and {2}.",
+                    Degrees.symbol(), Degrees.shortest(24.5, 1), Degrees.shortest(27, 1)));
         } else if (low.getAsDouble() > high.getAsDouble()) {
-            entry.refuse("The lowest is above the highest. Did they change places?");
+            entry.refuse(Texts.say("The lowest is above the highest. Did they change places?"));
         } else if (dry.isEmpty() || damp.isEmpty()) {
-            entry.refuse("Type both humidities as numbers from 0 to 100, or leave both empty.");
+            entry.refuse(Texts.say("Type both humidities as numbers from 0 to 100, or leave both empty."));
         } else {
             keep(low.getAsDouble(), high.getAsDouble(), dry.getAsDouble(), damp.getAsDouble());
         }
@@ -115,19 +121,23 @@ final class ExtremesViewModel {
         Instant now = desk.clock().instant();
         Optional<Instant> from = from(now);
         if (from.isEmpty()) {
-            entry.refuse("That day is yet to come. Choose the day it was.");
+            entry.refuse(Texts.say("That day is yet to come. Choose the day it was."));
             return;
         }
         Instant to = to(now);
         if (Duration.between(from.get(), to).compareTo(Duration.ofMinutes(1)) < 0) {
-            entry.refuse("This span has only begun. Choose an earlier day, or write it down later.");
+            entry.refuse(Texts.say("This span has only begun. Choose an earlier day, or write it down later."));
             return;
         }
         try {
             keep(new Extremes(entry.containerProperty().get(), from.get(), to, low, high, dry, damp), to.equals(now));
         } catch (IllegalArgumentException outside) {
-            entry.refuse("No air here is like that. Temperatures lie within -40 and 85 °C, humidities within 0 and"
-                    + " 100 %, the lower one first.");
+            entry.refuse(Texts.say(
+                    "No air here is like that. Temperatures lie within {0} and {1} {2}, humidities within 0 "
+                            + "and 100 %, the lower one first.",
+                    Degrees.number(Reading.LOWEST_CELSIUS, 0),
+                    Degrees.number(Reading.HIGHEST_CELSIUS, 0),
+                    Degrees.symbol()));
         }
     }
 
@@ -152,15 +162,19 @@ final class ExtremesViewModel {
     }
 
     private void keep(Extremes extremes, boolean isUntilNow) {
-        String span = sinceLast.get() ? "since " + lastWords() : desk.days().day(extremes.from());
-        String told = "%s, %s%s: %s is kept"
-                .formatted(extremes.container(), span, isUntilNow ? " until now" : "", words(extremes));
+        String span = sinceLast.get()
+                ? Texts.say("since {0}", lastWords())
+                : desk.days().day(extremes.from());
+        String told = Texts.say(
+                "{0}, {1}{2}: {3} is kept",
+                extremes.container(), span, isUntilNow ? Texts.say(" until now") : "", words(extremes));
         entry.keep(() -> desk.write().keep(extremes), () -> told + instead(extremes) + ".", this::clear);
     }
 
     private String instead(Extremes extremes) {
         Optional<Extremes> before = desk.write().replacedBy(extremes);
-        return before.map(replaced -> " in place of " + words(replaced)).orElse("");
+        return before.map(replaced -> Texts.say(" in place of {0}", words(replaced)))
+                .orElse("");
     }
 
     /** Reads aside what was written of the container before. */
@@ -184,8 +198,10 @@ final class ExtremesViewModel {
     private String line(Extremes extremes) {
         String humidity = Double.isNaN(extremes.lowestPercent())
                 ? ""
-                : String.format(Locale.ROOT, ", %.0f to %.0f %%", extremes.lowestPercent(), extremes.highestPercent());
-        return "%s to %s: %s%s".formatted(at(extremes.from()), at(extremes.to()), words(extremes), humidity);
+                : Texts.say(
+                        ", {0} to {1} %",
+                        Numbers.fixed(extremes.lowestPercent(), 0), Numbers.fixed(extremes.highestPercent(), 0));
+        return Texts.say("{0} to {1}: {2}{3}", at(extremes.from()), at(extremes.to()), words(extremes), humidity);
     }
 
     private String at(Instant instant) {
@@ -193,7 +209,8 @@ final class ExtremesViewModel {
     }
 
     private static String words(Extremes extremes) {
-        return String.format(Locale.ROOT, "%.1f to %.1f °C", extremes.lowestCelsius(), extremes.highestCelsius());
+        return Texts.say(
+                "{0} to {1}", Degrees.number(extremes.lowestCelsius(), 1), Degrees.words(extremes.highestCelsius(), 1));
     }
 
     private void clear() {

@@ -7,6 +7,7 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -48,9 +49,9 @@ final class FileView extends VBox {
     }
 
     private void showMapping() {
-        Button take = Buttons.primary("Take in", model::takeIn);
+        Button take = Buttons.primary(Texts.say("Take in"), model::takeIn);
         take.setDefaultButton(true);
-        head(Buttons.secondary("Back", close), take);
+        head(Buttons.secondary(Texts.say("Back"), close), take);
         Banner problem = new Banner(Tone.WARN);
         problem.sentenceProperty().bind(model.entry().problemProperty());
         setVgrow(mapping, Priority.ALWAYS);
@@ -65,21 +66,21 @@ final class FileView extends VBox {
         bar.accessibleTextProperty().bind(model.progressProperty());
         Label words = Words.plain("");
         words.textProperty().bind(model.progressProperty());
-        Button stop = Buttons.secondary("Stop", model::cancel);
+        Button stop = Buttons.secondary(Texts.say("Stop"), model::cancel);
         head(stop);
-        getChildren().add(new Card(words, bar, Words.caption("All of it is taken in, or nothing.")));
+        getChildren().add(new Card(words, bar, Words.caption(Texts.say("All of it is taken in, or nothing."))));
         stop.requestFocus();
     }
 
     private void showEnded(FileViewModel.Ended ended) {
         Button last = ended.isTakenIn()
-                ? Buttons.primary("To the climate", close)
-                : Buttons.primary("Look at the columns again", model::mapAgain);
+                ? Buttons.primary(Texts.say("To the climate"), close)
+                : Buttons.primary(Texts.say("Look at the columns again"), model::mapAgain);
         last.setDefaultButton(true);
         if (ended.isTakenIn()) {
             head(last);
         } else {
-            head(Buttons.secondary("Back", close), last);
+            head(Buttons.secondary(Texts.say("Back"), close), last);
         }
         Banner banner = new Banner(ended.isTakenIn() ? Tone.OK : Tone.BAD);
         banner.sentenceProperty().set(ended.sentence());
@@ -88,7 +89,8 @@ final class FileView extends VBox {
             VBox lines = new VBox();
             lines.getStyleClass().add("lines");
             ended.listed().forEach(row -> lines.getChildren().add(line(row)));
-            Card card = Card.titled("Rows that are no reading", new Scrolled("rows that are no reading", lines));
+            Card card = Card.titled(
+                    Texts.say("Rows that are no reading"), new Scrolled(Texts.say("rows that are no reading"), lines));
             setVgrow(card, Priority.SOMETIMES);
             getChildren().add(card);
         }
@@ -96,7 +98,7 @@ final class FileView extends VBox {
     }
 
     private void head(Button... actions) {
-        PageHeader header = new PageHeader("Readings from a file", actions);
+        PageHeader header = new PageHeader(Texts.say("Readings from a file"), actions);
         header.subtitleProperty().set(model.fileName());
         getChildren().add(header);
     }
@@ -104,7 +106,7 @@ final class FileView extends VBox {
     private static Node line(Row row) {
         Label why = Words.wrapped(Words.plain(row.reason()));
         HBox.setHgrow(why, Priority.ALWAYS);
-        HBox line = new HBox(Words.styled("line " + row.line(), "strong", "row-place"), why);
+        HBox line = new HBox(Words.styled(Texts.say("line {0}", row.line()), "strong", "row-place"), why);
         line.getStyleClass().add("problem-row");
         return line;
     }

@@ -14,6 +14,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Job;
 import org.moultwright.task.Outcome;
 import org.moultwright.workflow.ColumnMeaning;
@@ -105,15 +106,15 @@ final class FileViewModel {
         Optional<Understood> now = understood.get();
         Optional<String> missing = now.flatMap(known -> known.mapping().missing());
         if (now.isEmpty()) {
-            entry.refuse("The file is still being looked at.");
+            entry.refuse(Texts.say("The file is still being looked at."));
         } else if (missing.isPresent()) {
             entry.refuse(missing.get());
         } else if (zoneNamed(zone.get()).isEmpty()) {
-            entry.refuse("Type the zone of the file's clock as in Europe/Lisbon, or UTC.");
+            entry.refuse(Texts.say("Type the zone of the file's clock as in Europe/Lisbon, or UTC."));
         } else if (probe.get().isBlank()) {
-            entry.refuse("Give the probe a code of your choice, such as P-3.");
+            entry.refuse(Texts.say("Give the probe a code of your choice, such as P-3."));
         } else if (entry.containerProperty().get().isEmpty()) {
-            entry.refuse("There is no container yet. Write down where a tray stands first.");
+            entry.refuse(Texts.say("There is no container yet. Write down where a tray stands first."));
         } else {
             run(now.get().mapping());
         }
@@ -132,7 +133,7 @@ final class FileViewModel {
     private void run(ReadingMapping mapping) {
         String code = probe.get().strip();
         String container = entry.containerProperty().get();
-        progress.set("Reading " + fileName());
+        progress.set(Texts.say("Reading {0}", fileName()));
         share.set(0.0);
         state.set(new Running());
         running = Optional.of(desk.intake()
@@ -158,7 +159,7 @@ final class FileViewModel {
                     FileWords.failed(failed.fault()),
                     failed.fault() instanceof TakeInReadings.NotUnderstood thin ? thin.listed() : List.of()));
         } else {
-            entry.refuse("Stopped. Nothing of " + fileName() + " was taken in.");
+            entry.refuse(Texts.say("Stopped. Nothing of {0} was taken in.", fileName()));
             mapAgain();
         }
     }

@@ -1,7 +1,9 @@
 package org.moultwright.ui.intake;
 
-import java.util.Locale;
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.workflow.ReadingFiles.Row;
 import org.moultwright.workflow.TakeInReadings;
@@ -13,14 +15,15 @@ final class FileWords {
     /** "P-9 in box 1: 1 000 readings, 900 of them new. 2 rows are none." */
     static String takenIn(String probe, String container, TakeInReadings.Result result) {
         String readings = result.added() == 0
-                ? "all " + counted(result.readings()) + " readings were here already"
+                ? Texts.say("all {0} readings were here already", counted(result.readings()))
                 : result.added() == result.readings()
-                        ? counted(result.readings()) + " readings taken in"
-                        : counted(result.readings()) + " readings, " + counted(result.added()) + " of them new";
+                        ? Texts.say("{0} readings taken in", counted(result.readings()))
+                        : Texts.say(
+                                "{0} readings, {1} of them new", counted(result.readings()), counted(result.added()));
         String unused = result.unused() == 0
                 ? ""
-                : " " + counted(result.unused()) + (result.unused() == 1 ? " row is none." : " rows are none.");
-        return "%s in %s: %s.%s".formatted(probe, container, readings, unused);
+                : " " + counted(result.unused()) + Texts.count(result.unused(), " row is none.", " rows are none.");
+        return Texts.say("{0} in {1}: {2}.{3}", probe, container, readings, unused);
     }
 
     static String failed(RuntimeException fault) {
@@ -33,17 +36,17 @@ final class FileWords {
                 .map(reading -> days.day(reading.takenAt()) + " "
                         + days.date(reading.takenAt()).getYear() + ", " + days.clock(reading.takenAt()) + ": "
                         + air(reading))
-                .orElse(row.reason().isEmpty() ? "passed over" : row.reason());
+                .orElse(row.reason().isEmpty() ? Texts.say("passed over") : row.reason());
     }
 
     private static String air(Reading reading) {
-        String celsius = String.format(Locale.ROOT, "%.1f °C", reading.temperatureCelsius());
+        String celsius = Degrees.words(reading.temperatureCelsius(), 1);
         return Double.isNaN(reading.humidityPercent())
                 ? celsius
-                : celsius + String.format(Locale.ROOT, ", %.0f %%", reading.humidityPercent());
+                : celsius + ", " + Numbers.fixed(reading.humidityPercent(), 0) + " %";
     }
 
     private static String counted(long count) {
-        return String.format(Locale.ROOT, "%,d", count).replace(',', ' ');
+        return Numbers.grouped(count).replace(',', ' ');
     }
 }

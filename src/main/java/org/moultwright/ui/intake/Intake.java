@@ -10,6 +10,7 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
@@ -17,9 +18,9 @@ import org.moultwright.ui.shell.Screen;
 /** Pages that open over a screen: a reading typed, a day's lowest and highest, a file of readings. */
 public final class Intake {
     private static final List<KeyHint> KEYS = List.of(
-            new KeyHint("Ctrl + R", "write in a reading"),
-            new KeyHint("Ctrl + L", "write in a day's lowest and highest"),
-            new KeyHint("Ctrl + O", "take in a file of readings"));
+            new KeyHint("Ctrl + R", Texts.say("write in a reading")),
+            new KeyHint("Ctrl + L", Texts.say("write in a day's lowest and highest")),
+            new KeyHint("Ctrl + O", Texts.say("take in a file of readings")));
     private static final KeyCombination READING = new KeyCodeCombination(KeyCode.R, KeyCombination.SHORTCUT_DOWN);
     private static final KeyCombination EXTREMES = new KeyCodeCombination(KeyCode.L, KeyCombination.SHORTCUT_DOWN);
     private static final KeyCombination FILE = new KeyCodeCombination(KeyCode.O, KeyCombination.SHORTCUT_DOWN);
@@ -34,13 +35,13 @@ public final class Intake {
 
     /** The one word a screen shows for all of it. */
     public Node menu() {
-        MenuButton menu = new MenuButton("Write in");
-        menu.setAccessibleText("Write in");
+        MenuButton menu = new MenuButton(Texts.say("Write in"));
+        menu.setAccessibleText(Texts.say("Write in"));
         menu.getItems()
                 .addAll(
-                        item("A reading", READING, this::openReading),
-                        item("A day's lowest and highest", EXTREMES, this::openExtremes),
-                        item("A file of readings", FILE, this::openFile));
+                        item(Texts.say("A reading"), READING, this::openReading),
+                        item(Texts.say("A day's lowest and highest"), EXTREMES, this::openExtremes),
+                        item(Texts.say("A file of readings"), FILE, this::openFile));
         return menu;
     }
 

@@ -17,6 +17,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Words;
@@ -43,22 +44,23 @@ final class MappingPane extends VBox {
     MappingPane(FileViewModel model, DayWords days) {
         this.model = model;
         this.days = days;
-        probe = EntryForm.field("code of the probe", "P-3", model.probeProperty());
-        order = choice("order of the date", List.of(DateOrder.values()), DateOrder::words, model::order);
+        probe = EntryForm.field(Texts.say("code of the probe"), "P-3", model.probeProperty());
+        order = choice(Texts.say("order of the date"), List.of(DateOrder.values()), DateOrder::words, model::order);
         skipped = choice(
-                "rows before the first reading",
+                Texts.say("rows before the first reading"),
                 IntStream.rangeClosed(0, MOST_SKIPPED).boxed().toList(),
                 String::valueOf,
                 model::skip);
-        delimiter = choice("what stands between cells", TextKind.DELIMITERS, TextKind::words, chosen -> readAs());
-        charset = choice("encoding of the text", TextKind.CHARSETS, TextKind::words, chosen -> readAs());
+        delimiter = choice(
+                Texts.say("what stands between cells"), TextKind.DELIMITERS, TextKind::words, chosen -> readAs());
+        charset = choice(Texts.say("encoding of the text"), TextKind.CHARSETS, TextKind::words, chosen -> readAs());
         rows.getStyleClass().add("preview");
         getStyleClass().add("lines");
         ScrollPane scrolled = new ScrollPane(rows);
         scrolled.getStyleClass().add("scrolled");
         scrolled.setFocusTraversable(false);
         VBox.setVgrow(scrolled, Priority.ALWAYS);
-        Card preview = Card.titled("The first rows, as they would be taken in", scrolled);
+        Card preview = Card.titled(Texts.say("The first rows, as they would be taken in"), scrolled);
         VBox.setVgrow(preview, Priority.ALWAYS);
         getChildren().addAll(new Card(fields()), preview);
         model.understoodProperty().addListener((observed, before, now) -> now.ifPresent(this::show));
@@ -71,22 +73,23 @@ final class MappingPane extends VBox {
 
     private Node fields() {
         ChoiceBox<String> where = new ChoiceBox<>(model.entry().containers());
-        where.setAccessibleText("where the probe stood");
+        where.setAccessibleText(Texts.say("where the probe stood"));
         where.valueProperty().bindBidirectional(model.entry().containerProperty());
-        TextField zone = EntryForm.field("zone of the file's clock", "Europe/Lisbon", model.zoneProperty());
+        TextField zone = EntryForm.field(Texts.say("zone of the file's clock"), "Europe/Lisbon", model.zoneProperty());
         zone.getStyleClass().remove("short-field");
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
-        grid.addRow(0, Words.plain("Probe"), line(probe, Words.muted("stood in"), where));
-        grid.addRow(1, Words.plain("Its clock"), line(zone, Words.muted("writes dates as"), order));
+        grid.addRow(0, Words.plain(Texts.say("Probe")), line(probe, Words.muted(Texts.say("stood in")), where));
+        grid.addRow(
+                1, Words.plain(Texts.say("Its clock")), line(zone, Words.muted(Texts.say("writes dates as")), order));
         grid.addRow(
                 2,
-                Words.plain("The text"),
+                Words.plain(Texts.say("The text")),
                 line(
                         charset,
-                        Words.muted("cells between"),
+                        Words.muted(Texts.say("cells between")),
                         delimiter,
-                        Words.muted("rows before the readings"),
+                        Words.muted(Texts.say("rows before the readings")),
                         skipped));
         return grid;
     }
@@ -126,12 +129,12 @@ final class MappingPane extends VBox {
     private void layMeanings(int columns) {
         rows.getChildren().clear();
         meanings.clear();
-        rows.add(Words.caption("line"), 0, 0);
-        rows.add(Words.caption("is understood as"), 1, 0);
+        rows.add(Words.caption(Texts.say("line")), 0, 0);
+        rows.add(Words.caption(Texts.say("is understood as")), 1, 0);
         for (int column = 0; column < columns; column++) {
             int at = column;
             ChoiceBox<ColumnMeaning> meaning = choice(
-                    "meaning of column " + (column + 1),
+                    Texts.say("meaning of column {0}", column + 1),
                     Arrays.asList(ColumnMeaning.values()),
                     ColumnMeaning::words,
                     chosen -> model.mean(at, chosen));

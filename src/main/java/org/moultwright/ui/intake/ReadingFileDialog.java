@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
+import org.moultwright.language.Texts;
 
 /** The machine's own dialogue for a file of readings; it opens in the folder used last. */
 public final class ReadingFileDialog implements Supplier<Optional<Path>> {
@@ -22,11 +23,12 @@ public final class ReadingFileDialog implements Supplier<Optional<Path>> {
     @Override
     public Optional<Path> get() {
         FileChooser dialog = new FileChooser();
-        dialog.setTitle("Take in a file of readings");
+        dialog.setTitle(Texts.say("Take in a file of readings"));
         dialog.getExtensionFilters()
                 .setAll(
-                        new FileChooser.ExtensionFilter("Readings in columns", "*.csv", "*.txt", "*.tsv", "*.log"),
-                        new FileChooser.ExtensionFilter("Any file", "*"));
+                        new FileChooser.ExtensionFilter(
+                                Texts.say("Readings in columns"), "*.csv", "*.txt", "*.tsv", "*.log"),
+                        new FileChooser.ExtensionFilter(Texts.say("Any file"), "*"));
         if (Files.isDirectory(folder)) {
             dialog.setInitialDirectory(folder.toFile());
         }

@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.BooleanProperty;
@@ -16,6 +15,8 @@ import javafx.beans.property.StringProperty;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Typed;
 
 /** A reading taken off any thermometer and typed. */
@@ -67,27 +68,29 @@ final class ReadingViewModel {
     }
 
     void keep() {
-        OptionalDouble temperature = Typed.number(celsius.get());
+        OptionalDouble temperature = Typed.temperature(celsius.get());
         OptionalDouble percent = Typed.number(humidity.get());
         Optional<Instant> at = instant();
         if (entry.containerProperty().get().isEmpty()) {
-            entry.refuse("There is no container yet. Write down where a tray stands first.");
+            entry.refuse(Texts.say("There is no container yet. Write down where a tray stands first."));
         } else if (temperature.isEmpty()) {
-            entry.refuse("Type the temperature as a number in °C, such as 26.4.");
+            entry.refuse(Texts.say(
+                    "Type the temperature as a number in {0}, such as {1}.",
+                    Degrees.symbol(), Degrees.number(26.4, 1)));
         } else if (isOutside(temperature.getAsDouble(), Reading.LOWEST_CELSIUS, Reading.HIGHEST_CELSIUS)) {
-            entry.refuse("No air here is that cold or warm. Look at the figure again.");
+            entry.refuse(Texts.say("No air here is that cold or warm. Look at the figure again."));
         } else if (!humidity.get().isBlank() && (percent.isEmpty() || isOutside(percent.getAsDouble(), 0, 100))) {
-            entry.refuse("Type the humidity as a number from 0 to 100, or leave it empty.");
+            entry.refuse(Texts.say("Type the humidity as a number from 0 to 100, or leave it empty."));
         } else if (at.isEmpty()) {
-            entry.refuse("Type the time as 20:41, or leave it empty for now. An hour the clocks leap over never was.");
+            entry.refuse(Texts.say(
+                    "Type the time as 20:41, or leave it empty for now. An hour the clocks leap over never was."));
         } else if (at.get().isAfter(desk.clock().instant())) {
-            entry.refuse("That time is yet to come. Choose the day it was read.");
+            entry.refuse(Texts.say("That time is yet to come. Choose the day it was read."));
         } else if (isToBeAsked(temperature.getAsDouble())) {
             askedAbout = temperature;
-            entry.refuse(String.format(
-                    Locale.ROOT,
-                    "Is it really %.1f °C in there? Keep it once more if so, or mark it as doubtful.",
-                    temperature.getAsDouble()));
+            entry.refuse(Texts.say(
+                    "Is it really {0} in there? Keep it once more if so, or mark it as doubtful.",
+                    Degrees.words(temperature.getAsDouble(), 1)));
         } else {
             keep(new Reading(
                     at.get(),
@@ -99,14 +102,13 @@ final class ReadingViewModel {
 
     private void keep(Reading reading) {
         String container = entry.containerProperty().get();
-        String words = String.format(
-                Locale.ROOT,
-                "%s, %s at %s: %.1f °C is kept%s.",
+        String words = Texts.say(
+                "{0}, {1} at {2}: {3} is kept{4}.",
                 container,
                 desk.days().day(reading.takenAt()),
                 desk.days().clock(reading.takenAt()),
-                reading.temperatureCelsius(),
-                reading.quality() == Quality.GOOD ? "" : " as doubtful; it counts for nothing");
+                Degrees.words(reading.temperatureCelsius(), 1),
+                reading.quality() == Quality.GOOD ? "" : Texts.say(" as doubtful; it counts for nothing"));
         entry.keep(() -> desk.write().keep(container, reading), () -> words, this::clear);
     }
 

@@ -3,6 +3,7 @@ package org.moultwright.ui.intake;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.moultwright.language.Texts;
 
 /** Encodings and delimiters in the keeper's words. */
 final class TextKind {
@@ -18,11 +19,11 @@ final class TextKind {
 
     static String words(char delimiter) {
         return switch (delimiter) {
-            case ';' -> "semicolons";
-            case ',' -> "commas";
-            case '\t' -> "tabs";
-            case ' ' -> "blanks";
-            default -> "bars";
+            case ';' -> Texts.say("semicolons");
+            case ',' -> Texts.say("commas");
+            case '\t' -> Texts.say("tabs");
+            case ' ' -> Texts.say("blanks");
+            default -> Texts.say("bars");
         };
     }
 }

@@ -2,6 +2,7 @@ package org.moultwright.ui.label;
 
 import java.nio.file.Path;
 import org.moultwright.domain.label.LabelSheet;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.ui.label.SheetPrinter.Printing;
 import org.moultwright.workflow.CalibrationPage;
@@ -32,7 +33,7 @@ public final class LabelOutput {
             return;
         }
         desk.sheetPrinter()
-                .choose("Pot labels " + LabelWords.codes(job))
+                .choose(Texts.say("Pot labels {0}", LabelWords.codes(job)))
                 .ifPresent(printing -> print(job, printing, 0));
     }
 
@@ -50,7 +51,7 @@ public final class LabelOutput {
                                     if (outcome instanceof Outcome.Done<Path> done) {
                                         news.done(LabelWords.calibrationSaved(done.value()));
                                     } else if (outcome instanceof Outcome.Failed<Path> failed) {
-                                        news.failed(failed.fault(), "Not saved");
+                                        news.failed(failed.fault(), Texts.say("Not saved"));
                                     }
                                 }));
     }
@@ -62,7 +63,7 @@ public final class LabelOutput {
             return;
         }
         desk.sheetPrinter()
-                .choose("Calibration page")
+                .choose(Texts.say("Calibration page"))
                 .ifPresent(printing -> desk.runner()
                         .<PagePicture>run(
                                 progress -> desk.printer().picture(page, widthPixels(page.sheet())), outcome -> {
@@ -71,7 +72,7 @@ public final class LabelOutput {
                                                     drawn.value(), page.sheet().paper());
                                     boolean isOut = printing.end() && isTaken;
                                     if (outcome instanceof Outcome.Failed<PagePicture> failed) {
-                                        news.failed(failed.fault(), "Not printed");
+                                        news.failed(failed.fault(), Texts.say("Not printed"));
                                     } else if (isOut) {
                                         news.done(LabelWords.CALIBRATION_PRINTED);
                                     } else {
@@ -96,7 +97,7 @@ public final class LabelOutput {
                             if (outcome instanceof Outcome.Done<Path> done) {
                                 news.done(LabelWords.labelsSaved(done.value()));
                             } else if (outcome instanceof Outcome.Failed<Path> failed) {
-                                news.failed(failed.fault(), "Not saved");
+                                news.failed(failed.fault(), Texts.say("Not saved"));
                             }
                         });
     }
@@ -114,7 +115,7 @@ public final class LabelOutput {
             } else {
                 printing.end();
                 if (outcome instanceof Outcome.Failed<PagePicture> failed) {
-                    news.failed(failed.fault(), "Not printed");
+                    news.failed(failed.fault(), Texts.say("Not printed"));
                 }
             }
         });

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.moultwright.domain.label.PageSize;
 import org.moultwright.domain.label.Paper;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PotLabel;
@@ -13,12 +14,13 @@ import org.moultwright.workflow.PotLabel;
 /** The sentences about labels. */
 public final class LabelWords {
     public static final String NO_PRINTER =
-            "No printer is set up on this machine. Set one up, or save the labels as PDF and print them elsewhere.";
+            Texts.say("No printer is set up on this machine. Set one up, or save the labels as PDF and print "
+                    + "them elsewhere.");
 
     private static final String CALIBRATION_HOW =
-            "Print it on plain paper at full size and hold it against a sheet of labels.";
+            Texts.say("Print it on plain paper at full size and hold it against a sheet of labels.");
     public static final String CALIBRATION_PRINTED =
-            "Calibration page sent to the printer. Hold it against a sheet of labels.";
+            Texts.say("Calibration page sent to the printer. Hold it against a sheet of labels.");
 
     private LabelWords() {}
 
@@ -35,22 +37,24 @@ public final class LabelWords {
 
     /** "2 sheets sent to the printer. Check that they came out at full size." */
     public static String printed(LabelJob job) {
-        return (job.sheets() == 1 ? "1 sheet" : job.sheets() + " sheets")
-                + " sent to the printer. Check that a label came out at its full size.";
+        return Texts.say(
+                "{0} sent to the printer. Check that a label came out at its full size.",
+                Texts.count(job.sheets(), "1 sheet", "{0} sheets", job.sheets()));
     }
 
     public static String notPrinted(int sheet, PageSize page) {
         boolean isPaper =
                 Stream.of(Paper.values()).anyMatch(paper -> paper.page().equals(page));
-        return "Sheet %d was not printed: the printer did not take it. See to the printer, then print again."
-                        .formatted(sheet)
-                + (isPaper
+        return Texts.say(
+                "Sheet {0} was not printed: the printer did not take it. See to the printer, then print again.{1}",
+                sheet,
+                isPaper
                         ? ""
-                        : " It must know a paper of %s: set that up in the system first.".formatted(page.title()));
+                        : Texts.say(" It must know a paper of {0}: set that up in the system first.", page.title()));
     }
 
     public static String calibrationSaved(Path pdf) {
-        return "Calibration page saved: " + pdf.getFileName() + ". " + CALIBRATION_HOW;
+        return Texts.say("Calibration page saved: {0}. {1}", pdf.getFileName(), CALIBRATION_HOW);
     }
 
     /** "26A-001-D to 26A-033-N". */
@@ -59,13 +63,13 @@ public final class LabelWords {
         String first = labels.get(0).code();
         return labels.size() == 1
                 ? first
-                : first + " to " + labels.get(labels.size() - 1).code();
+                : Texts.say("{0} to {1}", first, labels.get(labels.size() - 1).code());
     }
 
     /** "Sheet 1 of 2". */
     public static String sheetTitle(Optional<LabelJob> job, int page) {
-        return job.map(made -> "Sheet %d of %d".formatted(page + 1, made.sheets()))
-                .orElse("No labels yet");
+        return job.map(made -> Texts.say("Sheet {0} of {1}", page + 1, made.sheets()))
+                .orElse(Texts.say("No labels yet"));
     }
 
     /** "labels-26A-001-D-to-26A-033-N.pdf". */
@@ -74,7 +78,7 @@ public final class LabelWords {
     }
 
     public static String labelsSaved(Path pdf) {
-        return "Labels saved: " + pdf.getFileName() + ". Print at full size, without fitting to the page.";
+        return Texts.say("Labels saved: {0}. Print at full size, without fitting to the page.", pdf.getFileName());
     }
 
     public static String fault(RuntimeException fault, String what) {

@@ -7,6 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -39,7 +40,7 @@ public final class LabelsView extends VBox {
                         .bind(model.preview().jobProperty().map(job -> job.isEmpty())));
         HBox actions = new HBox(save, print);
         actions.getStyleClass().add("pot-actions");
-        Card card = Card.titled("Where they go", codes, fields, actions);
+        Card card = Card.titled(Texts.say("Where they go"), codes, fields, actions);
         HBox.setHgrow(card, Priority.ALWAYS);
         HBox columns = new HBox(card, new SheetCard(model.form(), model.preview()));
         columns.getStyleClass().add("bench-columns");

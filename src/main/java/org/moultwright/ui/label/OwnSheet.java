@@ -13,10 +13,12 @@ import org.moultwright.domain.label.LabelShape;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.domain.label.Paper;
+import org.moultwright.language.Texts;
 
 /** A sheet of labels by dimensions the keeper fills in, beginning with those of the sheet chosen last. */
 public final class OwnSheet {
-    private static final String UNREADABLE = "Every dimension is a number above 0, margins 0 or more, all in mm.";
+    private static final String UNREADABLE =
+            Texts.say("Every dimension is a number above 0, margins 0 or more, all in mm.");
 
     private final BooleanProperty used = new SimpleBooleanProperty(false);
     private final BooleanProperty round = new SimpleBooleanProperty(false);
@@ -95,9 +97,10 @@ public final class OwnSheet {
                     SheetDimension.sheet(texts, round.get() ? LabelShape.ROUND : LabelShape.RECTANGLE);
             sheet.ifPresent(sound -> lastSound = sound);
             problem.set(sheet.isPresent() ? "" : UNREADABLE);
+        } catch (LabelSheet.Misfit misfit) {
+            problem.set(misfit.sentence());
         } catch (IllegalArgumentException broken) {
-            String reason = String.valueOf(broken.getMessage());
-            problem.set(reason.startsWith("Labels") ? reason : SheetDimension.RANGES);
+            problem.set(SheetDimension.RANGES);
         }
     }
 }

@@ -8,6 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.label.Paper;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.FormFields;
@@ -23,7 +24,7 @@ final class OwnSheetPane extends VBox {
 
     OwnSheetPane(OwnSheet own) {
         this.own = own;
-        ToggleChip use = new ToggleChip("Own dimensions");
+        ToggleChip use = new ToggleChip(Texts.say("Own dimensions"));
         use.getStyleClass().add("small-chip");
         use.selectedProperty().bindBidirectional(own.usedProperty());
         HBox head = new HBox(use, papers());
@@ -47,7 +48,7 @@ final class OwnSheetPane extends VBox {
             button.getStyleClass().add("small-button");
             papers.getChildren().add(button);
         }
-        ToggleChip round = new ToggleChip("Round labels");
+        ToggleChip round = new ToggleChip(Texts.say("Round labels"));
         round.getStyleClass().add("small-chip");
         round.selectedProperty().bindBidirectional(own.roundProperty());
         papers.getChildren().add(round);

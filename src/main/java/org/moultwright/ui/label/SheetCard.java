@@ -7,6 +7,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Words;
 
@@ -26,12 +27,16 @@ public final class SheetCard extends VBox {
                         preview.pageProperty()));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox heading = new HBox(title, gap, turn("Back", "sheet before", -1), turn("Next", "next sheet", 1));
+        HBox heading = new HBox(
+                title,
+                gap,
+                turn(Texts.say("Back"), Texts.say("sheet before"), -1),
+                turn(Texts.say("Next"), Texts.say("next sheet"), 1));
         heading.getStyleClass().add("key-hint");
         SheetPreview sheet = new SheetPreview(form, preview);
         setVgrow(sheet, Priority.ALWAYS);
         getStyleClass().addAll("card", "bench-sheet");
-        getChildren().addAll(heading, sheet, Words.caption("Click the first label that is still free."));
+        getChildren().addAll(heading, sheet, Words.caption(Texts.say("Click the first label that is still free.")));
     }
 
     private Button turn(String word, String name, int by) {

@@ -8,21 +8,23 @@ import javafx.beans.property.StringProperty;
 import org.moultwright.domain.label.LabelShape;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.domain.label.PageSize;
+import org.moultwright.language.Texts;
 
 /** The dimensions that make a sheet of labels, each with its word; all but columns and rows in mm. */
 public enum SheetDimension {
-    PAGE_WIDTH("page width"),
-    PAGE_HEIGHT("page height"),
-    COLUMNS("columns"),
-    ROWS("rows"),
-    WIDTH("label width"),
-    HEIGHT("label height"),
-    LEFT("left margin"),
-    TOP("top margin"),
-    PITCH_X("column to column"),
-    PITCH_Y("row to row");
+    PAGE_WIDTH(Texts.say("page width")),
+    PAGE_HEIGHT(Texts.say("page height")),
+    COLUMNS(Texts.say("columns")),
+    ROWS(Texts.say("rows")),
+    WIDTH(Texts.say("label width")),
+    HEIGHT(Texts.say("label height")),
+    LEFT(Texts.say("left margin")),
+    TOP(Texts.say("top margin")),
+    PITCH_X(Texts.say("column to column")),
+    PITCH_Y(Texts.say("row to row"));
 
-    static final String RANGES = "A page is 10 to 1000 mm wide and high; there is at least one column and one row.";
+    static final String RANGES =
+            Texts.say("A page is 10 to 1000 mm wide and high; there is at least one column and one row.");
 
     private final String word;
 

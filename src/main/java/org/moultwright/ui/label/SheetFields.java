@@ -13,6 +13,7 @@ import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.domain.label.LabelSheets;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.FormFields;
@@ -35,9 +36,9 @@ public final class SheetFields extends VBox {
         this.form = form;
         this.preview = preview;
         HBox calibration = new HBox(
-                Words.muted("calibration page"),
-                small("As PDF", "save the calibration page as PDF", saveCalibration),
-                small("On paper", "print the calibration page", printCalibration));
+                Words.muted(Texts.say("calibration page")),
+                small(Texts.say("As PDF"), Texts.say("save the calibration page as PDF"), saveCalibration),
+                small(Texts.say("On paper"), Texts.say("print the calibration page"), printCalibration));
         calibration.getStyleClass().add("line");
         getStyleClass().add("sheet-fields");
         getChildren().addAll(sheetRow(), new OwnSheetPane(form.own()), calibration);
@@ -52,9 +53,9 @@ public final class SheetFields extends VBox {
         sheet.setConverter(new SheetTitle());
         sheet.getItems().setAll(LabelSheets.everything());
         sheet.valueProperty().bindBidirectional(form.sheetProperty());
-        sheet.setAccessibleText("sheet");
+        sheet.setAccessibleText(Texts.say("sheet"));
         sheet.setMaxWidth(Double.MAX_VALUE);
-        NumberField first = FormFields.quiet(new NumberField("first free label"), "number-field");
+        NumberField first = FormFields.quiet(new NumberField(Texts.say("first free label")), "number-field");
         first.valueProperty().bindBidirectional(form.firstCellProperty());
         first.problemProperty().bind(form.firstCellProblemProperty());
         Label needed = Words.plain("");
@@ -65,15 +66,16 @@ public final class SheetFields extends VBox {
         needed.getStyleClass().add("form-figure");
         needed.getStyleClass().add("number-field");
         return FormFields.row(
-                grows(FormFields.field("sheet", sheet)),
-                FormFields.field("first free label", first),
-                FormFields.field("sheets needed", needed),
-                shift("shift right, mm", form.shiftRightProperty(), form.shiftProblemProperty()),
-                shift("shift down, mm", form.shiftDownProperty(), form.shiftProblemProperty()));
+                grows(FormFields.field(Texts.say("sheet"), sheet)),
+                FormFields.field(Texts.say("first free label"), first),
+                FormFields.field(Texts.say("sheets needed"), needed),
+                shift(Texts.say("shift right, mm"), form.shiftRightProperty(), form.shiftProblemProperty()),
+                shift(Texts.say("shift down, mm"), form.shiftDownProperty(), form.shiftProblemProperty()));
     }
 
     private VBox shift(String caption, StringProperty text, ObservableValue<String> problem) {
-        EntryField millimetres = FormFields.quiet(new EntryField("print " + caption, MILLIMETRES), "number-field");
+        EntryField millimetres =
+                FormFields.quiet(new EntryField(Texts.say("print {0}", caption), MILLIMETRES), "number-field");
         millimetres.textProperty().bindBidirectional(text);
         millimetres.problemProperty().bind(problem);
         return FormFields.field(caption, millimetres);

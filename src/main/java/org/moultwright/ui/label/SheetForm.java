@@ -14,6 +14,8 @@ import javafx.beans.property.StringProperty;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.domain.label.PrintShift;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.CalibrationPage;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PotLabel;
@@ -112,8 +114,9 @@ public final class SheetForm {
         firstCellProblem.set(
                 firstCell().isPresent()
                         ? ""
-                        : "1 to %d on this sheet.".formatted(laidSheet().cells()));
-        shiftProblem.set(shift().isPresent() ? "" : "At most %.0f mm.".formatted(PrintShift.MOST_MILLIMETRES));
+                        : Texts.say("1 to {0} on this sheet.", laidSheet().cells()));
+        shiftProblem.set(
+                shift().isPresent() ? "" : Texts.say("At most {0} mm.", Numbers.fixed(PrintShift.MOST_MILLIMETRES, 0)));
     }
 
     private static Optional<Double> millimetres(String typed) {

@@ -12,6 +12,7 @@ import javafx.scene.layout.Region;
 import org.moultwright.domain.label.Box;
 import org.moultwright.domain.label.LabelShape;
 import org.moultwright.domain.label.LabelSheet;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.PagePicture;
 
 /**
@@ -75,11 +76,11 @@ final class SheetPreview extends Region {
         List<Node> layers = new ArrayList<>(List.of(paper, print));
         layers.addAll(cells);
         getChildren().setAll(layers);
-        setAccessibleText("sheet preview, first free label " + (used + 1));
+        setAccessibleText(Texts.say("sheet preview, first free label {0}", used + 1));
     }
 
     private Label cell(int number, boolean isUsed) {
-        Label cell = new Label(isUsed ? "used" : "");
+        Label cell = new Label(isUsed ? Texts.say("used") : "");
         cell.setAlignment(Pos.CENTER);
         cell.getStyleClass().setAll("label-cell");
         if (sheet().shape() == LabelShape.ROUND) {

@@ -6,6 +6,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.Words;
@@ -24,7 +25,7 @@ final class LabelCard extends VBox {
         getStyleClass().add("card");
         getChildren()
                 .addAll(
-                        Words.cardTitle("Codes and labels"),
+                        Words.cardTitle(Texts.say("Codes and labels")),
                         codeRow(),
                         new SheetFields(
                                 model.form().sheet(),
@@ -35,7 +36,7 @@ final class LabelCard extends VBox {
 
     private Node codeRow() {
         LabelForm form = model.form();
-        EntryField prefix = FormFields.quiet(new EntryField("codes begin with", PREFIX), "short-field");
+        EntryField prefix = FormFields.quiet(new EntryField(Texts.say("codes begin with"), PREFIX), "short-field");
         prefix.textProperty().bindBidirectional(form.prefixProperty());
         prefix.problemProperty().bind(form.prefixProblemProperty());
         Label codes = Words.plain("");
@@ -44,13 +45,14 @@ final class LabelCard extends VBox {
                         .jobProperty()
                         .map(job -> job.map(LabelWords::codes).orElse("–")));
         codes.getStyleClass().add("form-figure");
-        EntryField potSize = FormFields.quiet(new EntryField("pot size, on the label", POT_SIZE), "short-field");
+        EntryField potSize =
+                FormFields.quiet(new EntryField(Texts.say("pot size, on the label"), POT_SIZE), "short-field");
         potSize.textProperty().bindBidirectional(form.potSizeProperty());
-        potSize.input().setPromptText("30 ml");
+        potSize.input().setPromptText(Texts.say("30 ml"));
         return FormFields.row(
-                FormFields.field("pot size of all", potSize),
-                FormFields.field("codes begin with", prefix),
-                grows(FormFields.field("codes, each with its check character", codes)));
+                FormFields.field(Texts.say("pot size of all"), potSize),
+                FormFields.field(Texts.say("codes begin with"), prefix),
+                grows(FormFields.field(Texts.say("codes, each with its check character"), codes)));
     }
 
     private static Node grows(Node node) {

@@ -4,6 +4,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.NumberField;
 import org.moultwright.ui.control.Tone;
@@ -19,7 +20,7 @@ final class OutcomeCard extends VBox {
         this.model = model;
         rows.getStyleClass().add("outcome-rows");
         getStyleClass().add("card");
-        getChildren().addAll(Words.cardTitle("When they are in"), rows, balance);
+        getChildren().addAll(Words.cardTitle(Texts.say("When they are in")), rows, balance);
         model.benchProperty().addListener((observed, before, now) -> showRows());
         model.sumsProperty().addListener((observed, before, now) -> showBalance(now));
         showRows();
@@ -36,18 +37,18 @@ final class OutcomeCard extends VBox {
 
     private static HBox row(Taking taking) {
         String tray = taking.tray().tray();
-        NumberField potted = new NumberField("really potted from " + tray);
+        NumberField potted = new NumberField(Texts.say("really potted from {0}", tray));
         potted.valueProperty().bindBidirectional(taking.pottedProperty());
-        NumberField lost = new NumberField("died or lost from " + tray);
+        NumberField lost = new NumberField(Texts.say("died or lost from {0}", tray));
         lost.valueProperty().bindBidirectional(taking.lostProperty());
         ObservableValue<Integer> taken = taking.takenProperty().map(number -> number.orElse(0));
         Label sum = Words.muted("");
-        sum.textProperty().bind(taken.map(number -> "of " + number + " taken"));
+        sum.textProperty().bind(taken.map(number -> Texts.say("of {0} taken", number)));
         HBox row = new HBox(
                 Words.styled(tray, "tray-code"),
-                Words.plain("really potted"),
+                Words.plain(Texts.say("really potted")),
                 potted,
-                Words.plain("died or lost while potting"),
+                Words.plain(Texts.say("died or lost while potting")),
                 lost,
                 sum);
         row.getStyleClass().add("outcome-row");

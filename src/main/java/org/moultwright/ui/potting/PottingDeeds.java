@@ -2,6 +2,7 @@ package org.moultwright.ui.potting;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.ui.label.LabelNews;
 import org.moultwright.workflow.Deed;
@@ -41,7 +42,7 @@ final class PottingDeeds {
                 desk.readAgain().run();
                 news.done(PottingWords.kept(done.value().words()));
             } else if (outcome instanceof Outcome.Failed<Deed.Summary> failed) {
-                news.failed(failed.fault(), "Not saved");
+                news.failed(failed.fault(), Texts.say("Not saved"));
             }
         });
     }
@@ -49,7 +50,7 @@ final class PottingDeeds {
     private void takeBack() {
         desk.runner().<Optional<Deed.Summary>>run(progress -> desk.undo().undo(), outcome -> {
             if (outcome instanceof Outcome.Failed<Optional<Deed.Summary>> failed) {
-                news.failed(failed.fault(), "Not undone");
+                news.failed(failed.fault(), Texts.say("Not undone"));
                 return;
             }
             clearBench.run();

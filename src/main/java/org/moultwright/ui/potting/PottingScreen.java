@@ -3,13 +3,14 @@ package org.moultwright.ui.potting;
 import java.util.List;
 import javafx.scene.Node;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignP;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ScreenName;
 
 /** The potting bench, as a screen of the frame. */
 public final class PottingScreen implements Screen {
-    public static final ScreenName NAME = new ScreenName("potting", "Potting", MaterialDesignP.POT_OUTLINE);
+    public static final ScreenName NAME = new ScreenName("potting", Texts.say("Potting"), MaterialDesignP.POT_OUTLINE);
 
     private final PottingView view;
 
@@ -35,11 +36,11 @@ public final class PottingScreen implements Screen {
     @Override
     public List<KeyHint> keys() {
         return List.of(
-                new KeyHint("Tab", "next field"),
-                new KeyHint("Ctrl + S", "save labels as PDF"),
-                new KeyHint("Ctrl + P", "print labels"),
-                new KeyHint("Page Down", "next sheet"),
-                new KeyHint("Page Up", "sheet before"),
-                new KeyHint("Ctrl + Enter", "done, the animals are in their pots"));
+                new KeyHint("Tab", Texts.say("next field")),
+                new KeyHint("Ctrl + S", Texts.say("save labels as PDF")),
+                new KeyHint("Ctrl + P", Texts.say("print labels")),
+                new KeyHint("Page Down", Texts.say("next sheet")),
+                new KeyHint("Page Up", Texts.say("sheet before")),
+                new KeyHint("Ctrl + Enter", Texts.say("done, the animals are in their pots")));
     }
 }

@@ -13,6 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignP;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -34,7 +35,7 @@ final class PottingView extends VBox {
     PottingView(PottingViewModel model) {
         this.model = model;
         this.takings = new TakingCard(model);
-        PageHeader header = new PageHeader("Potting");
+        PageHeader header = new PageHeader(Texts.say("Potting"));
         header.subtitleProperty().bind(model.subtitleProperty());
         HBox bench = new HBox(left(), new SheetCard(model.form().sheet(), model.preview()));
         bench.getStyleClass().add("bench-columns");
@@ -59,8 +60,8 @@ final class PottingView extends VBox {
 
     private VBox left() {
         LabelCard labels = new LabelCard(model);
-        Button save = Buttons.secondary("Save labels as PDF", model::saveLabels);
-        Button print = Buttons.secondary("Print", model::printLabels);
+        Button save = Buttons.secondary(Texts.say("Save labels as PDF"), model::saveLabels);
+        Button print = Buttons.secondary(Texts.say("Print"), model::printLabels);
         List.of(save, print)
                 .forEach(button -> button.disableProperty()
                         .bind(model.preview().jobProperty().map(job -> job.isEmpty())));

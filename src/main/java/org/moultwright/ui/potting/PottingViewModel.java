@@ -15,6 +15,7 @@ import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.code.PotPrefix;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.label.LabelNews;
@@ -48,7 +49,7 @@ final class PottingViewModel {
         form.whenChanged(this::edited);
         preview.faultProperty()
                 .addListener((observed, before, now) ->
-                        news.failed(now.map(fault -> LabelWords.fault(fault, "The labels cannot be drawn"))
+                        news.failed(now.map(fault -> LabelWords.fault(fault, Texts.say("The labels cannot be drawn")))
                                 .orElse("")));
         desk.room().addListener((observed, before, now) -> read(now));
         desk.vocabulary().addListener((observed, before, now) -> read(room()));

@@ -10,6 +10,7 @@ import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.TrayForecast;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.text.Vocabulary;
@@ -18,51 +19,51 @@ import org.moultwright.workflow.TrayView;
 
 /** The sentences of the potting bench. */
 final class PottingWords {
-    static final String PREFIX_RULE = "Like 26A, without I, L, O, U.";
-    static final String UNDONE = "Taken back: the animals are in their trays again.";
+    static final String PREFIX_RULE = Texts.say("Like 26A, without I, L, O, U.");
+    static final String UNDONE = Texts.say("Taken back: the animals are in their trays again.");
 
     private PottingWords() {}
 
     /** Separating within a week of the first slings is common practice, no source. */
     static String subtitle(DayWords days, Instant now, Vocabulary names, Stage stage) {
-        return days.longDay(now) + " · separate within about a week of the first " + names.plural(stage);
+        return Texts.say("{0} · separate within about a week of the first {1}", days.longDay(now), names.plural(stage));
     }
 
     /** "22 slings ready", or "none yet". */
     static String ready(Taking taking, Vocabulary names, Stage stage) {
         if (taking.ready() == 0) {
-            return "none yet";
+            return Texts.say("none yet");
         }
-        return taking.ready() == 1
-                ? "1 " + one(names, stage) + " ready"
-                : taking.ready() + " " + names.plural(stage) + " ready";
+        return Texts.count(
+                taking.ready(), "1 {2} ready", "{0} {1} ready", taking.ready(), names.plural(stage), one(names, stage));
     }
 
     /** "34 stay, 22 of them dark nymphs", "first about 9 May", or a caution where more are taken than were seen. */
     static String stay(Taking taking, Stage stage, Vocabulary names, DayWords days) {
         if (taking.taken() > taking.ready()) {
-            return "%d more than the last look found".formatted(taking.taken() - taking.ready());
+            return Texts.say("{0} more than the last look found", taking.taken() - taking.ready());
         }
         if (taking.ready() == 0) {
             return firstInto(taking.tray(), stage)
-                    .map(first -> "first about " + days.day(first.p50()))
+                    .map(first -> Texts.say("first about {0}", days.day(first.p50())))
                     .orElse("");
         }
         int stay = taking.tray().alive() - taking.taken();
         int dark = taking.tray().composition().getOrDefault(Stage.DARKENED, 0);
         return dark == 0 || dark > stay
-                ? stay + " stay"
-                : "%d stay, %d of them %s".formatted(stay, dark, names.plural(Stage.DARKENED));
+                ? Texts.say("{0} stay", stay)
+                : Texts.say("{0} stay, {1} of them {2}", stay, dark, names.plural(Stage.DARKENED));
     }
 
     static String tooMany(TrayView tray) {
-        return "%s holds %d.".formatted(tray.tray(), tray.alive());
+        return Texts.say("{0} holds {1}.", tray.tray(), tray.alive());
     }
 
     /** "33 taken = 32 potted + 1 dead or lost + 0 unexplained". */
     static String balance(int taken, int potted, int lost) {
-        return "%d taken = %d potted + %d dead or lost + %d unexplained"
-                .formatted(taken, potted, lost, taken - potted - lost);
+        return Texts.say(
+                "{0} taken = {1} potted + {2} dead or lost + {3} unexplained",
+                taken, potted, lost, taken - potted - lost);
     }
 
     /** What to do with the balance: labels left over, or what does not add up. */
@@ -72,20 +73,20 @@ final class PottingWords {
                 .map(taking -> taking.tray().tray())
                 .collect(Collectors.joining(", "));
         if (!astray.isEmpty()) {
-            return "Count the pots from " + astray + " again, or say how many died or were lost.";
+            return Texts.say("Count the pots from {0} again, or say how many died or were lost.", astray);
         }
         if (leftOver.isEmpty()) {
             return "";
         }
-        return "Destroy the %s left over: %s."
-                .formatted(
-                        leftOver.size() == 1 ? "label" : "labels",
-                        leftOver.stream().map(PotLabel::code).collect(Collectors.joining(", ")));
+        return Texts.say(
+                "Destroy the {0} left over: {1}.",
+                Texts.count(leftOver.size(), "label", "labels"),
+                leftOver.stream().map(PotLabel::code).collect(Collectors.joining(", ")));
     }
 
     /** "Done, 32 in pots". */
     static String done(int potted) {
-        return potted == 1 ? "Done, 1 in a pot" : "Done, " + potted + " in pots";
+        return Texts.count(potted, "Done, 1 in a pot", "Done, {0} in pots", potted);
     }
 
     /** What stands under the name on a label: "sling 5 May 26", or "sling 5 May 26, 30 ml" with the size of the pot. */
@@ -100,24 +101,24 @@ final class PottingWords {
     static String empty(List<TrayView> trays, Stage stage, Vocabulary names, DayWords days) {
         String stageWords = names.plural(stage);
         if (trays.isEmpty()) {
-            return "Nothing to pot. Trays appear here once a sac is opened or a brood folder is taken in.";
+            return Texts.say("Nothing to pot. Trays appear here once a sac is opened or a brood folder is taken in.");
         }
         return trays.stream()
                 .flatMap(tray -> firstInto(tray, stage).map(first -> new First(tray.tray(), first)).stream())
                 .min(Comparator.comparing(first -> first.when().p50()))
-                .map(first -> "No %s yet. The first are expected between %s, in %s."
-                        .formatted(
-                                stageWords,
-                                days.days(first.when().p10(), first.when().p90())
-                                        .replace(" to ", " and "),
-                                first.tray()))
-                .orElse("No %s yet, and too early to say when the first come. The round's next looks will tell."
-                        .formatted(stageWords));
+                .map(first -> Texts.say(
+                        "No {0} yet. The first are expected {1}, in {2}.",
+                        stageWords,
+                        days.between(first.when().p10(), first.when().p90()),
+                        first.tray()))
+                .orElse(Texts.say(
+                        "No {0} yet, and too early to say when the first come. The round's next looks will tell.",
+                        stageWords));
     }
 
     /** "32 potted, written down." */
     static String kept(String words) {
-        return words + ", written down.";
+        return Texts.say("{0}, written down.", words);
     }
 
     /** The label inside a sentence; one such as L1 keeps its capital. */

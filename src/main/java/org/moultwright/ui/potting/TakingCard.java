@@ -10,6 +10,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.FormFields;
@@ -29,7 +30,7 @@ final class TakingCard extends VBox {
         broods.getStyleClass().addAll("chips", "tight");
         trays.getStyleClass().add("bench-grid");
         getStyleClass().add("card");
-        getChildren().addAll(Words.cardTitle("Into pots today"), broods, trays);
+        getChildren().addAll(Words.cardTitle(Texts.say("Into pots today")), broods, trays);
         InvalidationListener choose = changed -> showBroods();
         model.choicesProperty().addListener(choose);
         model.benchProperty().addListener(choose);
@@ -90,13 +91,16 @@ final class TakingCard extends VBox {
         Runnable tell = () -> stay.setText(PottingWords.stay(taking, bench.stage(), names, model.days()));
         taking.takenProperty().addListener((observed, before, now) -> tell.run());
         tell.run();
-        NumberField taken = new NumberField("taken from " + tray);
+        NumberField taken = new NumberField(Texts.say("taken from {0}", tray));
         taken.valueProperty().bindBidirectional(taking.takenProperty());
         taken.problemProperty().bind(taking.problemProperty());
         fields.add(taken);
-        EntryField size = FormFields.quiet(new EntryField("pot size for " + tray, LabelCard.POT_SIZE), "number-field");
+        EntryField size = FormFields.quiet(
+                new EntryField(Texts.say("pot size for {0}", tray), LabelCard.POT_SIZE), "number-field");
         size.textProperty().bindBidirectional(taking.potSizeProperty());
-        size.input().promptTextProperty().bind(model.potSizeProperty().map(ofAll -> ofAll.isBlank() ? "size" : ofAll));
+        size.input()
+                .promptTextProperty()
+                .bind(model.potSizeProperty().map(ofAll -> ofAll.isBlank() ? Texts.say("size") : ofAll));
         Node ready = taking.ready() > 0
                 ? Words.whole(Words.plain(PottingWords.ready(taking, names, bench.stage())))
                 : Words.whole(Words.muted(PottingWords.ready(taking, names, bench.stage())));

@@ -2,12 +2,13 @@ package org.moultwright.ui.print;
 
 import java.util.function.Supplier;
 import javafx.scene.image.Image;
+import org.moultwright.language.Texts;
 
 /** Puts a picture on paper. */
 @FunctionalInterface
 public interface PagePrinter {
     /** What is said where there is no printer. */
-    String NO_PRINTER = "This machine has no printer. Save it as PDF or copy the picture instead.";
+    String NO_PRINTER = Texts.say("This machine has no printer. Save it as PDF or copy the picture instead.");
 
     /**
      * Asks where to, and prints.

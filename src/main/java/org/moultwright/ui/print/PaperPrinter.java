@@ -10,6 +10,7 @@ import javafx.print.PrinterJob;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.stage.Window;
+import org.moultwright.language.Texts;
 
 /** The machine's own printers and its own dialogue to choose one. A picture fills a page on its side. */
 public final class PaperPrinter implements PagePrinter {
@@ -40,7 +41,7 @@ public final class PaperPrinter implements PagePrinter {
         picture.setFitWidth(layout.getPrintableWidth());
         picture.setFitHeight(layout.getPrintableHeight());
         return job.get().printPage(layout, picture) && job.get().endJob()
-                ? "Printed."
-                : "The printer refused. Look at its own messages, then print again.";
+                ? Texts.say("Printed.")
+                : Texts.say("The printer refused. Look at its own messages, then print again.");
     }
 }

@@ -9,6 +9,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.PotEvent.What;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.KeyCap;
@@ -24,18 +25,18 @@ final class ActionBar extends VBox {
         this.model = model;
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        DayPicker day = new DayPicker("written down for", model.dayProperty());
-        day.setPromptText("today");
-        HBox whom = new HBox(concerns, gap, Words.whole(Words.muted("written down for")), day);
+        DayPicker day = new DayPicker(Texts.say("written down for"), model.dayProperty());
+        day.setPromptText(Texts.say("today"));
+        HBox whom = new HBox(concerns, gap, Words.whole(Words.muted(Texts.say("written down for"))), day);
         whom.getStyleClass().add("line");
         actions.getChildren()
                 .addAll(
-                        button("Fed", "Ctrl + F", What.FED),
-                        button("Moulted", "Ctrl + M", What.MOULTED),
-                        button("Dead", "Ctrl + D", What.DIED),
-                        button("Handed over", "Ctrl + H", What.HANDED_OVER),
-                        page("Slip", "hand-over slip", openSlip),
-                        page("Labels", "labels again", openLabels));
+                        button(Texts.say("Fed"), Texts.say("Ctrl + F"), What.FED),
+                        button(Texts.say("Moulted"), Texts.say("Ctrl + M"), What.MOULTED),
+                        button(Texts.say("Dead"), Texts.say("Ctrl + D"), What.DIED),
+                        button(Texts.say("Handed over"), Texts.say("Ctrl + H"), What.HANDED_OVER),
+                        page(Texts.say("Slip"), Texts.say("hand-over slip"), openSlip),
+                        page(Texts.say("Labels"), Texts.say("labels again"), openLabels));
         actions.getStyleClass().add("pot-actions");
         getStyleClass().add("pot-bar");
         getChildren().addAll(whom, actions);

@@ -9,6 +9,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.PotEvent;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Swatch;
@@ -25,7 +26,7 @@ final class PotCard extends VBox {
         this.model = model;
         facts.getStyleClass().add("pot-facts");
         getStyleClass().addAll("card", "pot-card");
-        Scrolled scrolled = new Scrolled("the pot's story", story);
+        Scrolled scrolled = new Scrolled(Texts.say("the pot's story"), story);
         VBox.setVgrow(scrolled, Priority.ALWAYS);
         getChildren().addAll(facts, scrolled);
         model.cursorProperty().addListener((observed, before, now) -> show());
@@ -42,10 +43,11 @@ final class PotCard extends VBox {
     private void showNone() {
         facts.getChildren()
                 .addAll(
-                        Words.cardTitle("One pot's story"),
+                        Words.cardTitle(Texts.say("One pot's story")),
                         Words.wrapped(
-                                Words.muted("Scan a label, or choose a row: what that pot is and what became of its"
-                                        + " animal stands here.")));
+                                Words.muted(
+                                        Texts.say(
+                                                "Scan a label, or choose a row: what that pot is and what became of its animal stands here."))));
     }
 
     private void show(PotRow row) {
@@ -56,7 +58,7 @@ final class PotCard extends VBox {
                         Words.wrapped(Words.plain(row.brood().taxon())),
                         Words.wrapped(Words.muted(RegisterWords.from(row))),
                         Words.wrapped(Words.muted(RegisterWords.age(row, model.now()))));
-        story.getChildren().add(Words.cardTitle("Its story"));
+        story.getChildren().add(Words.cardTitle(Texts.say("Its story")));
         lines(row).forEach(line -> story.getChildren().add(line));
     }
 
@@ -78,11 +80,15 @@ final class PotCard extends VBox {
         Brood brood = row.brood();
         DayWords days = model.days();
         brood.laid()
-                .ifPresent(laid -> lines.add(line(days.shortDay(laid.latest()), "Sac of " + brood.code() + " laid")));
-        brood.pulled().ifPresent(pulled -> lines.add(line(days.shortDay(pulled), "Sac pulled from the mother")));
+                .ifPresent(laid ->
+                        lines.add(line(days.shortDay(laid.latest()), Texts.say("Sac of {0} laid", brood.code()))));
+        brood.pulled()
+                .ifPresent(pulled -> lines.add(line(days.shortDay(pulled), Texts.say("Sac pulled from the mother"))));
         lines.add(line(
                 days.shortDay(row.potted()),
-                "Potted from " + row.life().pot().tray() + (row.size().isEmpty() ? "" : ", " + row.size())));
+                Texts.say(
+                        "Potted from {0}{1}",
+                        row.life().pot().tray(), row.size().isEmpty() ? "" : ", " + row.size())));
         for (PotEvent event : row.life().events()) {
             lines.add(line(days.shortDay(event.at()), RegisterWords.event(event)));
         }

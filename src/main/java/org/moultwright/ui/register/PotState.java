@@ -2,12 +2,13 @@ package org.moultwright.ui.register;
 
 import org.moultwright.domain.PotEvent.What;
 import org.moultwright.domain.PotLife;
+import org.moultwright.language.Texts;
 
 /** How the animal of a pot is. */
 enum PotState {
-    ALIVE("alive"),
-    DEAD("dead"),
-    HANDED_OVER("handed over");
+    ALIVE(Texts.say("alive")),
+    DEAD(Texts.say("dead")),
+    HANDED_OVER(Texts.say("handed over"));
 
     private final String word;
 

@@ -9,6 +9,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.control.skin.VirtualFlow;
 import javafx.scene.input.KeyEvent;
 import org.moultwright.domain.PotEvent.What;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.control.Words;
 
@@ -30,19 +31,19 @@ final class PotTable extends TableView<PotRow> {
         setPlaceholder(Words.wrapped(Words.muted("")));
         setRowFactory(table -> new PotTableRow(model));
         getColumns().add(marks());
-        add("code", 110, Comparator.comparing(PotRow::code), PotRow::code);
-        add("brood", 105, Comparator.comparing(PotRow::broodCode), PotRow::broodCode);
-        add("size", 80, Comparator.comparing(PotRow::size), PotRow::size);
-        add("potted", 85, Comparator.comparing(PotRow::potted), row -> days.shortDay(row.potted()));
+        add(Texts.say("code"), 110, Comparator.comparing(PotRow::code), PotRow::code);
+        add(Texts.say("brood"), 105, Comparator.comparing(PotRow::broodCode), PotRow::broodCode);
+        add(Texts.say("size"), 80, Comparator.comparing(PotRow::size), PotRow::size);
+        add(Texts.say("potted"), 85, Comparator.comparing(PotRow::potted), row -> days.shortDay(row.potted()));
         add(
-                "state",
+                Texts.say("state"),
                 110,
                 Comparator.comparing(PotRow::state),
                 row -> row.state().word());
-        add("last fed", 90, byLast(What.FED), row -> RegisterWords.when(row, What.FED, days));
-        add("last moult", 95, byLast(What.MOULTED), row -> RegisterWords.when(row, What.MOULTED, days));
+        add(Texts.say("last fed"), 90, byLast(What.FED), row -> RegisterWords.when(row, What.FED, days));
+        add(Texts.say("last moult"), 95, byLast(What.MOULTED), row -> RegisterWords.when(row, What.MOULTED, days));
         add(
-                "stage",
+                Texts.say("stage"),
                 90,
                 Comparator.comparing((PotRow row) -> row.life().moults()),
                 row -> RegisterWords.stage(row, model.vocabularyProperty().get()));
@@ -170,7 +171,7 @@ final class PotTable extends TableView<PotRow> {
                                 row.code(),
                                 row.broodCode(),
                                 row.state().word(),
-                                model.marks().has(row.code()) ? ", selected" : ""))
-                .orElse("pots"));
+                                model.marks().has(row.code()) ? Texts.say(", selected") : ""))
+                .orElse(Texts.say("pots")));
     }
 }

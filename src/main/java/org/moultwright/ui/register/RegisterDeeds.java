@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.moultwright.domain.PotEvent.What;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.TendPots.Chosen;
@@ -77,9 +78,9 @@ final class RegisterDeeds {
         desk.runner()
                 .<Deed.Summary>run(progress -> desk.undo().undo(tended.summary().id()), outcome -> {
                     if (outcome instanceof Outcome.Failed<Deed.Summary> failed) {
-                        refuse("Not undone: " + failed.fault().getMessage());
+                        refuse(Texts.say("Not undone: {0}", failed.fault().getMessage()));
                     } else if (outcome instanceof Outcome.Done<Deed.Summary> undone) {
-                        say("Taken back: " + undone.value().words() + ".");
+                        say(Texts.say("Taken back: {0}.", undone.value().words()));
                         whenTakenBack.accept(tended);
                         desk.readAgain().run();
                     }

@@ -3,6 +3,7 @@ package org.moultwright.ui.register;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.moultwright.language.Texts;
 
 /**
  * Which pots are shown.
@@ -15,11 +16,11 @@ record RegisterFilter(List<String> words, Kind kind) {
 
     /** The sorts of pots that can be shown alone. */
     enum Kind {
-        ALL("All"),
-        ALIVE("Alive"),
-        DEAD("Dead"),
-        HANDED_OVER("Handed over"),
-        SELECTED("Selected");
+        ALL(Texts.say("All")),
+        ALIVE(Texts.say("Alive")),
+        DEAD(Texts.say("Dead")),
+        HANDED_OVER(Texts.say("Handed over")),
+        SELECTED(Texts.say("Selected"));
 
         private final String word;
 

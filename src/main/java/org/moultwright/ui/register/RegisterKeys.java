@@ -6,6 +6,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.moultwright.domain.PotEvent.What;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.shell.KeyHint;
 
 /**
@@ -14,18 +15,18 @@ import org.moultwright.ui.shell.KeyHint;
  */
 final class RegisterKeys {
     static final List<KeyHint> HINTS = List.of(
-            new KeyHint("F2", "scan or type a code; so does any letter or digit outside a field"),
-            new KeyHint("F3", "filter by words"),
-            new KeyHint("↑ ↓", "from pot to pot; with Shift, select on the way"),
-            new KeyHint("Space", "select the pot, or no longer"),
-            new KeyHint("Ctrl + A", "select all shown"),
-            new KeyHint("Ctrl + F", "fed: those selected; with Shift, all shown"),
-            new KeyHint("Ctrl + M", "moulted: those selected; with Shift, all shown"),
-            new KeyHint("Ctrl + D", "dead: those selected; with Shift, all shown"),
-            new KeyHint("Ctrl + H", "handed over: those selected; with Shift, all shown"),
-            new KeyHint("Ctrl + S", "a hand-over slip for those selected"),
-            new KeyHint("Ctrl + P", "the labels of those selected, again"),
-            new KeyHint("Esc", "show all again, then select none"));
+            new KeyHint("F2", Texts.say("scan or type a code; so does any letter or digit outside a field")),
+            new KeyHint("F3", Texts.say("filter by words")),
+            new KeyHint("↑ ↓", Texts.say("from pot to pot; with Shift, select on the way")),
+            new KeyHint("Space", Texts.say("select the pot, or no longer")),
+            new KeyHint("Ctrl + A", Texts.say("select all shown")),
+            new KeyHint("Ctrl + F", Texts.say("fed: those selected; with Shift, all shown")),
+            new KeyHint("Ctrl + M", Texts.say("moulted: those selected; with Shift, all shown")),
+            new KeyHint("Ctrl + D", Texts.say("dead: those selected; with Shift, all shown")),
+            new KeyHint("Ctrl + H", Texts.say("handed over: those selected; with Shift, all shown")),
+            new KeyHint("Ctrl + S", Texts.say("a hand-over slip for those selected")),
+            new KeyHint("Ctrl + P", Texts.say("the labels of those selected, again")),
+            new KeyHint("Esc", Texts.say("show all again, then select none")));
 
     private RegisterKeys() {}
 

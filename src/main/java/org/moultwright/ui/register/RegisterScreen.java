@@ -1,6 +1,7 @@
 package org.moultwright.ui.register;
 
 import org.kordamp.ikonli.materialdesign2.MaterialDesignF;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ScreenName;
@@ -8,7 +9,7 @@ import org.moultwright.ui.shell.ScreenName;
 /** The register, as a screen of the frame. */
 public final class RegisterScreen {
     public static final ScreenName NAME =
-            new ScreenName("register", "Register", MaterialDesignF.FORMAT_LIST_BULLETED_SQUARE);
+            new ScreenName("register", Texts.say("Register"), MaterialDesignF.FORMAT_LIST_BULLETED_SQUARE);
 
     private RegisterScreen() {}
 

@@ -11,6 +11,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignF;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.ChoiceGroup;
@@ -29,8 +30,9 @@ final class RegisterView extends VBox {
     private final RegisterViewModel model;
     private final ScanBar scan;
     private final PotTable table;
-    private final EntryField filter = FormFields.quiet(new EntryField("filter by words", WORDS), "filter-field");
-    private final PageHeader header = new PageHeader("Register");
+    private final EntryField filter =
+            FormFields.quiet(new EntryField(Texts.say("filter by words"), WORDS), "filter-field");
+    private final PageHeader header = new PageHeader(Texts.say("Register"));
     private final Label disagreement = Words.wrapped(Words.styled("", "warn"));
 
     /**
@@ -75,7 +77,7 @@ final class RegisterView extends VBox {
     }
 
     private Node pots(Runnable openSlip, Runnable openLabels) {
-        filter.input().setPromptText("filter: code, brood, size, state");
+        filter.input().setPromptText(Texts.say("filter: code, brood, size, state"));
         filter.textProperty().bindBidirectional(model.filterTextProperty());
         HBox kinds = new HBox();
         kinds.getStyleClass().add("span-chips");

@@ -10,6 +10,7 @@ import org.moultwright.domain.Account;
 import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.PotEvent.What;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.workflow.RoomView;
@@ -17,23 +18,24 @@ import org.moultwright.workflow.TendPots.Tended;
 
 /** The sentences of the register. */
 final class RegisterWords {
-    static final String EMPTY = "No pots yet. Each pot filled at the potting bench stands here with its code, and what"
-            + " becomes of its animal: fed, moulted, dead, handed over.";
-    static final String HOW_TO_SCAN =
-            "Scan label after label: each pot is selected. Then one key writes down what happened" + " to all of them.";
-    static final String NONE_SHOWN = "No pot is found by these words. Press Esc to see all.";
-    static final String NONE_SELECTED = "No pot is selected. Scan some, or press Space on one.";
+    static final String EMPTY =
+            Texts.say("No pots yet. Each pot filled at the potting bench stands here with its code, and what "
+                    + "becomes of its animal: fed, moulted, dead, handed over.");
+    static final String HOW_TO_SCAN = Texts.say(
+            "Scan label after label: each pot is selected. Then one key writes down what happened to all of them.");
+    static final String NONE_SHOWN = Texts.say("No pot is found by these words. Press Esc to see all.");
+    static final String NONE_SELECTED = Texts.say("No pot is selected. Scan some, or press Space on one.");
 
     private static final Pattern COUNTED = Pattern.compile("(.*?)(\\d+)");
 
     private RegisterWords() {}
 
     static String animals(int count) {
-        return count == 1 ? "1 animal" : count + " animals";
+        return Texts.count(count, "1 animal", "{0} animals", count);
     }
 
     static String pots(int count) {
-        return count == 1 ? "1 pot" : count + " pots";
+        return Texts.count(count, "1 pot", "{0} pots", count);
     }
 
     /** "5000 pots: 4321 alive, 512 dead, 167 handed over". */
@@ -41,34 +43,39 @@ final class RegisterWords {
         if (rows.isEmpty()) {
             return "";
         }
-        return "%s: %d alive, %d dead, %d handed over"
-                .formatted(
-                        pots(rows.size()),
-                        count(rows, PotState.ALIVE),
-                        count(rows, PotState.DEAD),
-                        count(rows, PotState.HANDED_OVER));
+        return Texts.say(
+                "{0}: {1} alive, {2} dead, {3} handed over",
+                pots(rows.size()),
+                count(rows, PotState.ALIVE),
+                count(rows, PotState.DEAD),
+                count(rows, PotState.HANDED_OVER));
     }
 
     /** "12 pots fed. 2 passed over, dead or handed over." */
     static String tended(Tended tended) {
         return tended.summary().words() + "."
-                + (tended.passedOver() == 0 ? "" : " " + tended.passedOver() + " passed over, dead or handed over.");
+                + (tended.passedOver() == 0
+                        ? ""
+                        : Texts.say(" {0} passed over, dead or handed over.", tended.passedOver()));
     }
 
     static String scanned(PotRow row, boolean isNew, int selected, boolean isShown) {
-        String hidden = isShown ? "" : " The filter hides it.";
+        String hidden = isShown ? "" : Texts.say(" The filter hides it.");
         return isNew
-                ? "%s, %s, %s: %d selected.%s"
-                        .formatted(row.code(), row.broodCode(), row.state().word(), selected, hidden)
-                : "%s was scanned already and counts once: %d selected.%s".formatted(row.code(), selected, hidden);
+                ? Texts.say(
+                        "{0}, {1}, {2}: {3} selected.{4}",
+                        row.code(), row.broodCode(), row.state().word(), selected, hidden)
+                : Texts.say("{0} was scanned already and counts once: {1} selected.{2}", row.code(), selected, hidden);
     }
 
     /** "12 selected, 40 shown", or what is done with none selected. */
     static String concerns(int selected, int shown, boolean isAnyLookedAt) {
         if (selected > 0) {
-            return selected + " selected of " + pots(shown) + " shown";
+            return Texts.say("{0} selected of {1} shown", selected, pots(shown));
         }
-        return isAnyLookedAt ? "the one looked at, of " + pots(shown) + " shown" : pots(shown) + " shown";
+        return isAnyLookedAt
+                ? Texts.say("the one looked at, of {0} shown", pots(shown))
+                : Texts.say("{0} shown", pots(shown));
     }
 
     /** The animal's stage by the moults written down: "sling", then "instar 3"; "L1", then "L2" where stages are so counted. */
@@ -83,37 +90,40 @@ final class RegisterWords {
         if (counted.matches()) {
             return counted.group(1) + (Integer.parseInt(counted.group(2)) + moults);
         }
-        return "instar " + (instar(potted) + moults);
+        return Texts.say("instar {0}", instar(potted) + moults);
     }
 
     /** "12 May", "never". */
     static String when(PotRow row, What what, DayWords days) {
-        return row.last(what).map(days::shortDay).orElse("never");
+        return row.last(what).map(days::shortDay).orElse(Texts.say("never"));
     }
 
     /** "fed", "moulted: instar 3"; with a note, "handed over: to a club". */
     static String event(PotEvent event) {
         String word =
                 switch (event.what()) {
-                    case FED -> "Fed";
-                    case MOULTED -> "Moulted";
-                    case DIED -> "Died";
-                    case HANDED_OVER -> "Handed over";
+                    case FED -> Texts.say("Fed");
+                    case MOULTED -> Texts.say("Moulted");
+                    case DIED -> Texts.say("Died");
+                    case HANDED_OVER -> Texts.say("Handed over");
                 };
         return event.note().isEmpty() ? word : word + ": " + event.note();
     }
 
     /** "CC-26-A, from A1, 30 ml". */
     static String from(PotRow row) {
-        return "%s, from %s%s"
-                .formatted(row.broodCode(), row.life().pot().tray(), row.size().isEmpty() ? "" : ", " + row.size());
+        return Texts.say(
+                "{0}, from {1}{2}",
+                row.broodCode(), row.life().pot().tray(), row.size().isEmpty() ? "" : ", " + row.size());
     }
 
     /** "30 days in its pot", or how long it lived there. */
     static String age(PotRow row, Instant now) {
         Instant until = row.life().end().map(PotEvent::at).orElse(now);
         String age = DayWords.age(Duration.between(row.potted(), until));
-        return row.isAlive() ? age + " in its pot" : row.state().word() + " after " + age + " in its pot";
+        return row.isAlive()
+                ? Texts.say("{0} in its pot", age)
+                : Texts.say("{0} after {1} in its pot", row.state().word(), age);
     }
 
     /** Where the ledger of a brood holds another number in pots than the register shows alive; empty where none does. */
@@ -125,7 +135,8 @@ final class RegisterWords {
                     .count();
             int inLedger = brood.record().ledger().balance(Account.POTTED);
             if (alive != inLedger) {
-                sentences.add("%s: %d alive here, %d in pots by its ledger.".formatted(brood.code(), alive, inLedger));
+                sentences.add(
+                        Texts.say("{0}: {1} alive here, {2} in pots by its ledger.", brood.code(), alive, inLedger));
             }
         });
         return String.join(" ", sentences);

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.moultwright.domain.code.PotCode;
 import org.moultwright.domain.code.PotCodeReading;
+import org.moultwright.language.Texts;
 
 /**
  * What a scanned or typed code says of the register: the pot it names, or a sentence that tells why there is none.
@@ -25,7 +26,7 @@ record ScanBack(Map<String, PotRow> pots) {
     Found find(String typed) {
         String text = typed.strip();
         if (text.isEmpty()) {
-            return new OnNone("Scan a label, or type its code.");
+            return new OnNone(Texts.say("Scan a label, or type its code."));
         }
         PotRow toTheLetter = pots.get(text);
         if (toTheLetter != null) {
@@ -39,8 +40,9 @@ record ScanBack(Map<String, PotRow> pots) {
         PotRow row = pots.get(code);
         return row != null
                 ? new OnPot(row)
-                : new OnNone(code + " is a whole code, but no pot of this register has it. Was it undone, or is it"
-                        + " another room's?");
+                : new OnNone(Texts.say(
+                        "{0} is a whole code, but no pot of this register has it. Was it undone, or is it another room's?",
+                        code));
     }
 
     private Optional<PotRow> sameInAnyCase(String text) {

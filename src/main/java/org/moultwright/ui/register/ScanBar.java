@@ -6,6 +6,7 @@ import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.Words;
@@ -18,12 +19,13 @@ final class ScanBar extends HBox {
     private static final Pattern CODE = Pattern.compile(".{0,60}");
 
     private final RegisterViewModel model;
-    private final EntryField code = FormFields.quiet(new EntryField("scan or type a code", CODE), "scan-field");
+    private final EntryField code =
+            FormFields.quiet(new EntryField(Texts.say("scan or type a code"), CODE), "scan-field");
     private final Label said = Words.wrapped(Words.plain(""));
 
     ScanBar(RegisterViewModel model) {
         this.model = model;
-        code.input().setPromptText("scan or type a code, Enter");
+        code.input().setPromptText(Texts.say("scan or type a code, Enter"));
         code.input().addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         code.textProperty().addListener((observed, before, now) -> model.forgetScan());
         said.setMaxWidth(Double.MAX_VALUE);

@@ -9,6 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.label.Paper;
+import org.moultwright.language.Texts;
 import org.moultwright.text.SlipWords;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
@@ -26,13 +27,14 @@ import org.moultwright.ui.control.Words;
 /** Lays out the form of a hand-over slip: who, to whom and when at the left, what is on it at the right. */
 final class SlipView extends VBox {
     private final SlipViewModel model;
-    private final NoteArea from = area("handed over by", "name and address as they are to stand on the slip");
-    private final NoteArea to = area("taken over by", "empty: lines to fill in by hand");
+    private final NoteArea from =
+            area(Texts.say("handed over by"), Texts.say("name and address as they are to stand on the slip"));
+    private final NoteArea to = area(Texts.say("taken over by"), Texts.say("empty: lines to fill in by hand"));
 
     SlipView(SlipViewModel model, Runnable close) {
         this.model = model;
-        PageHeader header = new PageHeader("Hand-over slip", Buttons.secondary("Back", close));
-        header.subtitleProperty().set("one PDF for whoever takes the animals");
+        PageHeader header = new PageHeader(Texts.say("Hand-over slip"), Buttons.secondary(Texts.say("Back"), close));
+        header.subtitleProperty().set(Texts.say("one PDF for whoever takes the animals"));
         HBox columns = new HBox(form(), contents());
         columns.getStyleClass().add("bench-columns");
         setVgrow(columns, Priority.ALWAYS);
@@ -53,8 +55,8 @@ final class SlipView extends VBox {
     private Node form() {
         bind(from, model.fromProperty());
         bind(to, model.toProperty());
-        DayPicker day = new DayPicker("day of the hand-over", model.dayProperty());
-        day.setPromptText("today");
+        DayPicker day = new DayPicker(Texts.say("day of the hand-over"), model.dayProperty());
+        day.setPromptText(Texts.say("today"));
         HBox papers = new HBox();
         papers.getStyleClass().add("span-chips");
         ChoiceGroup<Paper> group = new ChoiceGroup<>(model.paperProperty(), model.paperProperty()::set);
@@ -63,16 +65,16 @@ final class SlipView extends VBox {
             group.add(chip, paper);
             papers.getChildren().add(chip);
         }
-        ToggleChip also = new ToggleChip("Write them down as handed over");
+        ToggleChip also = new ToggleChip(Texts.say("Write them down as handed over"));
         also.selectedProperty().bindBidirectional(model.alsoHandsOverProperty());
-        Button save = Buttons.primary("Save the slip as PDF", model::save);
+        Button save = Buttons.primary(Texts.say("Save the slip as PDF"), model::save);
         save.disableProperty().bind(model.contentsProperty().isEmpty());
         Card card = Card.titled(
-                "Who and when",
-                FormFields.field("from", from),
-                FormFields.field("to", to),
-                FormFields.row(FormFields.field("day", day), FormFields.field("paper", papers)),
-                FormFields.field("once it is saved", also),
+                Texts.say("Who and when"),
+                FormFields.field(Texts.say("from"), from),
+                FormFields.field(Texts.say("to"), to),
+                FormFields.row(FormFields.field(Texts.say("day"), day), FormFields.field(Texts.say("paper"), papers)),
+                FormFields.field(Texts.say("once it is saved"), also),
                 save);
         card.getStyleClass().add("slip-form");
         HBox.setHgrow(card, Priority.ALWAYS);
@@ -85,7 +87,7 @@ final class SlipView extends VBox {
         VBox words = new VBox(pots);
         SlipWords.CAUTIONS.forEach(caution -> words.getChildren().add(Words.wrapped(Words.caption(caution))));
         words.getStyleClass().add("pot-bar");
-        Card card = Card.titled("What is on it", new Scrolled("what is on the slip", words));
+        Card card = Card.titled(Texts.say("What is on it"), new Scrolled(Texts.say("what is on the slip"), words));
         card.getStyleClass().add("slip-contents");
         HBox.setHgrow(card, Priority.ALWAYS);
         return card;

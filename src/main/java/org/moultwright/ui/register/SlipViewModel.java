@@ -19,6 +19,7 @@ import javafx.beans.property.StringProperty;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.PotEvent.What;
 import org.moultwright.domain.label.Paper;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.SlipWords;
 import org.moultwright.workflow.HandOverSlip;
@@ -87,13 +88,17 @@ final class SlipViewModel {
         day.set(null);
         done.set("");
         int dead = concerned.size() - pots.size();
-        problem.set(pots.isEmpty() ? "No pot with a living animal is chosen, so there is nothing to hand over." : "");
+        problem.set(
+                pots.isEmpty()
+                        ? Texts.say("No pot with a living animal is chosen, so there is nothing to hand over.")
+                        : "");
         alsoHandsOver.set(pots.stream().anyMatch(PotRow::isAlive));
         contents.set(lots().stream()
-                        .map(lot -> lot.what() + " of " + lot.taxon() + ": " + String.join(", ", lot.codes()))
+                        .map(lot ->
+                                Texts.say("{0} of {1}: {2}", lot.what(), lot.taxon(), String.join(", ", lot.codes())))
                         .reduce((one, other) -> one + "\n" + other)
                         .orElse("")
-                + (dead == 0 ? "" : "\n" + RegisterWords.pots(dead) + " left off, the animal dead."));
+                + (dead == 0 ? "" : Texts.say("\n{0} left off, the animal dead.", RegisterWords.pots(dead))));
     }
 
     boolean isReady() {
@@ -107,7 +112,7 @@ final class SlipViewModel {
             return;
         }
         if (at.isAfter(register.now()) && alsoHandsOver.get()) {
-            problem.set("That day is yet to come. Save the slip alone, and write the hand-over down then.");
+            problem.set(Texts.say("That day is yet to come. Save the slip alone, and write the hand-over down then."));
             return;
         }
         HandOverSlip slip = slip(at);
@@ -125,7 +130,7 @@ final class SlipViewModel {
     private void saved(Outcome<Path> outcome, Instant at) {
         if (outcome instanceof Outcome.Done<Path> saved) {
             problem.set("");
-            done.set("Slip saved: " + saved.value().getFileName() + ".");
+            done.set(Texts.say("Slip saved: {0}.", saved.value().getFileName()));
             List<PotRow> alive = pots.stream().filter(PotRow::isAlive).toList();
             if (alsoHandsOver.get() && !alive.isEmpty()) {
                 register.tend(
@@ -134,7 +139,7 @@ final class SlipViewModel {
                         at,
                         lines(to.get()).stream()
                                 .findFirst()
-                                .map(who -> "to " + who)
+                                .map(who -> Texts.say("to {0}", who))
                                 .orElse(""));
             }
         } else if (outcome instanceof Outcome.Failed<Path> failed) {

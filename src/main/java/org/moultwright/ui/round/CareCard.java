@@ -2,6 +2,7 @@ package org.moultwright.ui.round;
 
 import javafx.collections.SetChangeListener;
 import javafx.scene.layout.FlowPane;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.ToggleChip;
 
@@ -18,7 +19,7 @@ final class CareCard {
                     change -> chip.setSelected(change.getSet().contains(word.text())));
             chips.getChildren().add(chip);
         }
-        Card card = Card.titled("Care", chips);
+        Card card = Card.titled(Texts.say("Care"), chips);
         card.setMinHeight(Card.USE_PREF_SIZE);
         return card;
     }

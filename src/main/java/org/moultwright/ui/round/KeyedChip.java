@@ -24,7 +24,7 @@ final class KeyedChip {
     }
 
     static ToggleChip of(KeyedWord word, Runnable action) {
-        return of(word.key(), word.text(), action);
+        return of(word.key(), word.shown(), action);
     }
 
     /** A row for chips, as high as they need. */

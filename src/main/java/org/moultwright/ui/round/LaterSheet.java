@@ -3,6 +3,7 @@ package org.moultwright.ui.round;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.moultwright.language.Texts;
 import org.moultwright.text.Vocabulary;
 
 /**
@@ -38,11 +39,12 @@ final class LaterSheet {
             earlier.mouldProperty()
                     .get()
                     .filter(own -> !own.equals(found))
-                    .ifPresent(own ->
-                            outdone.add("mould on %s, %s, %s".formatted(own.where(), own.extent(), own.action())));
+                    .ifPresent(own -> outdone.add(Texts.say(
+                            "mould on {0}, {1}, {2}",
+                            Texts.say(own.where()), Texts.say(own.extent()), Texts.say(own.action()))));
             earlier.tellMould(found);
         });
-        String before = outdone.isEmpty() ? "" : "Written first: " + String.join("; ", outdone) + ".";
+        String before = outdone.isEmpty() ? "" : Texts.say("Written first: {0}.", String.join("; ", outdone));
         earlier.noteProperty()
                 .set(joined(earlier.noteProperty().get(), later.noteProperty().get(), before));
     }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.moultwright.domain.Look;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.SheetDraft;
 
 /**
@@ -38,7 +39,7 @@ final class LookEntry {
 
     /** What is wrong with a text, in a sentence; empty when nothing is. */
     static String problem(String text) {
-        return parse(text).isPresent() ? "" : "Write 7/20 for seven of twenty looked at.";
+        return parse(text).isPresent() ? "" : Texts.say("Write 7/20 for seven of twenty looked at.");
     }
 
     private static Optional<Look> sample(Matcher matcher) {

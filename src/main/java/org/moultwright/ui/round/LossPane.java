@@ -7,6 +7,7 @@ import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Words;
@@ -22,7 +23,7 @@ final class LossPane extends VBox {
         this.model = model;
         this.sheet = sheet;
         getStyleClass().add("loss-pane");
-        getChildren().addAll(Words.strong("Dead, taken out"), content);
+        getChildren().addAll(Words.strong(Texts.say("Dead, taken out")), content);
         sheet.fields().losses().addListener((InvalidationListener) changed -> show());
         sheet.keys().promptProperty().addListener((observed, before, now) -> show());
         show();
@@ -31,10 +32,10 @@ final class LossPane extends VBox {
     private void show() {
         Prompt prompt = sheet.keys().promptProperty().get();
         if (prompt instanceof Prompt.LossStage) {
-            content.getChildren().setAll(Words.muted("which stage?"));
+            content.getChildren().setAll(Words.muted(Texts.say("which stage?")));
             sheet.fields().rows().forEach(row -> content.getChildren().add(stageChip(row)));
         } else if (prompt instanceof Prompt.LossWhy why) {
-            content.getChildren().setAll(Words.strong(why.count() + " " + name(why)), Words.muted("why?"));
+            content.getChildren().setAll(Words.strong(why.count() + " " + name(why)), Words.muted(Texts.say("why?")));
             Arrays.stream(LossCause.values())
                     .forEach(cause -> content.getChildren().add(causeChip(cause)));
         } else {
@@ -42,9 +43,11 @@ final class LossPane extends VBox {
                     .setAll(sheet.fields().losses().stream().map(this::loss).toList());
             content.getChildren()
                     .add(KeyedChip.of(
-                            SheetKeys.LOSS, "one dead", () -> sheet.keys().typed(SheetKeys.LOSS)));
+                            SheetKeys.LOSS,
+                            Texts.say("one dead"),
+                            () -> sheet.keys().typed(SheetKeys.LOSS)));
             if (sheet.fields().losses().isEmpty()) {
-                content.getChildren().add(Words.muted("then stage and cause"));
+                content.getChildren().add(Words.muted(Texts.say("then stage and cause")));
             }
         }
     }
@@ -59,7 +62,8 @@ final class LossPane extends VBox {
     }
 
     private Node causeChip(LossCause cause) {
-        return KeyedChip.of(cause.key(), cause.words(), () -> sheet.keys().typed(cause.key()));
+        return KeyedChip.of(
+                cause.key(), Texts.say(cause.words()), () -> sheet.keys().typed(cause.key()));
     }
 
     private String name(Prompt.LossWhy why) {
@@ -70,9 +74,9 @@ final class LossPane extends VBox {
 
     private Node loss(RoundSheet.Loss loss) {
         String words = loss.count() + " " + model.vocabularyProperty().get().label(loss.stage()) + ", "
-                + loss.cause().words();
+                + Texts.say(loss.cause().words());
         Button remove = Buttons.plain("×", () -> sheet.fields().losses().remove(loss));
-        remove.setAccessibleText("take back: " + words);
+        remove.setAccessibleText(Texts.say("take back: {0}", words));
         remove.setFocusTraversable(false);
         HBox row = new HBox(Swatch.of(loss.stage()), Words.plain(words), remove);
         row.getStyleClass().add("loss");

@@ -5,6 +5,7 @@ import javafx.beans.InvalidationListener;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
@@ -17,7 +18,7 @@ final class MouldCard extends VBox {
 
     MouldCard(OpenSheet sheet) {
         this.sheet = sheet;
-        HBox title = new HBox(Words.cardTitle("Mould"), new KeyCap("M"));
+        HBox title = new HBox(Words.cardTitle(Texts.say("Mould")), new KeyCap("M"));
         title.getStyleClass().add("key-hint");
         getStyleClass().add("card");
         setMinHeight(USE_PREF_SIZE);
@@ -31,12 +32,12 @@ final class MouldCard extends VBox {
     private void show() {
         Optional<String> found = sheet.fields().mouldProperty().get().map(RoundSheet.Mould::where);
         boolean asked = sheet.keys().promptProperty().get() instanceof Prompt.MouldWhere;
-        ToggleChip none = KeyedChip.plain("none seen", sheet.fields()::withdrawMould);
+        ToggleChip none = KeyedChip.plain(Texts.say("none seen"), sheet.fields()::withdrawMould);
         none.setSelected(found.isEmpty() && !asked);
         chips.getChildren().setAll(none);
         for (KeyedWord word : KeyedWord.MOULD_WHERE) {
             Runnable choose = () -> sheet.keys().mouldAt(word);
-            ToggleChip chip = asked ? KeyedChip.of(word, choose) : KeyedChip.plain(word.text(), choose);
+            ToggleChip chip = asked ? KeyedChip.of(word, choose) : KeyedChip.plain(word.shown(), choose);
             chip.setSelected(found.filter(word.text()::equals).isPresent());
             chips.getChildren().add(chip);
         }

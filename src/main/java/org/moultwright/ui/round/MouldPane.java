@@ -6,6 +6,7 @@ import javafx.beans.InvalidationListener;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Cause;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
 import org.moultwright.workflow.RoundSheet;
@@ -33,27 +34,28 @@ final class MouldPane extends VBox {
 
     private void show(RoundSheet.Mould mould) {
         FlowPane chips = KeyedChip.row();
-        chips.getChildren().add(Words.muted("how far"));
+        chips.getChildren().add(Words.muted(Texts.say("how far")));
         add(
                 chips,
                 KeyedWord.MOULD_EXTENT,
                 mould.extent(),
                 word -> new RoundSheet.Mould(mould.where(), word, mould.action()));
         FlowPane done = KeyedChip.row();
-        done.getChildren().add(Words.muted("done"));
+        done.getChildren().add(Words.muted(Texts.say("done")));
         add(
                 done,
                 KeyedWord.MOULD_ACTION,
                 mould.action(),
                 word -> new RoundSheet.Mould(mould.where(), mould.extent(), word));
-        getChildren().addAll(Words.strong("Mould on " + mould.where() + ", " + lost()), chips, done);
+        getChildren()
+                .addAll(Words.strong(Texts.say("Mould on {0}, {1}", Texts.say(mould.where()), lost())), chips, done);
     }
 
     private void add(FlowPane row, List<KeyedWord> words, String chosen, Function<String, RoundSheet.Mould> told) {
         boolean asked = sheet.keys().promptProperty().get() instanceof Prompt.MouldMore;
         for (KeyedWord word : words) {
             Runnable choose = () -> sheet.fields().tellMould(told.apply(word.text()));
-            ToggleChip chip = asked ? KeyedChip.of(word, choose) : KeyedChip.plain(word.text(), choose);
+            ToggleChip chip = asked ? KeyedChip.of(word, choose) : KeyedChip.plain(word.shown(), choose);
             chip.setSelected(word.text().equals(chosen));
             row.getChildren().add(chip);
         }
@@ -64,6 +66,6 @@ final class MouldPane extends VBox {
                 .filter(loss -> loss.cause().equals(Cause.MOULD))
                 .mapToInt(RoundSheet.Loss::count)
                 .sum();
-        return lost == 0 ? "none lost to it" : lost + " lost to it";
+        return lost == 0 ? Texts.say("none lost to it") : Texts.say("{0} lost to it", lost);
     }
 }

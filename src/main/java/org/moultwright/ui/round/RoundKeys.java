@@ -5,6 +5,7 @@ import java.util.Optional;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Keys;
 import org.moultwright.ui.photo.DroppedPictures;
 import org.moultwright.ui.shell.KeyHint;

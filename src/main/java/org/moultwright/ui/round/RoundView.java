@@ -11,6 +11,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -26,16 +27,16 @@ final class RoundView extends VBox {
     private final RoundViewModel model;
     private final StackPane middle = new StackPane();
     private final VBox side = new VBox();
-    private final NoteArea note = new NoteArea("note", "Anything else worth knowing.");
+    private final NoteArea note = new NoteArea(Texts.say("note"), Texts.say("Anything else worth knowing."));
     private final Button done;
     private Optional<SheetView> shown = Optional.empty();
 
     RoundView(RoundViewModel model) {
         this.model = model;
-        this.done = Buttons.primary("Done, next tray", model::done);
+        this.done = Buttons.primary(Texts.say("Done, next tray"), model::done);
         done.getStyleClass().add("done");
         done.setMaxWidth(Double.MAX_VALUE);
-        done.setGraphic(Words.plain("Enter"));
+        done.setGraphic(Words.plain(Texts.say("Enter")));
         done.setContentDisplay(ContentDisplay.RIGHT);
         build();
         new RoundKeys(model, this);
@@ -68,7 +69,10 @@ final class RoundView extends VBox {
 
     private void build() {
         PageHeader header = new PageHeader(
-                "Round", KeyCap.hint("T", "tally"), KeyCap.hint("=", "looked, as expected"), KeyCap.hint("?", "keys"));
+                Texts.say("Round"),
+                KeyCap.hint("T", Texts.say("tally")),
+                KeyCap.hint("=", Texts.say("looked, as expected")),
+                KeyCap.hint("?", Texts.say("keys")));
         header.subtitleProperty().bind(model.subtitleProperty());
         Banner finished = new Banner(Tone.OK);
         finished.sentenceProperty().bind(model.finishedProperty());
@@ -95,7 +99,7 @@ final class RoundView extends VBox {
 
     private void showSide(OpenSheet sheet) {
         note.textProperty().bindBidirectional(sheet.fields().noteProperty());
-        HBox title = new HBox(Words.cardTitle("Note"), new KeyCap("J"));
+        HBox title = new HBox(Words.cardTitle(Texts.say("Note")), new KeyCap("J"));
         title.getStyleClass().add("key-hint");
         Card noteCard = new Card(title, note);
         VBox.setVgrow(note, Priority.ALWAYS);
@@ -106,7 +110,8 @@ final class RoundView extends VBox {
     private static Node empty() {
         return new Card(new EmptyState(
                 MaterialDesignC.CLIPBOARD_CHECK_OUTLINE,
-                "No trays to look at. They appear here once a sac is opened or a brood folder is taken in."));
+                Texts.say(
+                        "No trays to look at. They appear here once a sac is opened or a brood folder is taken in.")));
     }
 
     private void focus(FocusRequest.Target target) {

@@ -9,6 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.KeyCap;
@@ -72,7 +73,7 @@ final class SheetView extends VBox {
         Banner outdated = new Banner(Tone.WARN);
         // As wide as the sheet, however long the sentence: the columns beside keep theirs.
         outdated.setPrefWidth(0);
-        outdated.setActions(Buttons.secondary("Drop this sheet", model::drop));
+        outdated.setActions(Buttons.secondary(Texts.say("Drop this sheet"), model::drop));
         outdated.sentenceProperty()
                 .bind(Bindings.createStringBinding(
                         () -> sheet.fields()
@@ -109,9 +110,10 @@ final class SheetView extends VBox {
     }
 
     private void ask(Balance now) {
-        Button recount = keyed("R", "Recount", model::recount);
-        Button miscount = keyed("E", "Earlier miscount", () -> model.explain(Balance.Answer.EARLIER_MISCOUNT));
-        Button gone = keyed("G", "Gone", () -> model.explain(Balance.Answer.GONE));
+        Button recount = keyed("R", Texts.say("Recount"), model::recount);
+        Button miscount =
+                keyed("E", Texts.say("Earlier miscount"), () -> model.explain(Balance.Answer.EARLIER_MISCOUNT));
+        Button gone = keyed("G", Texts.say("Gone"), () -> model.explain(Balance.Answer.GONE));
         balance.sentenceProperty().set(RoundWords.question(now));
         balance.detailProperty().set(RoundWords.balance(now));
         if (now.unexplained() > 0) {

@@ -17,6 +17,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.Swatch;
@@ -43,10 +44,10 @@ final class StageGrid extends GridPane {
                 .view()
                 .lastLook()
                 .map(model.days()::shortDay)
-                .orElse("last");
+                .orElse(Texts.say("last"));
         add(heading(last), 3, 0);
-        add(heading("expected now"), 4, 0);
-        add(heading("looked"), 5, 0);
+        add(heading(Texts.say("expected now")), 4, 0);
+        add(heading(Texts.say("looked")), 5, 0);
         for (int i = 0; i < sheet.rows().size(); i++) {
             addStage(model, sheet.rows().get(i), i);
         }
@@ -76,7 +77,7 @@ final class StageGrid extends GridPane {
         Label expected = Words.styled("", "stage-figure", "muted");
         expected.textProperty().bind(row.expectedProperty());
         LookField field = new LookField(row, "");
-        field.input().accessibleTextProperty().bind(name.textProperty().concat(", looked"));
+        field.input().accessibleTextProperty().bind(name.textProperty().concat(Texts.say(", looked")));
         List.of(name, last, expected).forEach(label -> label.setMinWidth(USE_PREF_SIZE));
         fields.put(row.stage(), field);
         Button more = Buttons.secondary("+", row::countOneMore);
@@ -87,7 +88,7 @@ final class StageGrid extends GridPane {
                         .greaterThan(Bindings.createDoubleBinding(
                                 () -> NARROW_IN_LETTERS * name.getFont().getSize(), name.fontProperty())));
         more.visibleProperty().bind(more.managedProperty());
-        more.accessibleTextProperty().bind(name.textProperty().map(stage -> "one more, " + stage));
+        more.accessibleTextProperty().bind(name.textProperty().map(stage -> Texts.say("one more, {0}", stage)));
         List<Node> cells = new ArrayList<>(List.of(
                 Swatch.tall(row.stage()),
                 new KeyCap(Integer.toString(position + 1)),

@@ -9,6 +9,7 @@ import javafx.beans.property.StringProperty;
 import org.moultwright.compute.forecast.CountInterval;
 import org.moultwright.domain.Look;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 
 /** One stage's row of the sheet: what it held, what is expected of it, what the keeper writes. */
 final class StageRow {
@@ -123,7 +124,7 @@ final class StageRow {
     private static String words(CountInterval interval) {
         long low = low(interval);
         long high = high(interval);
-        return low == high ? Long.toString(low) : low + " to " + high;
+        return low == high ? Long.toString(low) : Texts.say("{0} to {1}", low, high);
     }
 
     private static long low(CountInterval interval) {

@@ -3,6 +3,7 @@ package org.moultwright.ui.round;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Tone;
@@ -12,7 +13,7 @@ import org.moultwright.workflow.SheetDraft;
 final class StrayPane extends VBox {
     StrayPane(RoundViewModel model) {
         Banner stray = new Banner(Tone.WARN);
-        stray.setActions(Buttons.secondary("Drop it", model.begun()::dropStray));
+        stray.setActions(Buttons.secondary(Texts.say("Drop it"), model.begun()::dropStray));
         ReadOnlyObjectProperty<Optional<SheetDraft>> first = model.begun().strayProperty();
         stray.sentenceProperty()
                 .bind(first.map(draft ->

@@ -1,5 +1,6 @@
 package org.moultwright.ui.round;
 
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Tone;
 
 /**
@@ -15,11 +16,11 @@ import org.moultwright.ui.control.Tone;
 record TrayLine(String tray, String place, String state, Tone stateTone, String detail, boolean isOpen) {
     /** The same tray while its sheet is on its way to the disk. */
     TrayLine saving() {
-        return new TrayLine(tray, place, "saving", Tone.MUTED, detail, isOpen);
+        return new TrayLine(tray, place, Texts.say("saving"), Tone.MUTED, detail, isOpen);
     }
 
     /** The same tray while a sheet for it is begun and not saved. */
     TrayLine begun() {
-        return new TrayLine(tray, place, "begun", Tone.ACCENT, detail, isOpen);
+        return new TrayLine(tray, place, Texts.say("begun"), Tone.ACCENT, detail, isOpen);
     }
 }

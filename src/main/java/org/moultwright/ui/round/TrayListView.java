@@ -6,6 +6,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.skin.VirtualFlow;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Words;
 
 /** The trays of the round in shelf order, with what is done and what is late; the open one is always in sight. */

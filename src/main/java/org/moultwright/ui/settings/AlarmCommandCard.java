@@ -8,6 +8,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Words;
@@ -28,7 +29,7 @@ final class AlarmCommandCard extends VBox {
         test.disableProperty()
                 .bind(Bindings.createBooleanBinding(() -> command.getText().isBlank(), command.textProperty()));
         command.setText(model.settingsProperty().get().alarms().command());
-        command.setAccessibleText("command to run at an alarm");
+        command.setAccessibleText(Texts.say("command to run at an alarm"));
         command.setOnAction(event -> keep());
         command.focusedProperty().addListener((observed, before, focused) -> {
             if (!focused) {
@@ -40,10 +41,10 @@ final class AlarmCommandCard extends VBox {
         row.getStyleClass().add("page-actions");
         getChildren()
                 .add(Card.titled(
-                        "At an alarm, also run",
-                        Words.wrapped(Words.muted(
-                                "A command of this machine, such as one that sends a message. It finds what happened in"
-                                        + " MOULTWRIGHT_WORDS. Empty for none.")),
+                        Texts.say("At an alarm, also run"),
+                        Words.wrapped(Words.muted(Texts.say(
+                                "A command of this machine, such as one that sends a message. It finds what happened in "
+                                        + "MOULTWRIGHT_WORDS. Empty for none."))),
                         row,
                         told));
     }

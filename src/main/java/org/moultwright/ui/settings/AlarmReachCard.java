@@ -8,6 +8,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.settings.AlarmSettings;
 import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.control.Buttons;
@@ -22,16 +23,23 @@ final class AlarmReachCard extends VBox {
     AlarmReachCard(SettingsViewModel model, AlarmReach reach) {
         this.model = model;
         grid.getStyleClass().add("form");
-        row("Tone", "Heard", "Muted", AlarmSettings::isHeard, AlarmSettings::heard, "Hear it", reach::tryTone);
         row(
-                "Desktop notice",
-                "Shown",
-                "Not shown",
+                Texts.say("Tone"),
+                Texts.say("Heard"),
+                Texts.say("Muted"),
+                AlarmSettings::isHeard,
+                AlarmSettings::heard,
+                Texts.say("Hear it"),
+                reach::tryTone);
+        row(
+                Texts.say("Desktop notice"),
+                Texts.say("Shown"),
+                Texts.say("Not shown"),
                 AlarmSettings::isNoticed,
                 AlarmSettings::noticed,
-                "Show one",
+                Texts.say("Show one"),
                 reach::tryNotice);
-        getChildren().add(Card.titled("How an alarm reaches you", grid));
+        getChildren().add(Card.titled(Texts.say("How an alarm reaches you"), grid));
     }
 
     private void row(

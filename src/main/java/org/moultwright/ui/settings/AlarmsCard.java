@@ -6,6 +6,8 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.AlarmLimits;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 import org.moultwright.settings.AlarmSettings;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Words;
@@ -15,35 +17,54 @@ final class AlarmsCard extends VBox {
     private static final int COLUMNS = 5;
 
     private final SettingsViewModel model;
-    private final TextField veryHigh = field("far too warm above, °C");
-    private final TextField high = field("too warm above, °C");
-    private final TextField low = field("too cool below, °C");
-    private final TextField veryLow = field("far too cold below, °C");
+    private final TextField veryHigh = field(Texts.say("far too warm above, {0}", Degrees.symbol()));
+    private final TextField high = field(Texts.say("too warm above, {0}", Degrees.symbol()));
+    private final TextField low = field(Texts.say("too cool below, {0}", Degrees.symbol()));
+    private final TextField veryLow = field(Texts.say("far too cold below, {0}", Degrees.symbol()));
     private final Label problem = Words.wrapped(Words.styled("", "bad"));
 
     AlarmsCard(SettingsViewModel model) {
         this.model = model;
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
-        grid.addRow(0, Words.plain("Far too warm above"), veryHigh, Words.caption("°C, after a minute"));
-        grid.addRow(1, Words.plain("Too warm above"), high, Words.caption("°C, after five minutes"));
-        grid.addRow(2, Words.plain("Too cool below"), low, Words.caption("°C, after five minutes"));
-        grid.addRow(3, Words.plain("Far too cold below"), veryLow, Words.caption("°C, after a minute"));
+        grid.addRow(
+                0,
+                Words.plain(Texts.say("Far too warm above")),
+                veryHigh,
+                Words.caption(Texts.say("{0}, after a minute", Degrees.symbol())));
+        grid.addRow(
+                1,
+                Words.plain(Texts.say("Too warm above")),
+                high,
+                Words.caption(Texts.say("{0}, after five minutes", Degrees.symbol())));
+        grid.addRow(
+                2,
+                Words.plain(Texts.say("Too cool below")),
+                low,
+                Words.caption(Texts.say("{0}, after five minutes", Degrees.symbol())));
+        grid.addRow(
+                3,
+                Words.plain(Texts.say("Far too cold below")),
+                veryLow,
+                Words.caption(Texts.say("{0}, after a minute", Degrees.symbol())));
         ChoiceRow<Boolean> walls = new ChoiceRow<>(
                 List.of(true, false),
-                watched -> watched ? "Warn" : "Do not warn",
+                watched -> watched ? Texts.say("Warn") : Texts.say("Do not warn"),
                 model.settingsProperty().map(settings -> settings.alarms().isWallWatched()),
                 watched -> model.choose(alarms().wallWatched(watched)));
-        grid.addRow(4, Words.plain("Water on a wall"), walls, Words.caption("after half an hour"));
+        grid.addRow(
+                4, Words.plain(Texts.say("Water on a wall")), walls, Words.caption(Texts.say("after half an hour")));
         problem.managedProperty().bind(problem.textProperty().isNotEmpty());
         getChildren()
                 .add(Card.titled(
-                        "Alarms",
-                        Words.wrapped(Words.muted("In a container with a set-point these move along with it: "
-                                + "they are meant for 27 °C. None rises above far too warm.")),
+                        Texts.say("Alarms"),
+                        Words.wrapped(Words.muted(Texts.say(
+                                "In a container with a set-point these move along with it: they are meant for {0}. None "
+                                        + "rises above far too warm.",
+                                Degrees.words(27, 0)))),
                         grid,
-                        Words.wrapped(Words.caption(
-                                "Water is looked for where you said on the climate screen how cold the wall is.")),
+                        Words.wrapped(Words.caption(Texts.say(
+                                "Water is looked for where you said on the climate screen how cold the wall is."))),
                         problem));
         show();
     }
@@ -67,7 +88,7 @@ final class AlarmsCard extends VBox {
             problem.setText("");
             model.choose(alarms().withLimits(limits));
         } catch (IllegalArgumentException notInOrder) {
-            problem.setText("Not kept: write four temperatures, each below the one above it.");
+            problem.setText(Texts.say("Not kept: write four temperatures, each below the one above it."));
         }
     }
 
@@ -85,10 +106,10 @@ final class AlarmsCard extends VBox {
     }
 
     private static double celsius(TextField field) {
-        return Double.parseDouble(field.getText().strip().replace(',', '.'));
+        return Degrees.celsius(Double.parseDouble(field.getText().strip().replace(',', '.')));
     }
 
     private static String text(double celsius) {
-        return celsius == Math.rint(celsius) ? Long.toString((long) celsius) : Double.toString(celsius);
+        return Degrees.shortest(celsius, 3);
     }
 }

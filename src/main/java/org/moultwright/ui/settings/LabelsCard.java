@@ -4,6 +4,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Swatch;
@@ -17,14 +18,14 @@ final class LabelsCard extends VBox {
         this.model = model;
         ChoiceRow<String> ways = new ChoiceRow<>(
                 model.vocabularies().stream().map(Vocabulary::title).toList(),
-                title -> title,
+                title -> Texts.say(title),
                 model.vocabularyProperty().map(Vocabulary::title),
                 this::choose);
         getChildren()
                 .add(Card.titled(
-                        "Names of the stages",
-                        Words.wrapped(Words.muted(
-                                "N1 means three different things in the trade. Choose a way, then change any word.")),
+                        Texts.say("Names of the stages"),
+                        Words.wrapped(Words.muted(Texts.say(
+                                "N1 means three different things in the trade. Choose a way, then change any word."))),
                         ways,
                         fields()));
     }
@@ -47,7 +48,7 @@ final class LabelsCard extends VBox {
     /** A name is kept when the field is left, or at Enter. */
     private TextField field(Stage stage) {
         TextField field = new TextField();
-        field.setAccessibleText("name of the stage " + stage.key());
+        field.setAccessibleText(Texts.say("name of the stage {0}", stage.key()));
         Runnable show = () -> field.setText(model.vocabularyProperty().get().label(stage));
         Runnable keep = () -> {
             model.label(stage, field.getText());
@@ -66,11 +67,11 @@ final class LabelsCard extends VBox {
 
     private static String seen(Stage stage) {
         return switch (stage) {
-            case EGG -> "pearl; before eclosion segments show";
-            case POSTEMBRYO -> "shell cast, legs folded, hardly moves";
-            case INSTAR1 -> "walks clumsily, pale";
-            case DARKENED -> "hair patch shows through the skin";
-            case INSTAR2 -> "self-feeding, leaves the sac";
+            case EGG -> Texts.say("pearl; before eclosion segments show");
+            case POSTEMBRYO -> Texts.say("shell cast, legs folded, hardly moves");
+            case INSTAR1 -> Texts.say("walks clumsily, pale");
+            case DARKENED -> Texts.say("hair patch shows through the skin");
+            case INSTAR2 -> Texts.say("self-feeding, leaves the sac");
         };
     }
 }

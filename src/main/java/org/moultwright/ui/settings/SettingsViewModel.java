@@ -18,8 +18,10 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.settings.AlarmSettings;
 import org.moultwright.settings.DeskSettings;
+import org.moultwright.settings.PlaceSettings;
 import org.moultwright.settings.PlanSettings;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
@@ -89,6 +91,11 @@ public final class SettingsViewModel {
         change(settings.get().withDesk(desk));
     }
 
+
+    public void choose(PlaceSettings place) {
+        change(settings.get().withPlace(place));
+    }
+
     public void choose(PlanSettings plans) {
         change(settings.get().withPlans(plans));
     }
@@ -106,7 +113,9 @@ public final class SettingsViewModel {
         runner.run(
                 progress -> attempt.get(),
                 outcome -> tell.accept(
-                        outcome instanceof Outcome.Done<String> done ? done.value() : "It could not be tried."));
+                        outcome instanceof Outcome.Done<String> done
+                                ? done.value()
+                                : Texts.say("It could not be tried.")));
     }
 
     /** Names a stage as the keeper does; a blank name, or the vocabulary's own, takes the keeper's away. */
@@ -144,8 +153,9 @@ public final class SettingsViewModel {
     private void kept(Outcome<Boolean> outcome) {
         problem.set(
                 outcome instanceof Outcome.Failed<Boolean> failed
-                        ? "Your choice holds for now but could not be kept: "
-                                + failed.fault().getMessage()
+                        ? Texts.say(
+                                "Your choice holds for now but could not be kept: {0}",
+                                failed.fault().getMessage())
                         : "");
     }
 

@@ -10,6 +10,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.ContainerKind;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.ShelfAt;
 import org.moultwright.workflow.ShelfRules;
@@ -25,7 +26,7 @@ final class AddForm extends ShelfForm {
 
     /** @param beside where it is proposed to stand */
     AddForm(ShelfDesk desk, ShelfAt shelf, Optional<Standing> beside) {
-        super("Add a container", "Add");
+        super(Texts.say("Add a container"), Texts.say("Add"));
         this.desk = desk;
         this.shelf = shelf;
         beside.flatMap(focused -> focused.kind().holdsBrood()

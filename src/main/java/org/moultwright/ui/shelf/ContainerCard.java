@@ -10,6 +10,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.control.Words;
 import org.moultwright.workflow.Standing;
@@ -23,7 +24,7 @@ final class ContainerCard extends VBox {
         pseudoClassStateChanged(CURRENT, isCurrent);
         HBox head = new HBox(
                 Words.strong(standing.code()),
-                Words.caption(standing.occupants().isEmpty() ? standing.kind().key() : ShelfWords.broods(standing)),
+                Words.caption(standing.occupants().isEmpty() ? standing.kind().word() : ShelfWords.broods(standing)),
                 gap(),
                 Words.strong(standing.alive() == 0 ? "" : Integer.toString(standing.alive())));
         head.getStyleClass().add("shelf-line");
@@ -37,12 +38,12 @@ final class ContainerCard extends VBox {
     private static Label foot(Standing standing, Vocabulary names) {
         if (standing.alive() > 0) {
             String stages = ShelfWords.stages(byStage(standing), names);
-            return Words.styled(stages.isEmpty() ? "not yet counted by stage" : stages, "small");
+            return Words.styled(stages.isEmpty() ? Texts.say("not yet counted by stage") : stages, "small");
         }
         Optional<Standing.Air> own =
                 standing.air().filter(air -> air.container().equals(standing.code()));
-        return Words.caption(
-                own.map(air -> "no animals · " + ShelfWords.temperature(air)).orElse("no animals"));
+        return Words.caption(own.map(air -> Texts.say("no animals · {0}", ShelfWords.temperature(air)))
+                .orElse(Texts.say("no animals")));
     }
 
     private static Map<Stage, Integer> byStage(Standing standing) {

@@ -12,7 +12,7 @@ final class ContainerHead extends HBox {
         pseudoClassStateChanged(ContainerCard.CURRENT, isCurrent);
         getChildren().add(Words.cardTitle(standing.code()));
         if (!standing.kind().key().equals(standing.code())) {
-            getChildren().add(Words.caption(standing.kind().key()));
+            getChildren().add(Words.caption(standing.kind().word()));
         }
         standing.air().ifPresent(air -> {
             getChildren().add(Words.strong(ShelfWords.temperature(air)));

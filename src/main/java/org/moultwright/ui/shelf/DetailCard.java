@@ -5,6 +5,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.StageChip;
@@ -25,7 +26,7 @@ final class DetailCard extends VBox {
                 Words.muted(
                         standing.kind().key().equals(standing.code())
                                 ? ""
-                                : standing.kind().key()));
+                                : standing.kind().word()));
         title.getStyleClass().add("lane-name");
         getChildren().addAll(title, Words.wrapped(Words.plain(ShelfWords.place(standing, model.days()))));
         standing.air()
@@ -39,7 +40,8 @@ final class DetailCard extends VBox {
                                             Words.wrapped(Words.caption(ShelfWords.source(standing, air, shelf.at()))));
                         },
                         () -> getChildren()
-                                .add(Words.wrapped(Words.caption("No probe and no set-point is known here."))));
+                                .add(Words.wrapped(
+                                        Words.caption(Texts.say("No probe and no set-point is known here.")))));
         standing.occupants().forEach(occupants -> occupants(occupants, names));
         if (!standing.contents().isEmpty()) {
             getChildren().add(Words.plain(ShelfWords.within(standing)));
@@ -66,15 +68,15 @@ final class DetailCard extends VBox {
         FlowPane actions = new FlowPane();
         actions.getStyleClass().add("chips");
         if (!model.isPast()) {
-            actions.getChildren().add(small("Move to…", model::openMove));
+            actions.getChildren().add(small(Texts.say("Move to…"), model::openMove));
             if (!standing.occupants().isEmpty()) {
                 actions.getChildren()
                         .addAll(
-                                small("Split…", () -> model.openSplit(false)),
-                                small("Isolate…", () -> model.openSplit(true)),
-                                small("Join…", model::openMerge));
+                                small(Texts.say("Split…"), () -> model.openSplit(false)),
+                                small(Texts.say("Isolate…"), () -> model.openSplit(true)),
+                                small(Texts.say("Join…"), model::openMerge));
             }
-            actions.getChildren().add(small("Put away", model::putAway));
+            actions.getChildren().add(small(Texts.say("Put away"), model::putAway));
         }
         actions.getChildren().add(small("Labels", model::printLabels));
         return actions;

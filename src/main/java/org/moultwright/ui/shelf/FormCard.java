@@ -20,6 +20,7 @@ import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.ContainerKind;
+import org.moultwright.language.Texts;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.DayPicker;
@@ -48,8 +49,8 @@ final class FormCard extends VBox {
         } else if (form instanceof AddForm add) {
             lay(add);
         }
-        HBox actions =
-                new HBox(Buttons.primary(form.verb(), model::submit), Buttons.secondary("Cancel", model::closeForm));
+        HBox actions = new HBox(
+                Buttons.primary(form.verb(), model::submit), Buttons.secondary(Texts.say("Cancel"), model::closeForm));
         actions.getStyleClass().add("page-actions");
         actions.setStyle("-fx-alignment: center-left;");
         getChildren().add(actions);
@@ -69,38 +70,39 @@ final class FormCard extends VBox {
     }
 
     private void lay(MoveForm move) {
-        EntryField where = entry("move to", move.targets().typedProperty(), move);
-        where.input().setPromptText("type a code, arrows choose");
+        EntryField where = entry(Texts.say("move to"), move.targets().typedProperty(), move);
+        where.input().setPromptText(Texts.say("type a code, arrows choose"));
         listen(where, move.targets());
         HBox when = new HBox(
-                new DayPicker("day it was moved", move.dayProperty()),
-                field("time of day", "now", move.timeProperty()));
+                new DayPicker(Texts.say("day it was moved"), move.dayProperty()),
+                field(Texts.say("time of day"), Texts.say("now"), move.timeProperty()));
         when.getStyleClass().add("form-row");
-        getChildren().addAll(caption("Into"), where, list(move.targets()), caption("Since"), when);
+        getChildren()
+                .addAll(caption(Texts.say("Into")), where, list(move.targets()), caption(Texts.say("Since")), when);
         first = where.input();
     }
 
     private void lay(MergeForm merge) {
-        EntryField into = entry("join with", merge.targets().typedProperty(), merge);
-        into.input().setPromptText("type a code, arrows choose");
+        EntryField into = entry(Texts.say("join with"), merge.targets().typedProperty(), merge);
+        into.input().setPromptText(Texts.say("type a code, arrows choose"));
         listen(into, merge.targets());
-        CheckBox putAway = new CheckBox("put the empty tray away");
+        CheckBox putAway = new CheckBox(Texts.say("put the empty tray away"));
         putAway.selectedProperty().bindBidirectional(merge.putAwayProperty());
-        getChildren().addAll(caption("All its animals go into"), into, list(merge.targets()), putAway);
+        getChildren().addAll(caption(Texts.say("All its animals go into")), into, list(merge.targets()), putAway);
         first = into.input();
     }
 
     private void lay(SplitForm split, Vocabulary names) {
-        getChildren().add(caption("How many of each"));
+        getChildren().add(caption(Texts.say("How many of each")));
         split.counts().forEach((stage, count) -> {
-            NumberField number = new NumberField("how many " + names.plural(stage));
+            NumberField number = new NumberField(Texts.say("how many {0}", names.plural(stage)));
             number.getStyleClass().remove("big-entry");
             number.getStyleClass().add("number-field");
             number.valueProperty().bindBidirectional(count);
             HBox row = new HBox(
                     new StageChip(stage, names.label(stage)),
                     ContainerCard.gap(),
-                    Words.caption("of " + split.seen(stage)),
+                    Words.caption(Texts.say("of {0}", split.seen(stage))),
                     number);
             row.getStyleClass().add("shelf-count");
             getChildren().add(row);
@@ -108,24 +110,27 @@ final class FormCard extends VBox {
                 first = number.input();
             }
         });
-        EntryField to = entry("to which tray, a new code makes one", split.toProperty(), split);
-        getChildren().addAll(caption("To tray; a new code makes one beside it"), to);
+        EntryField to = entry(Texts.say("to which tray, a new code makes one"), split.toProperty(), split);
+        getChildren().addAll(caption(Texts.say("To tray; a new code makes one beside it")), to);
         if (split.isolates()) {
-            getChildren().addAll(caption("Why"), field("why", "failed moult", split.reasonProperty()));
+            getChildren()
+                    .addAll(
+                            caption(Texts.say("Why")),
+                            field(Texts.say("why"), Texts.say("failed moult"), split.reasonProperty()));
         }
     }
 
     private void lay(AddForm add) {
-        EntryField code = entry("code", add.codeProperty(), add);
-        code.input().setPromptText("box 3");
+        EntryField code = entry(Texts.say("code"), add.codeProperty(), add);
+        code.input().setPromptText(Texts.say("box 3"));
         getChildren()
                 .addAll(
-                        caption("Code"),
+                        caption(Texts.say("Code")),
                         code,
-                        caption("Kind"),
-                        choice("kind", List.of(ContainerKind.values()), add.kindProperty(), new KindWord()),
-                        caption("Stands in"),
-                        choice("stands in", add.places(), add.insideProperty(), new Plain()));
+                        caption(Texts.say("Kind")),
+                        choice(Texts.say("kind"), List.of(ContainerKind.values()), add.kindProperty(), new KindWord()),
+                        caption(Texts.say("Stands in")),
+                        choice(Texts.say("stands in"), add.places(), add.insideProperty(), new Plain()));
         first = code.input();
     }
 
@@ -160,7 +165,7 @@ final class FormCard extends VBox {
 
     private static ListView<Targets.Target> list(Targets targets) {
         ListView<Targets.Target> list = new ListView<>(targets.fitting());
-        list.setAccessibleText("places that fit");
+        list.setAccessibleText(Texts.say("places that fit"));
         list.getStyleClass().add("shelf-targets");
         list.setCellFactory(view -> new TargetCell());
         list.setFocusTraversable(false);
@@ -221,7 +226,7 @@ final class FormCard extends VBox {
     private static final class KindWord extends StringConverter<ContainerKind> {
         @Override
         public String toString(ContainerKind kind) {
-            return kind == null ? "" : kind.key();
+            return kind == null ? "" : kind.word();
         }
 
         @Override

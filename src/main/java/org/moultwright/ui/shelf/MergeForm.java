@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.ShareTrays;
 import org.moultwright.workflow.ShelfAt;
@@ -20,7 +21,7 @@ final class MergeForm extends ShelfForm {
     private final BooleanProperty putAway = new SimpleBooleanProperty(true);
 
     MergeForm(ShelfDesk desk, ShelfAt shelf, Standing tray, Occupants occupants) {
-        super("Join " + tray.code() + " with another tray", "Join");
+        super(Texts.say("Join {0} with another tray", tray.code()), Texts.say("Join"));
         this.desk = desk;
         this.shelf = shelf;
         this.tray = tray;
@@ -55,8 +56,8 @@ final class MergeForm extends ShelfForm {
                 .filter(other -> other.code().equalsIgnoreCase(typed))
                 .findFirst()
                 .flatMap(other -> ShareTrays.againstTarget(shelf, occupants.brood(), tray.code(), other.code()))
-                .orElse("There is no such tray of " + occupants.brood()
-                        + ". Choose one from the list, or split first.");
+                .orElse(Texts.say(
+                        "There is no such tray of {0}. Choose one from the list, or split first.", occupants.brood()));
     }
 
     private static Targets.Target target(Standing other) {
@@ -64,6 +65,6 @@ final class MergeForm extends ShelfForm {
         return new Targets.Target(
                 Optional.of(other.code()),
                 other.code(),
-                other.alive() == 0 ? "empty" : brood + ", " + ShelfWords.animals(other.alive()));
+                other.alive() == 0 ? Texts.say("empty") : brood + ", " + ShelfWords.animals(other.alive()));
     }
 }

@@ -12,6 +12,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.jspecify.annotations.Nullable;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Typed;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.ShelfAt;
@@ -20,7 +21,7 @@ import org.moultwright.workflow.Standing;
 
 /** A container to be moved: where to, and since when. */
 final class MoveForm extends ShelfForm {
-    static final String NOTHING = "nothing";
+    static final String NOTHING = Texts.say("nothing");
 
     private final ShelfDesk desk;
     private Standing moved;
@@ -30,7 +31,7 @@ final class MoveForm extends ShelfForm {
     private final StringProperty time = new SimpleStringProperty("");
 
     MoveForm(ShelfDesk desk, ShelfAt shelf, Standing moved) {
-        super("Move " + moved.code(), "Move");
+        super(Texts.say("Move {0}", moved.code()), Texts.say("Move"));
         this.desk = desk;
         this.moved = moved;
         this.shelf = shelf;
@@ -70,17 +71,17 @@ final class MoveForm extends ShelfForm {
                         .isEmpty())
                 .forEach(place -> places.add(target(place)));
         if (moved.inside().isPresent() || moved.since().isEmpty()) {
-            places.add(new Targets.Target(Optional.empty(), NOTHING, "stands by itself"));
+            places.add(new Targets.Target(Optional.empty(), NOTHING, Texts.say("stands by itself")));
         }
         return places;
     }
 
     private static Targets.Target target(Standing place) {
-        String around = place.inside().map(code -> " in " + code).orElse("");
+        String around = place.inside().map(code -> Texts.say(" in {0}", code)).orElse("");
         String air =
                 place.air().map(known -> ", " + ShelfWords.temperature(known)).orElse("");
         return new Targets.Target(
-                Optional.of(place.code()), place.code(), place.kind().key() + around + air);
+                Optional.of(place.code()), place.code(), place.kind().word() + around + air);
     }
 
     @Override
@@ -91,10 +92,10 @@ final class MoveForm extends ShelfForm {
         }
         Optional<Instant> at = instant();
         if (at.isEmpty()) {
-            return refuse("Type the time as 20:41, or leave it empty for now.");
+            return refuse(Texts.say("Type the time as 20:41, or leave it empty for now."));
         }
         if (at.get().isAfter(desk.clock().instant())) {
-            return refuse("That time is yet to come. Move it then.");
+            return refuse(Texts.say("That time is yet to come. Move it then."));
         }
         return accept(() -> desk.arrange().move(moved.code(), target.get().code(), at.get()));
     }
@@ -106,10 +107,10 @@ final class MoveForm extends ShelfForm {
                 .filter(place -> place.code().equalsIgnoreCase(typed))
                 .findFirst()
                 .map(place -> moved.inside().equals(Optional.of(place.code()))
-                        ? moved.code() + " stands in " + place.code() + " already."
+                        ? Texts.say("{0} stands in {1} already.", moved.code(), place.code())
                         : ShelfRules.againstPlace(shelf, moved.code(), moved.kind(), Optional.of(place.code()))
-                                .orElse("Choose a place from the list."))
-                .orElse("No place is called '" + typed + "'. Choose one from the list, or add it first.");
+                                .orElse(Texts.say("Choose a place from the list.")))
+                .orElse(Texts.say("No place is called '{0}'. Choose one from the list, or add it first.", typed));
     }
 
     private Optional<Instant> instant() {

@@ -2,6 +2,7 @@ package org.moultwright.ui.shelf;
 
 import java.util.List;
 import javafx.scene.input.KeyEvent;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.shell.KeyHint;
 
 /** The keys of the shelf, while the cards have the keyboard. */

@@ -2,6 +2,7 @@ package org.moultwright.ui.shelf;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.PotLabel;
 import org.moultwright.workflow.Standing;
 
@@ -16,13 +17,15 @@ final class ShelfLabels {
     }
 
     private static void collect(Standing standing, List<PotLabel> labels) {
-        String kind = standing.kind().key();
+        String kind = standing.kind().word();
         labels.add(
                 standing.occupants().isEmpty()
                         ? new PotLabel(
                                 standing.code(),
                                 kind,
-                                standing.inside().map(around -> "in " + around).orElse(""))
+                                standing.inside()
+                                        .map(around -> Texts.say("in {0}", around))
+                                        .orElse(""))
                         : new PotLabel(
                                 standing.code(),
                                 standing.occupants().get(0).taxon(),

@@ -14,6 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignD;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -74,21 +75,22 @@ final class ShelfView extends VBox {
     }
 
     private PageHeader header() {
-        DayPicker day = new DayPicker("day shown", model.dayProperty());
-        day.setPromptText("another date");
-        Button tonight = Buttons.secondary("Back to tonight", model::toTonight);
-        Button add = Buttons.secondary("Add a container", model::openAdd);
-        PageHeader header = new PageHeader("Shelf", day, tonight, add);
+        DayPicker day = new DayPicker(Texts.say("day shown"), model.dayProperty());
+        day.setPromptText(Texts.say("another date"));
+        Button tonight = Buttons.secondary(Texts.say("Back to tonight"), model::toTonight);
+        Button add = Buttons.secondary(Texts.say("Add a container"), model::openAdd);
+        PageHeader header = new PageHeader(Texts.say("Shelf"), day, tonight, add);
         Runnable tell = () -> {
             header.subtitleProperty()
                     .set(
                             model.isPast()
-                                    ? "as it stood at the end of "
-                                            + model.days()
+                                    ? Texts.say(
+                                            "as it stood at the end of {0}, read only",
+                                            model.days()
                                                     .longDay(model.shelfProperty()
                                                             .get()
-                                                            .at()) + ", read only"
-                                    : "as it stands tonight");
+                                                            .at()))
+                                    : Texts.say("as it stands tonight"));
             tonight.setVisible(model.isPast());
             tonight.setManaged(model.isPast());
             add.setDisable(model.isPast());
@@ -136,11 +138,12 @@ final class ShelfView extends VBox {
             takeFocus();
         }
         empty.getChildren().setAll(emptyCard());
-        moved.getChildren().setAll(Words.cardTitle("Moved lately"));
+        moved.getChildren().setAll(Words.cardTitle(Texts.say("Moved lately")));
         List<ShelfWords.Moved> lately = ShelfWords.moved(
                 model.room().shelf(), model.shelfProperty().get().at(), model.days());
         lately.forEach(one -> moved.getChildren().add(movedRow(one)));
-        moved.getChildren().add(Words.wrapped(Words.caption("Each tray's warm-days follow it wherever it stood.")));
+        moved.getChildren()
+                .add(Words.wrapped(Words.caption(Texts.say("Each tray's warm-days follow it wherever it stood."))));
         cards.refresh();
         showSide();
         focusMoved();
@@ -152,7 +155,7 @@ final class ShelfView extends VBox {
                 : new Card(new EmptyState(
                         MaterialDesignD.DRESSER_OUTLINE,
                         ShelfWords.EMPTY,
-                        Buttons.primary("Add the first container", model::openAdd)));
+                        Buttons.primary(Texts.say("Add the first container"), model::openAdd)));
         VBox.setVgrow(card, Priority.ALWAYS);
         return card;
     }
@@ -199,7 +202,7 @@ final class ShelfView extends VBox {
         cards.setAccessibleText(model.focused()
                 .map(standing ->
                         ShelfWords.card(standing, model.vocabularyProperty().get()))
-                .orElse("shelf"));
+                .orElse(Texts.say("shelf")));
         int row = model.focusedRow();
         if (row >= 0) {
             cards.getSelectionModel().clearSelection();

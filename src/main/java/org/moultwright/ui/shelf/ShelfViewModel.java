@@ -19,6 +19,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.shell.DeedLine;
@@ -195,7 +196,8 @@ final class ShelfViewModel {
     private void openForAnimals(BiFunction<Standing, Occupants, ShelfForm> made) {
         open((there, standing) -> {
             if (standing.occupants().isEmpty()) {
-                deeds.refuse("No animals live in " + standing.code() + " itself. Choose a tray that holds some.");
+                deeds.refuse(
+                        Texts.say("No animals live in {0} itself. Choose a tray that holds some.", standing.code()));
                 return Optional.empty();
             }
             return Optional.of(made.apply(standing, standing.occupants().get(0)));
@@ -213,7 +215,7 @@ final class ShelfViewModel {
 
     private boolean refusedAsPast() {
         if (isPast()) {
-            deeds.refuse("This is the past: it is only shown. Go back to tonight to change something.");
+            deeds.refuse(Texts.say("This is the past: it is only shown. Go back to tonight to change something."));
         }
         return isPast();
     }

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -14,6 +13,9 @@ import org.moultwright.domain.HandReading;
 import org.moultwright.domain.Shelf;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.Stay;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.workflow.Standing;
@@ -22,30 +24,31 @@ import org.moultwright.workflow.Standing.Source;
 
 /** The sentences of the shelf. */
 final class ShelfWords {
-    static final String EMPTY = "Nothing stands on the shelf yet. Add the room or an incubator first, then boxes in it."
-            + " Trays come by themselves once a sac is opened or a brood folder is taken in.";
-    static final String NOTHING_THEN = "Nothing stood on the shelf on that day. Choose a later one.";
+    static final String EMPTY =
+            Texts.say("Nothing stands on the shelf yet. Add the room or an incubator first, then boxes in it. "
+                    + "Trays come by themselves once a sac is opened or a brood folder is taken in.");
+    static final String NOTHING_THEN = Texts.say("Nothing stood on the shelf on that day. Choose a later one.");
     private static final int MOVES_SHOWN = 6;
 
     private ShelfWords() {}
 
     /** "27.0 °C", or "27.0 °C set" where nothing measures. */
     static String temperature(Air air) {
-        return String.format(
-                Locale.ROOT, "%.1f °C%s", air.celsius(), air.reading().isPresent() ? "" : " set");
+        return Degrees.words(air.celsius(), 1) + (air.reading().isPresent() ? "" : Texts.say(" set"));
     }
 
     /** "40 s ago, P-1", "3 h ago, by hand", "set-point of INC-1". */
     static String source(Standing standing, Air air, Instant at) {
-        String where = air.container().equals(standing.code()) ? "" : " in " + air.container();
+        String where = air.container().equals(standing.code()) ? "" : Texts.say(" in {0}", air.container());
         return air.reading()
-                .map(source -> DayWords.age(Duration.between(source.takenAt(), at)) + " ago, " + probe(source) + where)
-                .orElse("set-point of " + air.container() + ", no probe");
+                .map(source -> Texts.say(
+                        "{0} ago, {1}{2}", DayWords.age(Duration.between(source.takenAt(), at)), probe(source), where))
+                .orElse(Texts.say("set-point of {0}, no probe", air.container()));
     }
 
     /** "74 % RH", or nothing. */
     static String humidity(Air air) {
-        return Double.isNaN(air.percent()) ? "" : String.format(Locale.ROOT, "%.0f %% RH", air.percent());
+        return Double.isNaN(air.percent()) ? "" : Numbers.fixed(air.percent(), 0) + " % RH";
     }
 
     /** "31 dark nymphs, 22 nymphs, 3 slings". */
@@ -67,20 +70,20 @@ final class ShelfWords {
         int alive = standing.aliveWithin();
         int trays = standing.traysWithin();
         if (trays == 0) {
-            return alive == 0 ? "no animals" : animals(alive);
+            return alive == 0 ? Texts.say("no animals") : animals(alive);
         }
-        return animals(alive) + " in " + (trays == 1 ? "1 tray" : trays + " trays");
+        return Texts.say("{0} in {1}", animals(alive), Texts.count(trays, "1 tray", "{0} trays", trays));
     }
 
     static String animals(int count) {
-        return count == 1 ? "1 animal" : count + " animals";
+        return Texts.count(count, "1 animal", "{0} animals", count);
     }
 
     /** The card in words, for who cannot see it. */
     static String card(Standing standing, Vocabulary names) {
         List<String> parts =
-                new ArrayList<>(List.of(standing.code(), standing.kind().key()));
-        standing.inside().ifPresent(around -> parts.add("in " + around));
+                new ArrayList<>(List.of(standing.code(), standing.kind().word()));
+        standing.inside().ifPresent(around -> parts.add(Texts.say("in {0}", around)));
         standing.occupants()
                 .forEach(one ->
                         parts.add(one.brood() + ", " + animals(one.alive()) + ": " + stages(one.byStage(), names)));
@@ -93,10 +96,11 @@ final class ShelfWords {
 
     /** "in box 1 since 25 March". */
     static String place(Standing standing, DayWords days) {
-        String where = standing.inside().map(around -> "in " + around).orElse("stands in nothing");
+        String where =
+                standing.inside().map(around -> Texts.say("in {0}", around)).orElse(Texts.say("stands in nothing"));
         return standing.since()
-                .map(since -> where + " since " + days.day(since))
-                .orElse("nobody wrote down where it stands");
+                .map(since -> Texts.say("{0} since {1}", where, days.day(since)))
+                .orElse(Texts.say("nobody wrote down where it stands"));
     }
 
     /** What was moved last up to an instant: the day, and "A1, A2 into box 1". */
@@ -122,18 +126,18 @@ final class ShelfWords {
     }
 
     private static String into(String around) {
-        return around.isEmpty() ? " put up" : " into " + around;
+        return around.isEmpty() ? Texts.say(" put up") : Texts.say(" into {0}", around);
     }
 
     private static String some(List<String> codes) {
         int most = 4;
         return codes.size() <= most
                 ? String.join(", ", codes)
-                : String.join(", ", codes.subList(0, most)) + " and " + (codes.size() - most) + " more";
+                : Texts.say("{0} and {1} more", String.join(", ", codes.subList(0, most)), codes.size() - most);
     }
 
     private static String probe(Source source) {
-        return HandReading.isByHand(source.probe()) ? "by hand" : source.probe();
+        return HandReading.isByHand(source.probe()) ? Texts.say("by hand") : source.probe();
     }
 
     /** Something that was moved, and the day. */

@@ -16,6 +16,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.ShareTrays;
 import org.moultwright.workflow.ShareTrays.Part;
@@ -37,7 +38,9 @@ final class SplitForm extends ShelfForm {
     private final StringProperty reason = new SimpleStringProperty("");
 
     SplitForm(ShelfDesk desk, ShelfAt shelf, Standing tray, Occupants occupants, List<Stage> stages, boolean isolates) {
-        super((isolates ? "Isolate from " : "Split ") + tray.code(), isolates ? "Isolate" : "Split");
+        super(
+                (isolates ? Texts.say("Isolate from ") : Texts.say("Split ")) + tray.code(),
+                isolates ? Texts.say("Isolate") : Texts.say("Split"));
         this.desk = desk;
         this.shelf = shelf;
         this.tray = tray;

@@ -34,6 +34,6 @@ final class StageStrip extends Region {
     }
 
     private static String stop(String colour, int animals, int total) {
-        return String.format(Locale.ROOT, "%s %.2f%%", colour, 100.0 * animals / total);
+        return colour + " " + String.format(Locale.ROOT, "%.2f%%", 100.0 * animals / total);
     }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.task.Runner;
 import org.moultwright.workflow.Deed;
@@ -76,11 +77,11 @@ public final class DeedLine {
     private void takeBack() {
         runner.<Optional<Deed.Summary>>run(progress -> undo.undo(), outcome -> {
             if (outcome instanceof Outcome.Failed<Optional<Deed.Summary>> failed) {
-                refuse("Not undone: " + failed.fault().getMessage());
+                refuse(Texts.say("Not undone: {0}", failed.fault().getMessage()));
             } else if (outcome instanceof Outcome.Done<Optional<Deed.Summary>> undone) {
                 say(undone.value()
-                        .map(deed -> "Taken back: " + deed.words() + ".")
-                        .orElse("There was nothing to take back."));
+                        .map(deed -> Texts.say("Taken back: {0}.", deed.words()))
+                        .orElse(Texts.say("There was nothing to take back.")));
                 readAgain.run();
             }
         });

@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.GridPane;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.KeyCap;
@@ -22,15 +23,15 @@ final class KeySheet extends OverSheet {
 
     @Override
     protected void opened() {
-        Button done = Buttons.secondary("Close", this::close);
+        Button done = Buttons.secondary(Texts.say("Close"), this::close);
         Card card = current.get()
                 .filter(screen -> !screen.keys().isEmpty())
                 .map(screen -> Card.titled(
-                        screen.name().word() + ", keys",
+                        Texts.say("{0}, keys", screen.name().word()),
                         grid(screen.keys()),
-                        Words.cardTitle("Everywhere"),
+                        Words.cardTitle(Texts.say("Everywhere")),
                         grid(ShellKeys.HINTS)))
-                .orElseGet(() -> Card.titled("Keys", grid(ShellKeys.HINTS)));
+                .orElseGet(() -> Card.titled(Texts.say("Keys"), grid(ShellKeys.HINTS)));
         card.getChildren().add(done);
         card.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         getChildren().setAll(card);

@@ -6,10 +6,11 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
+import org.moultwright.language.Texts;
 
 /** The keys that work on every screen. */
 final class ShellKeys {
-    static final String SETTINGS_NAME = "Ctrl + ,";
+    static final String SETTINGS_NAME = Texts.say("Ctrl + ,");
     static final KeyCombination SETTINGS = new KeyCodeCombination(KeyCode.COMMA, KeyCombination.SHORTCUT_DOWN);
     static final KeyCombination UNDO = new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN);
     static final KeyCombination DEEDS =
@@ -17,14 +18,14 @@ final class ShellKeys {
     static final KeyCombination SHEET = new KeyCodeCombination(KeyCode.F1);
 
     static final List<KeyHint> HINTS = List.of(
-            new KeyHint("?", "this sheet; F1 does the same"),
-            new KeyHint("Ctrl + 1 … 9", "the screens of the rail, from the top"),
-            new KeyHint(SETTINGS_NAME, "settings"),
-            new KeyHint("F6", "an alarm: I have seen it"),
-            new KeyHint("F7, F8", "an alarm: quiet for 15 or 60 minutes"),
-            new KeyHint("Ctrl + Z", "undo what was saved last"),
-            new KeyHint("Ctrl + Shift + Z", "what was written down last, to take any of it back"),
-            new KeyHint("Esc", "close what is open"));
+            new KeyHint("?", Texts.say("this sheet; F1 does the same")),
+            new KeyHint("Ctrl + 1 … 9", Texts.say("the screens of the rail, from the top")),
+            new KeyHint(SETTINGS_NAME, Texts.say("settings")),
+            new KeyHint("F6", Texts.say("an alarm: I have seen it")),
+            new KeyHint("F7, F8", Texts.say("an alarm: quiet for 15 or 60 minutes")),
+            new KeyHint("Ctrl + Z", Texts.say("undo what was saved last")),
+            new KeyHint("Ctrl + Shift + Z", Texts.say("what was written down last, to take any of it back")),
+            new KeyHint("Esc", Texts.say("close what is open")));
 
     private static final List<KeyCode> DIGITS = List.of(
             KeyCode.DIGIT1,
@@ -40,7 +41,7 @@ final class ShellKeys {
     private ShellKeys() {}
 
     static String nameOf(int position) {
-        return "Ctrl + " + (position + 1);
+        return Texts.say("Ctrl + {0}", position + 1);
     }
 
     /** The place in the rail this key leads to. */

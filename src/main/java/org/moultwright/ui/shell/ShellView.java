@@ -11,6 +11,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.alarm.AlarmBanner;
 import org.moultwright.ui.alarm.AlarmKeys;
 import org.moultwright.ui.alarm.AlarmViewModel;
@@ -72,7 +73,8 @@ public final class ShellView extends BorderPane {
 
     private Node noticeBar() {
         Banner bar = new Banner(Tone.ACCENT);
-        bar.setActions(Buttons.plain("Close", () -> model.noticeProperty().set(Optional.empty())));
+        bar.setActions(
+                Buttons.plain(Texts.say("Close"), () -> model.noticeProperty().set(Optional.empty())));
         Runnable show = () -> {
             Notice notice = model.noticeProperty().get().orElse(new Notice(Tone.ACCENT, "", ""));
             bar.setTone(notice.tone());

@@ -3,7 +3,6 @@ package org.moultwright.ui.shell;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -13,6 +12,8 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.control.Tone;
 
@@ -73,7 +74,7 @@ public final class ShellViewModel implements SaveLine {
 
     @Override
     public void saved(Instant at, Runnable takeBack) {
-        savedWords.set("Saved " + days.clock(at));
+        savedWords.set(Texts.say("Saved {0}", days.clock(at)));
         undo.set(Optional.of(takeBack));
     }
 
@@ -93,10 +94,10 @@ public final class ShellViewModel implements SaveLine {
     private static ProbeWords words(TopLine.ProbeNow probe, Instant now) {
         Duration age = Duration.between(probe.takenAt(), now);
         boolean silent = age.compareTo(SILENT_AFTER) > 0;
-        String reading = String.format(Locale.ROOT, "%.1f °C", probe.temperatureCelsius());
+        String reading = Degrees.words(probe.temperatureCelsius(), 1);
         String rest = silent
-                ? "%s, silent for %s".formatted(probe.place(), DayWords.age(age))
-                : "%s, %s ago".formatted(probe.place(), DayWords.age(age));
+                ? Texts.say("{0}, silent for {1}", probe.place(), DayWords.age(age))
+                : Texts.say("{0}, {1} ago", probe.place(), DayWords.age(age));
         return new ProbeWords(silent ? Tone.WARN : Tone.OK, reading, rest);
     }
 

@@ -13,6 +13,7 @@ import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.workflow.BroodView;
@@ -76,8 +77,9 @@ public final class TopLineReader {
                     .max(Comparator.naturalOrder())
                     .orElseThrow();
             String names = String.join(
-                    " and ", together.stream().map(one -> one.tray().tray()).toList());
-            String verb = together.size() == 1 ? " becomes " : " become ";
+                    Texts.say(" and "),
+                    together.stream().map(one -> one.tray().tray()).toList());
+            String verb = Texts.count(together.size(), " becomes ", " become ");
             return new TopLine.NextMoult(
                     names + verb + vocabulary.plural(first.moult().into()), days.days(from, to));
         });

@@ -12,6 +12,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.alarm.AlarmViewModel;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Swatch;
@@ -29,8 +30,8 @@ final class TopLineView extends HBox {
         Label saved = Words.muted("");
         saved.textProperty().bind(model.savedWordsProperty());
         saved.setMinWidth(USE_PREF_SIZE);
-        Button undo = Buttons.plain("Undo", model::undo);
-        undo.setAccessibleText("Undo what was saved last");
+        Button undo = Buttons.plain(Texts.say("Undo"), model::undo);
+        undo.setAccessibleText(Texts.say("Undo what was saved last"));
         undo.visibleProperty().bind(model.undoProperty().map(Optional::isPresent));
         undo.managedProperty().bind(undo.visibleProperty());
         HBox state = new HBox(watch, probes, facts);
@@ -80,11 +81,13 @@ final class TopLineView extends HBox {
         line.trays()
                 .ifPresent(trays -> add(
                         trays.left() == 0
-                                ? flow(strong("All " + trays.all()), plain(" trays done"))
+                                ? flow(strong(Texts.say("All {0}", trays.all())), plain(Texts.say(" trays done")))
                                 : flow(
                                         strong(Integer.toString(trays.left())),
-                                        plain(" of " + trays.all() + " trays left"))));
-        line.next().ifPresent(next -> add(flow(plain("Next: "), strong(next.event()), plain(", " + next.window()))));
+                                        plain(Texts.say(" of {0} trays left", trays.all())))));
+        line.next()
+                .ifPresent(next ->
+                        add(flow(plain(Texts.say("Next: ")), strong(next.event()), plain(", " + next.window()))));
     }
 
     private void add(Node fact) {

@@ -7,6 +7,7 @@ import java.util.List;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.domain.Brood;
+import org.moultwright.language.Texts;
 import org.moultwright.text.CalendarWords;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.OrderWords;
@@ -19,8 +20,9 @@ import org.moultwright.workflow.RoomView;
 
 /** What of the forecasts stands in a calendar: windows and the day to part for each tray, orders for each brood. */
 final class CalendarEntries {
-    private static final String PART = "About a week after the first ones they have to be parted, since they eat each"
-            + " other: common practice, no source. This is the day for an early first one.";
+    private static final String PART =
+            Texts.say("About a week after the first ones they have to be parted, since they eat each other: "
+                    + "common practice, no source. This is the day for an early first one.");
 
     private final Vocabulary vocabulary;
     private final DayWords days;
@@ -55,13 +57,27 @@ final class CalendarEntries {
         String stages = vocabulary.plural(moult.into());
         InstantInterval first = tray.first().orElse(moult.first());
         boolean isSeen = moult.hasBegun() && tray.seen().isPresent();
-        addWindow(tray, "first", "first " + stages + (isSeen ? " seen" : ""), first, isSeen);
-        addWindow(tray, "half", (isPast(moult.half()) ? "half were " : "half are ") + stages, moult.half(), false);
-        addWindow(tray, "most", (isPast(moult.most()) ? "95 % were " : "95 % are ") + stages, moult.most(), false);
+        addWindow(tray, "first", Texts.say("first {0}{1}", stages, isSeen ? Texts.say(" seen") : ""), first, isSeen);
+        addWindow(
+                tray,
+                "half",
+                (isPast(moult.half()) ? Texts.say("half were ") : Texts.say("half are ")) + stages,
+                moult.half(),
+                false);
+        addWindow(
+                tray,
+                "most",
+                (isPast(moult.most()) ? Texts.say("95 % were ") : Texts.say("95 % are ")) + stages,
+                moult.most(),
+                false);
         tray.partBy()
                 .map(days::date)
-                .ifPresent(day ->
-                        addDay(key(tray, "part"), day, tray.tray().tray() + ": part the " + stages, PART, about(tray)));
+                .ifPresent(day -> addDay(
+                        key(tray, "part"),
+                        day,
+                        Texts.say("{0}: part the {1}", tray.tray().tray(), stages),
+                        PART,
+                        about(tray)));
     }
 
     private void addWindow(Expected tray, String event, String title, InstantInterval when, boolean isSeen) {
@@ -80,13 +96,13 @@ final class CalendarEntries {
         addDay(
                 brood.code() + "/order-pots",
                 order.pots().orderBy(),
-                "Order pots and labels for " + brood.code(),
+                Texts.say("Order pots and labels for {0}", brood.code()),
                 said.pots(order.count(), order.pots(), order.hasBegun(), stages),
                 about);
         addDay(
                 brood.code() + "/order-food",
                 order.food().orderBy(),
-                "Order food for " + brood.code(),
+                Texts.say("Order food for {0}", brood.code()),
                 said.food(order.count(), order.food()),
                 about);
     }

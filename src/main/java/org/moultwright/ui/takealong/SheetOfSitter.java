@@ -2,11 +2,11 @@ package org.moultwright.ui.takealong;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.moultwright.language.Dates;
+import org.moultwright.language.Degrees;
 import org.moultwright.settings.PlanSettings;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Listing;
@@ -22,7 +22,6 @@ import org.moultwright.workflow.SitterSheet;
  * @param to the last, not before the first
  */
 record SheetOfSitter(LocalDate from, LocalDate to) {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d", Locale.ENGLISH);
 
     /** More boxes than this are not ticked. */
     private static final int MOST_DAYS = 31;
@@ -39,7 +38,7 @@ record SheetOfSitter(LocalDate from, LocalDate to) {
                 plans.phone(),
                 from.datesUntil(to.plusDays(1))
                         .limit(MOST_DAYS)
-                        .map(DAY::format)
+                        .map(Dates.form("EEE d")::format)
                         .toList(),
                 new SitterSheet.Lists(SitterWords.TO_DO, SitterWords.call(usual(room)), SitterWords.NEVER),
                 trays.stream()
@@ -63,8 +62,7 @@ record SheetOfSitter(LocalDate from, LocalDate to) {
                 .filter(point -> point.span().contains(room.now()))
                 .flatMap(point -> Double.isNaN(point.temperatureCelsius())
                         ? Stream.empty()
-                        : Stream.of(String.format(
-                                Locale.ROOT, "%.1f °C (%s)", point.temperatureCelsius(), point.container())))
+                        : Stream.of(Degrees.words(point.temperatureCelsius(), 1) + " (" + point.container() + ")"))
                 .distinct()
                 .toList();
         return displays.isEmpty() ? Optional.empty() : Optional.of(Listing.and(displays));

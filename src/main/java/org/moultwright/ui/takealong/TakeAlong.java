@@ -9,6 +9,7 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
@@ -16,7 +17,7 @@ import org.moultwright.ui.shell.Screen;
 
 /** The page that opens over the forecast: what can be taken along of it. */
 public final class TakeAlong {
-    private static final KeyHint KEY = new KeyHint("Ctrl + T", "take along: a sitter's sheet, a calendar");
+    private static final KeyHint KEY = new KeyHint("Ctrl + T", Texts.say("take along: a sitter's sheet, a calendar"));
     private static final KeyCombination OPEN = new KeyCodeCombination(KeyCode.T, KeyCombination.SHORTCUT_DOWN);
 
     private final TakeAlongViewModel model;
@@ -32,7 +33,7 @@ public final class TakeAlong {
 
     /** The one word the forecast shows for it. */
     public Node button() {
-        Button button = Buttons.secondary("Take along", this::open);
+        Button button = Buttons.secondary(Texts.say("Take along"), this::open);
         button.getStyleClass().add("small-button");
         return button;
     }

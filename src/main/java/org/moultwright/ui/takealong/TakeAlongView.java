@@ -16,6 +16,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.label.Paper;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -29,11 +30,12 @@ import org.moultwright.ui.control.Words;
 
 /** Lays out what can be taken along: the sitter's sheet at the left, the calendar at the right. */
 final class TakeAlongView extends VBox {
-    private static final String SUBTITLE = "as things are; a set-point tried on is left out";
-    private static final String SHEET = "One page for whoever looks after the trays: what to do each day, when to call,"
-            + " what never to do, and what to expect in each tray on those days.";
+    private static final String SUBTITLE = Texts.say("as things are; a set-point tried on is left out");
+    private static final String SHEET =
+            Texts.say("One page for whoever looks after the trays: what to do each day, when to call, what "
+                    + "never to do, and what to expect in each tray on those days.");
     private static final String CALENDAR =
-            "For any calendar program. Saved and taken in again, dates move; nothing" + " stands there twice.";
+            Texts.say("For any calendar program. Saved and taken in again, dates move; nothing stands there twice.");
 
     private final TakeAlongViewModel model;
     private final DayPicker from;
@@ -62,8 +64,8 @@ final class TakeAlongView extends VBox {
 
     private Card sheet() {
         TextField phone = new TextField();
-        phone.setAccessibleText("phone number the sitter calls");
-        phone.setPromptText("empty: a line to write it on");
+        phone.setAccessibleText(Texts.say("phone number the sitter calls"));
+        phone.setPromptText(Texts.say("empty: a line to write it on"));
         phone.textProperty().bindBidirectional(model.phoneProperty());
         phone.focusedProperty().addListener((observed, before, focused) -> {
             if (!focused) {
@@ -74,20 +76,20 @@ final class TakeAlongView extends VBox {
         form.getStyleClass().add("form");
         form.addRow(
                 0,
-                Words.plain("Away"),
+                Words.plain(Texts.say("Away")),
                 row(
                         from,
-                        Words.muted("to"),
-                        new DayPicker("last day away", model.plans().awayToProperty())));
-        form.addRow(1, Words.plain("Call"), phone);
-        form.addRow(2, Words.plain("Paper"), papers());
+                        Words.muted(Texts.say("to")),
+                        new DayPicker(Texts.say("last day away"), model.plans().awayToProperty())));
+        form.addRow(1, Words.plain(Texts.say("Call")), phone);
+        form.addRow(2, Words.plain(Texts.say("Paper")), papers());
         Card card = Card.titled(
-                "Sitter's sheet",
+                Texts.say("Sitter's sheet"),
                 Words.wrapped(Words.muted(SHEET)),
                 form,
-                new Scrolled("what the sheet says of each tray", trays()),
+                new Scrolled(Texts.say("what the sheet says of each tray"), trays()),
                 problem(model.sheetProblemProperty()),
-                save("Save the sheet", model::saveSheet, model.sheetProblemProperty()));
+                save(Texts.say("Save the sheet"), model::saveSheet, model.sheetProblemProperty()));
         card.setPrefWidth(0);
         return card;
     }
@@ -112,11 +114,11 @@ final class TakeAlongView extends VBox {
         GridPane grid = rows(model.entries(), entry ->
                 new Node[] {Words.strong(model.when(entry)), Words.wrapped(Words.plain(entry.title()))});
         Card card = Card.titled(
-                "Calendar",
+                Texts.say("Calendar"),
                 Words.wrapped(Words.muted(CALENDAR)),
-                new Scrolled("what stands in the calendar", grid),
+                new Scrolled(Texts.say("what stands in the calendar"), grid),
                 problem(model.calendarProblemProperty()),
-                save("Save the calendar", model::saveCalendar, model.calendarProblemProperty()));
+                save(Texts.say("Save the calendar"), model::saveCalendar, model.calendarProblemProperty()));
         card.setPrefWidth(0);
         return card;
     }

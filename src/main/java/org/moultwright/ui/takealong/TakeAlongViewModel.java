@@ -18,6 +18,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.label.Paper;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.ui.plan.PlanChoices;
 import org.moultwright.workflow.CalendarEntry;
@@ -26,11 +27,11 @@ import org.moultwright.workflow.SitterSheet;
 
 /** A sitter's sheet and a calendar, as they would be saved now, and what became of saving them. */
 final class TakeAlongViewModel {
-    private static final String BACKWARDS = "The last day away is before the first. Change one of them.";
-    private static final String NO_DAYS = "Write the first and the last day away.";
-    private static final String NO_TRAYS = "No tray holds animals, so there is nothing to look after yet.";
+    private static final String BACKWARDS = Texts.say("The last day away is before the first. Change one of them.");
+    private static final String NO_DAYS = Texts.say("Write the first and the last day away.");
+    private static final String NO_TRAYS = Texts.say("No tray holds animals, so there is nothing to look after yet.");
     private static final String NO_DATES =
-            "Too early to say when anything happens: there is nothing for a calendar yet.";
+            Texts.say("Too early to say when anything happens: there is nothing for a calendar yet.");
 
     private final TakeAlongDesk desk;
     private final StringProperty phone;
@@ -122,8 +123,8 @@ final class TakeAlongViewModel {
         keepTyped();
         sheet().ifPresent(sheet -> desk.sheetChooser()
                 .choose("sitter-" + plans().awayFromProperty().get() + ".pdf")
-                .ifPresent(
-                        pdf -> save(pdf, "Sitter's sheet", file -> desk.sheets().save(sheet, file))));
+                .ifPresent(pdf -> save(
+                        pdf, Texts.say("Sitter's sheet"), file -> desk.sheets().save(sheet, file))));
     }
 
     void saveCalendar() {
@@ -133,7 +134,7 @@ final class TakeAlongViewModel {
                     .choose("moultwright.ics")
                     .ifPresent(ics -> save(
                             ics,
-                            "Calendar",
+                            Texts.say("Calendar"),
                             file -> desk.calendars().save(told, desk.clock().instant(), file)));
         }
     }
@@ -154,7 +155,7 @@ final class TakeAlongViewModel {
         };
         desk.runner().<Path>run(progress -> work.get(), outcome -> {
             boolean isSaved = outcome instanceof Outcome.Done<Path>;
-            saved.set(isSaved ? what + " saved: " + file : "");
+            saved.set(isSaved ? Texts.say("{0} saved: {1}", what, file) : "");
             failure.set(
                     outcome instanceof Outcome.Failed<Path> failed
                             ? Optional.of(String.valueOf(failed.fault().getMessage()))

@@ -1,5 +1,6 @@
 package org.moultwright.ui.round;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -10,6 +11,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Translations;
 import org.moultwright.settings.Settings;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
@@ -151,7 +153,7 @@ public final class RoundPictures {
                 frame,
                 alarms,
                 List.of(new Pictured(view)),
-                new SettingsScreen(settings, AlarmReach.NOBODY, command -> ""),
+                new SettingsScreen(settings, AlarmReach.NOBODY, command -> "", new Translations(Path.of("none"))),
                 new BlankSheet());
     }
 

@@ -2,6 +2,7 @@ package org.moultwright.ui.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -16,6 +17,7 @@ import javafx.scene.layout.VBox;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
+import org.moultwright.language.Translations;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.Theme;
 import org.moultwright.task.InlineRunner;
@@ -54,7 +56,7 @@ class ShellUiTest {
                 model,
                 new InventedWatch().model,
                 List.of(new Page("one"), new Page("two")),
-                new SettingsScreen(settings, AlarmReach.NOBODY, command -> ""),
+                new SettingsScreen(settings, AlarmReach.NOBODY, command -> "", new Translations(Path.of("none"))),
                 new BlankSheet());
     }
 
@@ -147,7 +149,7 @@ class ShellUiTest {
                     pictured,
                     new InventedWatch().model,
                     List.of(new Page("one"), new Page("two")),
-                    new SettingsScreen(settings, AlarmReach.NOBODY, command -> ""),
+                    new SettingsScreen(settings, AlarmReach.NOBODY, command -> "", new Translations(Path.of("none"))),
                     new BlankSheet());
         });
     }

@@ -1,0 +1,35 @@
+package org.moultwright.language;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** What translators are given is what the program says. */
+class TextsTemplateTest {
+    @Test
+    void templateHoldsEveryText() throws IOException {
+        assertThat(Files.readAllLines(TextsTemplate.KEPT))
+                .as("%s is stale: run TextsTemplate from the test class path", TextsTemplate.KEPT)
+                .isEqualTo(TextsTemplate.lines());
+    }
+
+    @Test
+    void noTextHasTwoPlurals() throws IOException {
+        assertThat(TextsTemplate.texts().keySet().stream()
+                        .flatMap(text -> text.plural().stream())
+                        .collect(Collectors.groupingBy(many -> many, Collectors.counting()))
+                        .values())
+                .allMatch(count -> count == 1);
+    }
+
+    @Test
+    void aFilledTemplateIsRead() throws IOException {
+        Language pseudo = PseudoLanguage.made();
+        assertThat(pseudo.of("Settings")).startsWith("«").endsWith("»").isNotEqualTo("«Settings»");
+        assertThat(pseudo.of(1, "1 animal", "{0} animals")).startsWith("«");
+        assertThat(pseudo.of("A text nobody says")).isEqualTo("A text nobody says");
+    }
+}

@@ -1,0 +1,109 @@
+package org.moultwright.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.text.Text;
+
+/** The texts of a view as they are laid out: their words, names for a screen reader, and whether they are all there. */
+final class ShownTexts {
+    private static final double TOLERANCE = 1.5;
+
+    private ShownTexts() {}
+
+    /** All nodes that are seen. */
+    static List<Node> nodes(Parent root) {
+        List<Node> all = new ArrayList<>();
+        add(root, all);
+        return all;
+    }
+
+    private static void add(Node node, List<Node> all) {
+        if (!node.isVisible() || node.getOpacity() == 0) {
+            return;
+        }
+        all.add(node);
+        if (node instanceof Parent parent && !(node instanceof TextInputControl)) {
+            parent.getChildrenUnmodifiable().forEach(child -> add(child, all));
+        }
+    }
+
+    /** The words of a node: shown, prompted, and said by a screen reader. What a keeper typed is none. */
+    static Stream<String> words(Node node) {
+        List<String> words = new ArrayList<>();
+        if (node instanceof Labeled labeled) {
+            words.add(labeled.getText());
+        } else if (node instanceof TextInputControl input) {
+            words.add(input.getPromptText());
+        } else if (node instanceof Text text && !(node.getParent() instanceof Labeled)) {
+            words.add(text.getText());
+        }
+        words.add(node.getAccessibleText());
+        words.add(node.getAccessibleHelp());
+        words.add(node.getAccessibleRoleDescription());
+        return words.stream().filter(said -> said != null && !said.isBlank());
+    }
+
+    /** What is wrong with how a text is laid out; empty where nothing is. */
+    static Optional<String> clipped(Node node, Parent root) {
+        if (!(node instanceof Labeled labeled)
+                || labeled.getText() == null
+                || labeled.getText().isBlank()) {
+            return Optional.empty();
+        }
+        Optional<Text> shown = labeled.getChildrenUnmodifiable().stream()
+                .filter(Text.class::isInstance)
+                .map(Text.class::cast)
+                .filter(drawn -> drawn.isVisible() && drawn != labeled.getGraphic())
+                .findFirst();
+        if (shown.isEmpty()) {
+            return Optional.empty();
+        }
+        Text text = shown.get();
+        if (!text.getText().equals(labeled.getText())) {
+            return Optional.of("shortened to '" + text.getText() + "'");
+        }
+        Bounds at = text.localToScene(text.getBoundsInLocal());
+        Node around = around(labeled, root);
+        Bounds room = around.localToScene(around.getLayoutBounds());
+        boolean isWithin = at.getMinX() >= room.getMinX() - TOLERANCE && at.getMaxX() <= room.getMaxX() + TOLERANCE;
+        boolean isHigh = around != root || at.getMaxY() <= room.getMaxY() + TOLERANCE;
+        return (isWithin && isHigh) || canBeScrolledTo(around)
+                ? Optional.empty()
+                : Optional.of("reaches out of " + around.getStyleClass());
+    }
+
+    /** What cuts a node off: the part of a scroll pane or list that is seen, or the window. */
+    private static Node around(Node node, Parent root) {
+        for (Node around = node.getParent(); around != null; around = around.getParent()) {
+            if (around.getStyleClass().contains("viewport")
+                    || around.getStyleClass().contains("clipped-container")) {
+                return around;
+            }
+        }
+        return root;
+    }
+
+    private static boolean canBeScrolledTo(Node around) {
+        return around.getParent() instanceof ScrollPane pane
+                && pane.getHbarPolicy() != ScrollPane.ScrollBarPolicy.NEVER;
+    }
+
+    /** Where a node is, for whoever looks for it. */
+    static String place(Node node) {
+        StringBuilder place = new StringBuilder();
+        for (Node part = node; part != null && place.length() < 160; part = part.getParent()) {
+            if (!part.getStyleClass().isEmpty()) {
+                place.append(part == node ? "" : " < ").append(String.join(".", part.getStyleClass()));
+            }
+        }
+        return place.toString();
+    }
+}
