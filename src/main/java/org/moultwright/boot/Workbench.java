@@ -389,7 +389,7 @@ final class Workbench implements AutoCloseable {
                         clock,
                         days,
                         words,
-                        begun(DraftsFile.ofSheets(store.beside(SHEETS_BEGUN)), "sheets"),
+                        begun(DraftsFile.ofSheets(store.beside(SHEETS_BEGUN)), Texts.say("sheets")),
                         new TallyNotes(),
                         photos.desk())),
                 new LaterScreen(
@@ -453,7 +453,10 @@ final class Workbench implements AutoCloseable {
                 new TendPots(book, clock, UUID::randomUUID),
                 undo,
                 new PdfHandOverSlips(),
-                new SaveDialog(this::window, HOME, new SaveDialog.Kind("Save the hand-over slip", "PDF", ".pdf")),
+                new SaveDialog(
+                        this::window,
+                        HOME,
+                        new SaveDialog.Kind(Texts.say("Save the hand-over slip"), Texts.say("PDF"), ".pdf")),
                 labelDesk(),
                 keeper,
                 shell,

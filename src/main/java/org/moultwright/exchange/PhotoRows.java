@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import org.moultwright.domain.PhotoNote;
 import org.moultwright.exchange.TableReader.Placed;
+import org.moultwright.language.Texts;
 
 /** The table of photos, and the folder of their pictures inside the brood's folder. */
 final class PhotoRows {
@@ -54,7 +55,12 @@ final class PhotoRows {
                 } else if (photo.file().startsWith(hash(picture.get()) + ".")) {
                     there.add(photo);
                 } else {
-                    problems.add(FILE, row.line(), "picture", photo.file(), "the SHA-256 of what is in the picture");
+                    problems.add(
+                            FILE,
+                            row.line(),
+                            "picture",
+                            photo.file(),
+                            Texts.say("the SHA-256 of what is in the picture"));
                 }
             } catch (IOException unreadable) {
                 problems.add(
@@ -62,7 +68,7 @@ final class PhotoRows {
                         row.line(),
                         "picture",
                         photo.file(),
-                        "a picture that can be read; " + unreadable.getMessage());
+                        Texts.say("a picture that can be read; {0}", unreadable.getMessage()));
             }
         }
         return there;
@@ -73,7 +79,7 @@ final class PhotoRows {
         String tray = row.required("tray");
         String picture = row.required("picture");
         if (!PhotoNote.isFile(picture)) {
-            throw row.refuse("picture", "a SHA-256 with an ending, such as .jpg");
+            throw row.refuse("picture", Texts.say("a SHA-256 with an ending, such as .jpg"));
         }
         String name = row.text("name");
         return new PhotoNote(ids.of(FILE, at, tray, picture, name), at, tray, picture, name);

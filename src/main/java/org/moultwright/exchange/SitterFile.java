@@ -8,6 +8,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.SitterMark;
 
@@ -54,6 +55,8 @@ public final class SitterFile implements SitterMark {
 
     private DocumentException fault(IOException cause) {
         return new DocumentException(
-                DocumentException.Reason.WRITE_FAILED, file + " cannot be written: " + cause.getMessage() + ".", cause);
+                DocumentException.Reason.WRITE_FAILED,
+                Texts.say("{0} cannot be written: {1}.", file, cause.getMessage()),
+                cause);
     }
 }

@@ -55,9 +55,12 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
             return mould(mould.note());
         }
         if (event instanceof StoryEvent.Photographed photographed) {
-            return photographed.photos() == 1
-                    ? "Photo of " + photographed.tray()
-                    : "%d photos of %s".formatted(photographed.photos(), photographed.tray());
+            return Texts.count(
+                    photographed.photos(),
+                    "Photo of {1}",
+                    "{0} photos of {1}",
+                    photographed.photos(),
+                    photographed.tray());
         }
         if (event instanceof StoryEvent.ProbeSilent silent) {
             return silent(silent);

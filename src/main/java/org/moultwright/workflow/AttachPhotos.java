@@ -16,6 +16,7 @@ import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.PhotoNote;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 
 /** Attaches photos to a tray. Those that cannot be kept are named, and hold up none of the others. */
 public final class AttachPhotos {
@@ -55,7 +56,7 @@ public final class AttachPhotos {
                 if (!there.add(file)) {
                     throw new PhotoException(
                             PhotoException.Reason.ALREADY_ATTACHED,
-                            "'%s' is attached to %s already.".formatted(offer.name(), tray));
+                            Texts.say("'{0}' is attached to {1} already.", offer.name(), tray));
                 }
                 photos.add(new PhotoNote(ids.get(), now, tray, file, offer.name()));
             } catch (PhotoException fault) {
@@ -66,7 +67,7 @@ public final class AttachPhotos {
     }
 
     private Deed.Summary keep(String brood, String tray, List<PhotoNote> photos) {
-        String words = photos.size() == 1 ? tray + ", a photo" : "%s, %d photos".formatted(tray, photos.size());
+        String words = Texts.count(photos.size(), "{0}, a photo", "{0}, {1} photos", tray, photos.size());
         Deed.Summary summary = new Deed.Summary(ids.get(), brood, clock.instant(), words);
         book.keep(new Deed(summary, Optional.empty(), Deed.Content.ofPhotos(photos)));
         return summary;

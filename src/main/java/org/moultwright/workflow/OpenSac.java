@@ -52,15 +52,16 @@ public final class OpenSac {
     public static Optional<String> against(BroodRecord record, Instant at, Instant now) {
         Brood brood = record.brood();
         if (at.isAfter(now)) {
-            return Optional.of("That day is yet to come. Write it down then.");
+            return Optional.of(Texts.say("That day is yet to come. Write it down then."));
         }
         if (brood.laid().filter(laid -> at.isBefore(laid.earliest())).isPresent()) {
-            return Optional.of("That is before the sac was laid.");
+            return Optional.of(Texts.say("That is before the sac was laid."));
         }
         return against(record)
                 .or(() -> brood.pulled()
                         .filter(at::isBefore)
-                        .map(pulled -> brood.code() + " was taken from its mother after that. Write a later day."));
+                        .map(pulled -> Texts.say(
+                                "{0} was taken from its mother after that. Write a later day.", brood.code())));
     }
 
     /** Why what stands on the shelf now cannot have been opened into then. */
@@ -68,11 +69,13 @@ public final class OpenSac {
         return Stream.concat(opening.trays().stream().map(SacTray::code), opening.inside().stream())
                 .filter(code -> then.find(code).isEmpty() && now.find(code).isPresent())
                 .findFirst()
-                .map(code -> code + " was not on the shelf yet then. Write a later day, or choose another.")
+                .map(code ->
+                        Texts.say("{0} was not on the shelf yet then. Write a later day, or choose another.", code))
                 .or(() -> now.find(opening.brood())
                         .flatMap(Standing::since)
                         .filter(since -> since.isAfter(then.at()))
-                        .map(since -> opening.brood() + " was moved on the shelf after that. Write a later day."));
+                        .map(since -> Texts.say(
+                                "{0} was moved on the shelf after that. Write a later day.", opening.brood())));
     }
 
     /** Keeps an opening of this moment; on disk when this returns. */
@@ -84,7 +87,7 @@ public final class OpenSac {
     public Deed.Summary open(Opening opening, Instant at) {
         Instant now = clock.instant();
         BroodRecord record = book.find(opening.brood())
-                .orElseThrow(() -> new IllegalArgumentException("There is no brood " + opening.brood() + "."));
+                .orElseThrow(() -> new IllegalArgumentException(Texts.say("There is no brood {0}.", opening.brood())));
         refuse(against(record, at, now));
         ShelfAt standing = ShelfAt.of(book, book.shelf(), now);
         ShelfAt shelf = ShelfAt.of(book, book.shelf(), at);

@@ -1,6 +1,7 @@
 package org.moultwright.workflow;
 
 import org.jspecify.annotations.Nullable;
+import org.moultwright.language.Texts;
 
 /** A photo could not be kept or shown. */
 public final class PhotoException extends AdvisedException {
@@ -8,12 +9,13 @@ public final class PhotoException extends AdvisedException {
 
     /** Why, and what the keeper can do about it. */
     public enum Reason implements AdvisedException.Reason {
-        UNREADABLE("PH-1", "Save it as JPEG or PNG and attach that."),
-        TOO_LARGE("PH-2", "Make it smaller and attach that."),
-        DISK_FULL("PH-3", "Free some space and attach it again."),
-        NOT_WRITABLE("PH-4", "Nothing else was lost. Look at the folder beside the store, then attach it again."),
-        MISSING("PH-5", "Put the folder of photos back beside the store, from a backup."),
-        ALREADY_ATTACHED("PH-6", "Nothing was changed.");
+        UNREADABLE("PH-1", Texts.say("Save it as JPEG or PNG and attach that.")),
+        TOO_LARGE("PH-2", Texts.say("Make it smaller and attach that.")),
+        DISK_FULL("PH-3", Texts.say("Free some space and attach it again.")),
+        NOT_WRITABLE(
+                "PH-4", Texts.say("Nothing else was lost. Look at the folder beside the store, then attach it again.")),
+        MISSING("PH-5", Texts.say("Put the folder of photos back beside the store, from a backup.")),
+        ALREADY_ATTACHED("PH-6", Texts.say("Nothing was changed."));
 
         private final String code;
         private final String remedy;

@@ -11,13 +11,15 @@ import org.moultwright.domain.CareNote;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Stage;
+import org.moultwright.language.Texts;
 
 /** What a sitter may write down: animals found dead, and a tray watered. Nothing of it is a look. */
 public final class SitterDeeds {
     static final String REFUSAL =
-            "The desk is in a sitter's hands: only the dead and water are written down. The keeper takes it back first.";
+            Texts.say("The desk is in a sitter's hands: only the dead and water are written down. The keeper "
+                    + "takes it back first.");
 
-    private static final String BY_SITTER = "by the sitter";
+    private static final String BY_SITTER = Texts.say("by the sitter");
     private static final Set<String> CARE = Set.of(CareNote.WATERED, CareNote.NOTED);
 
     private final RecordRound record;

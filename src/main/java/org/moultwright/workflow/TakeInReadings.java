@@ -75,7 +75,7 @@ public final class TakeInReadings {
                 ids.get(),
                 Optional.empty(),
                 clock.instant(),
-                "Readings of %s in %s taken in from %s".formatted(probe, container, file.getFileName()));
+                Texts.say("Readings of {0} in {1} taken in from {2}", probe, container, file.getFileName()));
         ReadingSource readings = sink -> {
             files.each(file, mapping, (row, share) -> {
                 tally.add(row);

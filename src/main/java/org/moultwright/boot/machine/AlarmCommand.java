@@ -43,15 +43,16 @@ public record AlarmCommand(String words) {
     /** Runs it once as it would be run at an alarm, and says in a sentence how it ended, if it ends soon. */
     public String tryOut() {
         try {
-            Process tried = start(Map.of("MOULTWRIGHT_TURN", "test", "MOULTWRIGHT_WORDS", "This is only a test."));
+            Process tried =
+                    start(Map.of("MOULTWRIGHT_TURN", "test", "MOULTWRIGHT_WORDS", Texts.say("This is only a test.")));
             if (!tried.waitFor(SECONDS_TO_END, TimeUnit.SECONDS)) {
-                return "It was started and still runs. Look whether what you expect has happened.";
+                return Texts.say("It was started and still runs. Look whether what you expect has happened.");
             }
             return tried.exitValue() == 0
-                    ? "It ran and ended well. Look whether what you expect has happened."
-                    : "It failed: it ended with %d. Try it in a terminal.".formatted(tried.exitValue());
+                    ? Texts.say("It ran and ended well. Look whether what you expect has happened.")
+                    : Texts.say("It failed: it ended with {0}. Try it in a terminal.", tried.exitValue());
         } catch (UncheckedIOException fault) {
-            return "It could not be started: " + fault.getMessage();
+            return Texts.say("It could not be started: {0}", fault.getMessage());
         } catch (InterruptedException closing) {
             Thread.currentThread().interrupt();
             return "";

@@ -55,7 +55,7 @@ enum Unit {
                 .filter(unit -> unit.key.equals(key.toUpperCase(Locale.ROOT)))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(
-                        "unit is '%s' but must be C, F, pt100, ntc10k, type-k or %%".formatted(key)));
+                        Texts.say("unit is '{0}' but must be C, F, pt100, ntc10k, type-k or %", key)));
     }
 
     /** The quantity in °C or in %, infinite or not a number where there is none. */

@@ -10,6 +10,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import org.moultwright.domain.PhotoNote;
 import org.moultwright.domain.Require;
+import org.moultwright.language.Texts;
 import org.moultwright.store.file.DiskRoom;
 import org.moultwright.store.file.FileInTheMaking;
 import org.moultwright.store.file.FullDisk;
@@ -47,7 +48,7 @@ public final class PhotoFolder implements PhotoFiles {
             }
             return keep(Files.readAllBytes(picture), name);
         } catch (IOException fault) {
-            throw new PhotoException(Reason.UNREADABLE, "'" + name + "' cannot be read.", fault);
+            throw new PhotoException(Reason.UNREADABLE, Texts.say("'{0}' cannot be read.", name), fault);
         }
     }
 
@@ -68,9 +69,10 @@ public final class PhotoFolder implements PhotoFiles {
             write(picture, folder.resolve(file));
         } catch (IOException fault) {
             throw FullDisk.isSaidBy(fault)
-                    ? new PhotoException(Reason.DISK_FULL, "The disk is full; '" + name + "' was not attached.", fault)
+                    ? new PhotoException(
+                            Reason.DISK_FULL, Texts.say("The disk is full; '{0}' was not attached.", name), fault)
                     : new PhotoException(
-                            Reason.NOT_WRITABLE, "'" + name + "' could not be kept in '" + folder + "'.", fault);
+                            Reason.NOT_WRITABLE, Texts.say("'{0}' could not be kept in '{1}'.", name, folder), fault);
         }
         return file;
     }
@@ -97,12 +99,12 @@ public final class PhotoFolder implements PhotoFiles {
     @Override
     public PagePicture look(String file, int longestPixels) {
         Path picture = find(file)
-                .orElseThrow(
-                        () -> new PhotoException(Reason.MISSING, "The picture is not in '" + folder + "' any more."));
+                .orElseThrow(() ->
+                        new PhotoException(Reason.MISSING, Texts.say("The picture is not in '{0}' any more.", folder)));
         try {
             return PictureBytes.of(Files.readAllBytes(picture), file).scaled(longestPixels);
         } catch (IOException fault) {
-            throw new PhotoException(Reason.MISSING, "The picture in '" + folder + "' cannot be read.", fault);
+            throw new PhotoException(Reason.MISSING, Texts.say("The picture in '{0}' cannot be read.", folder), fault);
         }
     }
 
@@ -148,6 +150,6 @@ public final class PhotoFolder implements PhotoFiles {
     }
 
     private static PhotoException tooLarge(String name) {
-        return new PhotoException(Reason.TOO_LARGE, "'%s' is larger than %d MB.".formatted(name, MOST_BYTES >> 20));
+        return new PhotoException(Reason.TOO_LARGE, Texts.say("'{0}' is larger than {1} MB.", name, MOST_BYTES >> 20));
     }
 }

@@ -19,6 +19,7 @@ import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 import org.jspecify.annotations.Nullable;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.PagePicture;
 import org.moultwright.workflow.PhotoException;
 import org.moultwright.workflow.PhotoException.Reason;
@@ -59,8 +60,9 @@ final class PictureBytes {
             if (dots > MOST_MEGAPIXELS * MEGAPIXEL) {
                 throw new PhotoException(
                         Reason.TOO_LARGE,
-                        "'%s' has %d million dots; %d million are the most."
-                                .formatted(name, dots / MEGAPIXEL, MOST_MEGAPIXELS));
+                        Texts.say(
+                                "'{0}' has {1} million dots; {2} million are the most.",
+                                name, dots / MEGAPIXEL, MOST_MEGAPIXELS));
             }
             return new PictureBytes(bytes, name, ending);
         });
@@ -130,7 +132,8 @@ final class PictureBytes {
                     reader.setInput(stream, true, true);
                     T done = work.of(reader);
                     if (cutOff.isSaid()) {
-                        throw new PhotoException(Reason.UNREADABLE, "'" + name + "' is cut off before its end.");
+                        throw new PhotoException(
+                                Reason.UNREADABLE, Texts.say("'{0}' is cut off before its end.", name));
                     }
                     return done;
                 } finally {
@@ -145,7 +148,8 @@ final class PictureBytes {
         }
 
         private PhotoException unreadable(@Nullable Throwable cause) {
-            return new PhotoException(Reason.UNREADABLE, "'" + name + "' is no picture that can be read here.", cause);
+            return new PhotoException(
+                    Reason.UNREADABLE, Texts.say("'{0}' is no picture that can be read here.", name), cause);
         }
     }
 

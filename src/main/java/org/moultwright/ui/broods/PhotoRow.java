@@ -5,6 +5,7 @@ import javafx.beans.InvalidationListener;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import org.moultwright.domain.PhotoNote;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.photo.PhotoStrip;
 
@@ -14,12 +15,12 @@ final class PhotoRow extends HBox {
 
     PhotoRow(BroodPage page) {
         PhotoStrip strip = new PhotoStrip(page.photoDesk(), MOST);
-        Label title = Words.whole(Words.cardTitle("Photos"));
+        Label title = Words.whole(Words.cardTitle(Texts.say("Photos")));
         Label count = Words.whole(Words.caption(""));
         InvalidationListener show = changed -> {
             List<PhotoNote> all = page.photos();
             strip.show(all);
-            count.setText(all.size() > MOST ? all.size() + " in all" : "");
+            count.setText(all.size() > MOST ? Texts.say("{0} in all", all.size()) : "");
             setVisible(!all.isEmpty());
         };
         managedProperty().bind(visibleProperty());

@@ -35,12 +35,15 @@ final class SpreadingCard extends VBox {
                 0,
                 Words.plain(Texts.say("How many trays")),
                 inputs.trays(form.shares().number()),
-                Words.plain("New trays stand in"),
-                inputs.choice(form.inside(), "nothing yet", form::places));
+                Words.plain(Texts.say("New trays stand in")),
+                inputs.choice(form.inside(), Texts.say("nothing yet"), form::places));
         head.addRow(
                 1,
-                Words.plain("Opened on"),
-                inputs.day(form.day(), "today", form.day().textProperty().map(form::dayInWords)));
+                Words.plain(Texts.say("Opened on")),
+                inputs.day(
+                        form.day(),
+                        Texts.say("today"),
+                        form.day().textProperty().map(form::dayInWords)));
         Label spread = Words.wrapped(Words.strong(""));
         spread.textProperty().bind(form.spreadProperty());
         Scrolled scrolled = new Scrolled(trays);

@@ -8,6 +8,7 @@ import javafx.scene.Scene;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.Window;
+import org.moultwright.language.Texts;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceChart;
@@ -46,7 +47,7 @@ public final class PrinterPaper implements TracePaper {
             PagePicture picture = Pixels.of(page(title, trace).snapshot(null));
             return () -> {
                 pages.save(picture, title, madeAt, pdf);
-                return "Saved as " + pdf + ".";
+                return Texts.say("Saved as {0}.", pdf);
             };
         });
     }

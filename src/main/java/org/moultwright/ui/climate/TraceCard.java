@@ -103,8 +103,8 @@ final class TraceCard extends HBox {
                         gap,
                         compare(),
                         hold,
-                        tool("Copy", this::copy),
-                        tool("Print", this::print),
+                        tool(Texts.say("Copy"), this::copy),
+                        tool(Texts.say("Print"), this::print),
                         tool("PDF", this::save));
         return tools;
     }

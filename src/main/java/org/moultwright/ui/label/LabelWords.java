@@ -32,7 +32,7 @@ public final class LabelWords {
     /** "7 labels". */
     public static String count(LabelJob job) {
         int count = job.labels().size();
-        return count == 1 ? "1 label" : count + " labels";
+        return Texts.count(count, "1 label", "{0} labels", count);
     }
 
     /** "2 sheets sent to the printer. Check that they came out at full size." */

@@ -24,7 +24,7 @@ public final class LabelsView extends VBox {
      * @param subtitle for what
      */
     public LabelsView(LabelsViewModel model, String title, String subtitle, Runnable close) {
-        PageHeader header = new PageHeader(title, Buttons.secondary("Back", close));
+        PageHeader header = new PageHeader(title, Buttons.secondary(Texts.say("Back"), close));
         header.subtitleProperty().set(subtitle);
         this.fields = new SheetFields(model.form(), model.preview(), model::saveCalibration, model::printCalibration);
         Label codes = Words.wrapped(Words.plain(""));
@@ -32,9 +32,9 @@ public final class LabelsView extends VBox {
                 .bind(model.preview()
                         .jobProperty()
                         .map(job -> job.map(made -> LabelWords.count(made) + ": " + LabelWords.codes(made))
-                                .orElse("No labels until the sheet is sound.")));
-        Button save = Buttons.primary("Save labels as PDF", model::save);
-        Button print = Buttons.secondary("Print", model::print);
+                                .orElse(Texts.say("No labels until the sheet is sound."))));
+        Button save = Buttons.primary(Texts.say("Save labels as PDF"), model::save);
+        Button print = Buttons.secondary(Texts.say("Print"), model::print);
         List.of(save, print)
                 .forEach(button -> button.disableProperty()
                         .bind(model.preview().jobProperty().map(job -> job.isEmpty())));

@@ -4,6 +4,7 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.moultwright.language.Texts;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PotLabel;
 
@@ -26,7 +27,7 @@ public final class LabelsViewModel {
         form.whenChanged(this::lay);
         preview.faultProperty()
                 .addListener((observed, before, now) ->
-                        news.failed(now.map(fault -> LabelWords.fault(fault, "The labels cannot be drawn"))
+                        news.failed(now.map(fault -> LabelWords.fault(fault, Texts.say("The labels cannot be drawn")))
                                 .orElse("")));
     }
 

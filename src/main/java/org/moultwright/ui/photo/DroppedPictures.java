@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.image.Image;
 import javafx.scene.input.Clipboard;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.print.Pixels;
 import org.moultwright.workflow.AttachPhotos.Offer;
 
 /** The pictures on a clipboard, or under a hand that drags them: files first, else the picture itself. */
 public final class DroppedPictures {
-    private static final String NAMELESS = "pasted picture";
+    private static final String NAMELESS = Texts.say("pasted picture");
 
     private DroppedPictures() {}
 

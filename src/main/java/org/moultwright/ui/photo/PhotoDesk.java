@@ -1,6 +1,7 @@
 package org.moultwright.ui.photo;
 
 import java.util.Optional;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.workflow.AttachPhotos;
@@ -21,7 +22,7 @@ public record PhotoDesk(Optional<AttachPhotos> attach, Pictures pictures, PhotoO
                 Optional.empty(),
                 new Pictures(
                         (file, longestPixels) -> {
-                            throw new IllegalStateException("There are no photos here.");
+                            throw new IllegalStateException(Texts.say("There are no photos here."));
                         },
                         runner),
                 PhotoOffers.NONE,

@@ -5,6 +5,7 @@ import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Tooltip;
 import javafx.scene.image.ImageView;
 import org.moultwright.domain.PhotoNote;
+import org.moultwright.language.Texts;
 
 /** A small photo that opens large. */
 final class PhotoThumb extends Button {
@@ -19,7 +20,7 @@ final class PhotoThumb extends Button {
         setGraphic(picture);
         setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         getStyleClass().add("photo-thumb");
-        setAccessibleText("photo, " + PhotoWords.of(photo, desk.days()));
+        setAccessibleText(Texts.say("photo, {0}", PhotoWords.of(photo, desk.days())));
         setTooltip(new Tooltip(PhotoWords.of(photo, desk.days())));
         setOnAction(event -> open.run());
         desk.pictures().small(photo.file(), picture::setImage, this::refused);

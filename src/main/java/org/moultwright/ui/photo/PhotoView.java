@@ -10,6 +10,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.PhotoNote;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.KeyCap;
@@ -45,9 +46,9 @@ public final class PhotoView extends VBox {
                 words,
                 place,
                 gap,
-                KeyCap.hint("← →", "the others"),
-                KeyCap.hint("Esc", "back"),
-                Buttons.secondary("Close", this::close));
+                KeyCap.hint("← →", Texts.say("the others")),
+                KeyCap.hint("Esc", Texts.say("back")),
+                Buttons.secondary(Texts.say("Close"), this::close));
         foot.getStyleClass().add("photo-foot");
         getStyleClass().addAll("page", "photo-large");
         getChildren().addAll(problem, frame, foot);
@@ -87,10 +88,10 @@ public final class PhotoView extends VBox {
         PhotoNote photo = photos.get(position);
         String said = PhotoWords.of(photo, desk.days());
         words.setText(said);
-        place.setText("%d of %d".formatted(position + 1, photos.size()));
+        place.setText(Texts.say("{0} of {1}", position + 1, photos.size()));
         problem.sentenceProperty().set("");
         picture.setImage(null);
-        frame.setAccessibleText("photo, " + said);
+        frame.setAccessibleText(Texts.say("photo, {0}", said));
         desk.pictures()
                 .large(
                         photo.file(),

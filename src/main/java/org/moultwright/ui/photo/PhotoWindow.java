@@ -3,6 +3,7 @@ package org.moultwright.ui.photo;
 import javafx.scene.Scene;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
+import org.moultwright.language.Texts;
 
 /** The window a large photo stands in, over the desk and dressed as it is. */
 final class PhotoWindow {
@@ -16,7 +17,7 @@ final class PhotoWindow {
         scene.getStylesheets().setAll(desk.getStylesheets());
         stage.initOwner(desk.getWindow());
         stage.initModality(Modality.WINDOW_MODAL);
-        stage.setTitle("Photo");
+        stage.setTitle(Texts.say("Photo"));
         stage.setScene(scene);
         view.whenClosed(stage::hide);
         stage.show();

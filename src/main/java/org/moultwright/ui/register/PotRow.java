@@ -9,6 +9,7 @@ import org.moultwright.domain.Brood;
 import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.PotEvent.What;
 import org.moultwright.domain.PotLife;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.workflow.PotLabel;
 import org.moultwright.workflow.RoomView;
@@ -61,7 +62,8 @@ record PotRow(Brood brood, PotLife life, PotState state, String words) {
     /** What stood on its label the first time; where nobody wrote that down, the day it was filled. */
     PotLabel label(DayWords days) {
         String line = life.pot().label();
-        return new PotLabel(code(), brood.taxon(), line.isEmpty() ? "potted " + days.shortDay(potted()) : line);
+        return new PotLabel(
+                code(), brood.taxon(), line.isEmpty() ? Texts.say("potted {0}", days.shortDay(potted())) : line);
     }
 
     String code() {

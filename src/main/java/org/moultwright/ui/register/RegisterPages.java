@@ -6,6 +6,7 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.label.LabelsView;
 import org.moultwright.ui.label.LabelsViewModel;
@@ -31,8 +32,8 @@ final class RegisterPages extends StackPane {
         this.labelsModel = new LabelsViewModel(desk.labels(), desk.clock());
         this.labels = new LabelsView(
                 labelsModel,
-                "Labels again",
-                "for the pots selected, with what stood on them the first time",
+                Texts.say("Labels again"),
+                Texts.say("for the pots selected, with what stood on them the first time"),
                 this::close);
         this.register = new RegisterView(model, this::openSlip, this::openLabels);
         getChildren().setAll(register);

@@ -10,6 +10,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.KeyCap;
@@ -33,11 +34,11 @@ final class PhotoNotices extends VBox {
         news.managedProperty().bind(news.textProperty().isNotEmpty());
         Banner problem = new Banner(Tone.WARN);
         problem.sentenceProperty().bind(photos.problemProperty());
-        Button attach = Buttons.secondary("Attach", photos::attachOffered);
+        Button attach = Buttons.secondary(Texts.say("Attach"), photos::attachOffered);
         attach.setGraphic(new KeyCap("A"));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox offer = new HBox(question, gap, attach, Buttons.plain("No", photos::declineOffered));
+        HBox offer = new HBox(question, gap, attach, Buttons.plain(Texts.say("No"), photos::declineOffered));
         offer.getStyleClass().addAll("banner", Tone.ACCENT.styleClass(), "photo-offer");
         offer.managedProperty().bind(question.textProperty().isNotEmpty());
         offer.visibleProperty().bind(offer.managedProperty());
@@ -55,8 +56,8 @@ final class PhotoNotices extends VBox {
         question.setText(
                 switch (pictures.size()) {
                     case 0 -> "";
-                    case 1 -> "A new picture: of %s?".formatted(tray);
-                    default -> "%d new pictures: of %s?".formatted(pictures.size(), tray);
+                    case 1 -> Texts.say("A new picture: of {0}?", tray);
+                    default -> Texts.say("{0} new pictures: of {1}?", pictures.size(), tray);
                 });
     }
 }

@@ -14,22 +14,22 @@ import org.moultwright.workflow.Balance;
 /** Leads the keys of the keyboard to the open sheet. */
 final class RoundKeys {
     static final List<KeyHint> HINTS = List.of(
-            new KeyHint("Enter", "next field; on the last one, done and next tray"),
-            new KeyHint("Ctrl + Enter", "done, next tray, from anywhere"),
-            new KeyHint("=", "looked, as expected: seen and none, no counts"),
-            new KeyHint("7/20", "seven of twenty looked at"),
-            new KeyHint("S", "at least one seen"),
-            new KeyHint("N", "looked, none"),
-            new KeyHint("-", "not looked"),
-            new KeyHint("D", "dead: stage 1–5, how many if not one, then the cause"),
-            new KeyHint("M", "mould: where, then how far and what was done if not the usual"),
-            new KeyHint("W C R L", "watered, cleaned, turned, liner changed"),
-            new KeyHint("J", "jot a note"),
-            new KeyHint("Ctrl + V", "attach the picture, or the files, on the clipboard to the tray"),
-            new KeyHint("P", "the tray's photos, large"),
-            new KeyHint("A", "attach the new pictures of your folder to the tray"),
-            new KeyHint("T", "tally: each key 1–5 counts one animal; there, S turns sounds on"),
-            new KeyHint("Page Up, Page Down", "the tray before, the tray after"));
+            new KeyHint("Enter", Texts.say("next field; on the last one, done and next tray")),
+            new KeyHint("Ctrl + Enter", Texts.say("done, next tray, from anywhere")),
+            new KeyHint("=", Texts.say("looked, as expected: seen and none, no counts")),
+            new KeyHint("7/20", Texts.say("seven of twenty looked at")),
+            new KeyHint("S", Texts.say("at least one seen")),
+            new KeyHint("N", Texts.say("looked, none")),
+            new KeyHint("-", Texts.say("not looked")),
+            new KeyHint("D", Texts.say("dead: stage 1–5, how many if not one, then the cause")),
+            new KeyHint("M", Texts.say("mould: where, then how far and what was done if not the usual")),
+            new KeyHint("W C R L", Texts.say("watered, cleaned, turned, liner changed")),
+            new KeyHint("J", Texts.say("jot a note")),
+            new KeyHint("Ctrl + V", Texts.say("attach the picture, or the files, on the clipboard to the tray")),
+            new KeyHint("P", Texts.say("the tray's photos, large")),
+            new KeyHint("A", Texts.say("attach the new pictures of your folder to the tray")),
+            new KeyHint("T", Texts.say("tally: each key 1–5 counts one animal; there, S turns sounds on")),
+            new KeyHint("Page Up, Page Down", Texts.say("the tray before, the tray after")));
 
     private final RoundViewModel model;
     private final RoundView view;

@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import org.moultwright.domain.PhotoNote;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.photo.PhotoStrip;
@@ -41,9 +42,9 @@ final class SheetPhotos extends HBox {
         strip.show(all);
         strip.setVisible(!all.isEmpty());
         if (all.isEmpty()) {
-            words.setText("drop a photo, or Ctrl + V");
+            words.setText(Texts.say("drop a photo, or Ctrl + V"));
         } else {
-            words.setText(all.size() > MOST ? all.size() + " photos" : "");
+            words.setText(all.size() > MOST ? Texts.say("{0} photos", all.size()) : "");
         }
     }
 }

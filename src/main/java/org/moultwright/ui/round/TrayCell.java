@@ -12,6 +12,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 
@@ -62,6 +63,6 @@ final class TrayCell extends ListCell<TrayLine> {
         state.getStyleClass().add(line.stateTone().styleClass());
         detail.setText(line.detail());
         row.pseudoClassStateChanged(OPEN, line.isOpen());
-        row.setAccessibleText("tray %s, %s, %s".formatted(line.tray(), line.state(), line.detail()));
+        row.setAccessibleText(Texts.say("tray {0}, {1}, {2}", line.tray(), line.state(), line.detail()));
     }
 }

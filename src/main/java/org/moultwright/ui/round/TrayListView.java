@@ -18,7 +18,7 @@ final class TrayListView extends VBox {
         rows.setCellFactory(list -> new TrayCell(model::open));
         // The keyboard steps through trays from the sheet itself; a second place of focus would only be in the way.
         rows.setFocusTraversable(false);
-        rows.setAccessibleText("trays of the round");
+        rows.setAccessibleText(Texts.say("trays of the round"));
         rows.getStyleClass().add("bare");
         setVgrow(rows, Priority.ALWAYS);
         Label pace = Words.wrapped(Words.caption(""));

@@ -11,6 +11,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.domain.PhotoNote;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.workflow.AttachPhotos;
@@ -77,7 +78,7 @@ final class TrayPhotos {
             return;
         }
         problem.set("");
-        news.set(offers.size() == 1 ? "Attaching 1 photo." : "Attaching %d photos.".formatted(offers.size()));
+        news.set(Texts.count(offers.size(), "Attaching 1 photo.", "Attaching {0} photos.", offers.size()));
         TrayFacts facts = tray.get();
         desk.runner()
                 .<AttachPhotos.Attached>run(
@@ -93,7 +94,8 @@ final class TrayPhotos {
             desk.photos().offers().decline(withoutThoseToTryAgain(offered, refused));
             done.value().deed().ifPresent(deed -> saved(deed, offered));
         } else if (outcome instanceof Outcome.Failed<AttachPhotos.Attached> failed) {
-            problem.set("Not attached to %s: %s".formatted(tray, failed.fault().getMessage()));
+            problem.set(
+                    Texts.say("Not attached to {0}: {1}", tray, failed.fault().getMessage()));
         }
     }
 

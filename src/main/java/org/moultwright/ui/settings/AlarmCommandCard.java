@@ -22,7 +22,7 @@ final class AlarmCommandCard extends VBox {
         this.model = model;
         Label told = Words.wrapped(Words.caption(""));
         told.managedProperty().bind(told.textProperty().isNotEmpty());
-        Button test = Buttons.secondary("Try it", () -> {
+        Button test = Buttons.secondary(Texts.say("Try it"), () -> {
             String words = command.getText().strip();
             model.tryOut(() -> tryCommand.apply(words), told::setText);
         });

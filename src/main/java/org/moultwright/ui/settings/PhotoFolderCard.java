@@ -11,6 +11,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Words;
@@ -24,7 +25,7 @@ final class PhotoFolderCard extends VBox {
     PhotoFolderCard(SettingsViewModel model) {
         this.model = model;
         folder.setText(model.settingsProperty().get().desk().photoFolder());
-        folder.setAccessibleText("folder that new pictures come to");
+        folder.setAccessibleText(Texts.say("folder that new pictures come to"));
         folder.setOnAction(event -> keep());
         folder.focusedProperty().addListener((observed, before, focused) -> {
             if (!focused) {
@@ -33,21 +34,21 @@ final class PhotoFolderCard extends VBox {
         });
         problem.managedProperty().bind(problem.textProperty().isNotEmpty());
         HBox.setHgrow(folder, Priority.ALWAYS);
-        HBox row = new HBox(folder, Buttons.secondary("Choose", this::choose));
+        HBox row = new HBox(folder, Buttons.secondary(Texts.say("Choose"), this::choose));
         row.getStyleClass().add("page-actions");
         getChildren()
                 .add(Card.titled(
-                        "Photos",
-                        Words.wrapped(Words.muted(
-                                "The folder your camera or telephone leaves pictures in. Those of the last day are offered"
-                                        + " for the tray under your hand. Empty for none.")),
+                        Texts.say("Photos"),
+                        Words.wrapped(Words.muted(Texts.say(
+                                "The folder your camera or telephone leaves pictures in. Those of the last day are "
+                                        + "offered for the tray under your hand. Empty for none."))),
                         row,
                         problem));
     }
 
     private void choose() {
         DirectoryChooser dialog = new DirectoryChooser();
-        dialog.setTitle("The folder pictures come to");
+        dialog.setTitle(Texts.say("The folder pictures come to"));
         Optional.ofNullable(dialog.showDialog(getScene().getWindow()))
                 .map(File::toString)
                 .ifPresent(chosen -> {
@@ -61,7 +62,7 @@ final class PhotoFolderCard extends VBox {
         problem.setText(
                 typed.isEmpty() || isFolder(typed)
                         ? ""
-                        : "There is no folder '%s' now. It is watched once it is there.".formatted(typed));
+                        : Texts.say("There is no folder '{0}' now. It is watched once it is there.", typed));
         model.choose(model.settingsProperty().get().desk().withPhotoFolder(typed));
     }
 

@@ -91,7 +91,6 @@ public final class SettingsViewModel {
         change(settings.get().withDesk(desk));
     }
 
-
     public void choose(PlaceSettings place) {
         change(settings.get().withPlace(place));
     }

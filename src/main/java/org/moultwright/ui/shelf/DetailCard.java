@@ -78,7 +78,7 @@ final class DetailCard extends VBox {
             }
             actions.getChildren().add(small(Texts.say("Put away"), model::putAway));
         }
-        actions.getChildren().add(small("Labels", model::printLabels));
+        actions.getChildren().add(small(Texts.say("Labels"), model::printLabels));
         return actions;
     }
 

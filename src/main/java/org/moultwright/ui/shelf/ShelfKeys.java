@@ -8,17 +8,17 @@ import org.moultwright.ui.shell.KeyHint;
 /** The keys of the shelf, while the cards have the keyboard. */
 final class ShelfKeys {
     static final List<KeyHint> HINTS = List.of(
-            new KeyHint("← → ↑ ↓", "from card to card"),
-            new KeyHint("M", "move it to another place"),
-            new KeyHint("S", "split: some animals to another tray"),
-            new KeyHint("I", "isolate animals, with a reason"),
-            new KeyHint("J", "join with another tray"),
-            new KeyHint("Delete", "put an empty container away"),
-            new KeyHint("A", "add a container"),
-            new KeyHint("L", "its label, and those of all that stands in it, on a sheet you choose"),
-            new KeyHint("Page Up", "a day earlier"),
-            new KeyHint("Page Down", "a day later"),
-            new KeyHint("T", "back to tonight"));
+            new KeyHint("← → ↑ ↓", Texts.say("from card to card")),
+            new KeyHint("M", Texts.say("move it to another place")),
+            new KeyHint("S", Texts.say("split: some animals to another tray")),
+            new KeyHint("I", Texts.say("isolate animals, with a reason")),
+            new KeyHint("J", Texts.say("join with another tray")),
+            new KeyHint("Delete", Texts.say("put an empty container away")),
+            new KeyHint("A", Texts.say("add a container")),
+            new KeyHint("L", Texts.say("its label, and those of all that stands in it, on a sheet you choose")),
+            new KeyHint("Page Up", Texts.say("a day earlier")),
+            new KeyHint("Page Down", Texts.say("a day later")),
+            new KeyHint("T", Texts.say("back to tonight")));
 
     private static final int FAR = 100_000;
 

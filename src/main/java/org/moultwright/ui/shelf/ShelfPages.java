@@ -7,6 +7,7 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
+import org.moultwright.language.Texts;
 import org.moultwright.ui.label.LabelsView;
 import org.moultwright.ui.label.LabelsViewModel;
 import org.moultwright.workflow.PotLabel;
@@ -25,7 +26,10 @@ final class ShelfPages extends StackPane {
         this.shelf = new ShelfView(model);
         this.labelsModel = new LabelsViewModel(desk.labels(), desk.clock());
         this.labels = new LabelsView(
-                labelsModel, "Container labels", "for the container chosen and all that stands in it", this::close);
+                labelsModel,
+                Texts.say("Container labels"),
+                Texts.say("for the container chosen and all that stands in it"),
+                this::close);
         model.whenLabels(this::openLabels);
         getChildren().setAll(shelf);
         addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);

@@ -146,7 +146,7 @@ final class ShelfViewModel {
         }
         focus.set(code);
         Optional<String> against = carried.get().inside().equals(Optional.of(into))
-                ? Optional.of(code + " stands in " + into + " already.")
+                ? Optional.of(Texts.say("{0} stands in {1} already.", code, into))
                 : ShelfRules.againstPlace(shelf.get(), code, carried.get().kind(), Optional.of(into));
         against.ifPresentOrElse(
                 deeds::refuse,

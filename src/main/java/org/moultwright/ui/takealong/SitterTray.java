@@ -8,6 +8,7 @@ import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.CareNote;
 import org.moultwright.domain.LedgerEntry;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.workflow.TrayView;
 
@@ -33,7 +34,7 @@ record SitterTray(TrayView view, String expected, String done) {
                 .mapToInt(LedgerEntry::count)
                 .sum();
         if (dead > 0) {
-            done.add(dead + " dead");
+            done.add(Texts.say("{0} dead", dead));
         }
         record.care().stream()
                 .filter(care -> care.tray().equals(tray)
@@ -41,7 +42,7 @@ record SitterTray(TrayView view, String expected, String done) {
                         && !care.at().isBefore(from))
                 .map(CareNote::at)
                 .max(Comparator.naturalOrder())
-                .ifPresent(at -> done.add("water at " + days.clock(at)));
+                .ifPresent(at -> done.add(Texts.say("water at {0}", days.clock(at))));
         return String.join(" · ", done);
     }
 }

@@ -15,6 +15,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.moultwright.language.Texts;
 import org.moultwright.text.SitterWords;
 import org.moultwright.ui.alarm.AlarmBanner;
 import org.moultwright.ui.alarm.AlarmKeys;
@@ -29,9 +30,10 @@ import org.moultwright.ui.control.Words;
 /** The whole window while a sitter has the desk: trays at the left, whom to call and what never to do at the right. */
 public final class SitterView extends BorderPane {
     private static final KeyCombination UNDO = new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN);
-    private static final String NOBODY = "The keeper wrote no number here. Look on the sitter's sheet.";
-    private static final String SURE = "Are you the keeper?";
-    private static final String THEN = "The desk then shows everything again, and everything can be written.";
+    private static final String NOBODY = Texts.say("The keeper wrote no number here. Look on the sitter's sheet.");
+    private static final String SURE = Texts.say("Are you the keeper?");
+    private static final String THEN =
+            Texts.say("The desk then shows everything again, and everything can be written.");
 
     private final SitterViewModel model;
     private final VBox trays = new VBox();
@@ -44,8 +46,8 @@ public final class SitterView extends BorderPane {
         side.getStyleClass().add("sitter-side");
         Banner problem = new Banner(Tone.BAD);
         problem.sentenceProperty().bind(model.problemProperty());
-        Scrolled left = new Scrolled("the trays", trays);
-        Scrolled right = new Scrolled("whom to call, what to do", side);
+        Scrolled left = new Scrolled(Texts.say("the trays"), trays);
+        Scrolled right = new Scrolled(Texts.say("whom to call, what to do"), side);
         right.getStyleClass().add("sitter-right");
         HBox.setHgrow(left, Priority.ALWAYS);
         HBox columns = new HBox(left, right);
@@ -74,9 +76,14 @@ public final class SitterView extends BorderPane {
         trays.getChildren().setAll(rows);
         if (rows.isEmpty()) {
             trays.getChildren()
-                    .add(Words.wrapped(Words.muted("No tray holds animals. There is nothing to look after.")));
+                    .add(Words.wrapped(
+                            Words.muted(Texts.say("No tray holds animals. There is nothing to look after."))));
         }
-        side.getChildren().setAll(call(), list("Never", SitterWords.NEVER), list("What to do", SitterWords.TO_DO));
+        side.getChildren()
+                .setAll(
+                        call(),
+                        list(Texts.say("Never"), SitterWords.NEVER),
+                        list(Texts.say("What to do"), SitterWords.TO_DO));
         refocus(focused);
     }
 
@@ -98,17 +105,17 @@ public final class SitterView extends BorderPane {
     private Node row(SitterTray tray) {
         Label name = Words.whole(Words.styled(tray.tray(), "tray-name"));
         Label place = Words.muted(tray.view().place());
-        Label alive = Words.muted(tray.view().alive() + " alive");
+        Label alive = Words.muted(Texts.say("{0} alive", tray.view().alive()));
         HBox title = new HBox(name, place, alive);
         title.getStyleClass().add("sheet-title");
         VBox words = new VBox(title, Words.wrapped(Words.plain(tray.expected())));
         if (!tray.done().isEmpty()) {
-            words.getChildren().add(Words.strong("Today: " + tray.done()));
+            words.getChildren().add(Words.strong(Texts.say("Today: {0}", tray.done())));
         }
         HBox.setHgrow(words, Priority.ALWAYS);
-        Button dead = deed(tray, "One dead", "one animal found dead", () -> model.dead(tray));
+        Button dead = deed(tray, Texts.say("One dead"), Texts.say("one animal found dead"), () -> model.dead(tray));
         dead.setDisable(tray.view().alive() == 0);
-        Button water = deed(tray, "Water given", "water given", () -> model.watered(tray));
+        Button water = deed(tray, Texts.say("Water given"), Texts.say("water given"), () -> model.watered(tray));
         HBox row = new HBox(words, dead, water);
         row.getStyleClass().addAll("card", "sitter-row");
         return row;
@@ -125,7 +132,7 @@ public final class SitterView extends BorderPane {
     private Node call() {
         String phone = model.desk().plans().settings().phone();
         Label number = Words.wrapped(phone.isBlank() ? Words.plain(NOBODY) : Words.styled(phone, "sitter-phone"));
-        Card card = list("Call the keeper when", model.call());
+        Card card = list(Texts.say("Call the keeper when"), model.call());
         card.getChildren().add(1, number);
         return card;
     }
@@ -141,9 +148,9 @@ public final class SitterView extends BorderPane {
         said.textProperty().bind(model.saidProperty());
         HBox.setHgrow(said, Priority.ALWAYS);
         said.setMaxWidth(Double.MAX_VALUE);
-        Button back = Buttons.secondary("Take the last one back", model::takeBack);
+        Button back = Buttons.secondary(Texts.say("Take the last one back"), model::takeBack);
         back.disableProperty().bind(model.canTakeBackProperty().not());
-        Button keeper = Buttons.plain("The keeper is back", this::ask);
+        Button keeper = Buttons.plain(Texts.say("The keeper is back"), this::ask);
         keeper.getStyleClass().add("sitter-keeper");
         HBox foot = new HBox(said, back, keeper);
         foot.getStyleClass().add("page-actions");
@@ -151,9 +158,10 @@ public final class SitterView extends BorderPane {
     }
 
     private void ask() {
-        Button no = Buttons.secondary("No", () -> sure.sentenceProperty().set(""));
+        Button no =
+                Buttons.secondary(Texts.say("No"), () -> sure.sentenceProperty().set(""));
         sure.setActions(
-                Buttons.secondary("Yes, take the desk back", () -> {
+                Buttons.secondary(Texts.say("Yes, take the desk back"), () -> {
                     sure.sentenceProperty().set("");
                     model.keeperTakesItBack();
                 }),

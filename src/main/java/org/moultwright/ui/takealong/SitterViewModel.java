@@ -14,6 +14,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
+import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.SitterWords;
 import org.moultwright.workflow.Deed;
@@ -101,11 +102,11 @@ public final class SitterViewModel {
     }
 
     void dead(SitterTray tray) {
-        write(tray.tray() + ", one dead", () -> desk.deeds().dead(tray.view()));
+        write(Texts.say("{0}, one dead", tray.tray()), () -> desk.deeds().dead(tray.view()));
     }
 
     void watered(SitterTray tray) {
-        write(tray.tray() + ", water", () -> desk.deeds().watered(tray.view()));
+        write(Texts.say("{0}, water", tray.tray()), () -> desk.deeds().watered(tray.view()));
     }
 
     void takeBack() {
@@ -115,7 +116,7 @@ public final class SitterViewModel {
         UUID last = written.remove(written.size() - 1).id();
         canTakeBack.set(!written.isEmpty());
         run(() -> Optional.of(desk.undo().undo(last)), deed -> {
-            said.set("Taken back.");
+            said.set(Texts.say("Taken back."));
             desk.readAgain().run();
         });
     }
@@ -124,7 +125,7 @@ public final class SitterViewModel {
         run(() -> Optional.of(deed.get()), kept -> {
             kept.ifPresent(written::add);
             canTakeBack.set(true);
-            said.set("Written down: " + what + ".");
+            said.set(Texts.say("Written down: {0}.", what));
             desk.readAgain().run();
         });
     }
@@ -133,7 +134,7 @@ public final class SitterViewModel {
         desk.runner().<Optional<Deed.Summary>>run(progress -> work.get(), outcome -> {
             problem.set(
                     outcome instanceof Outcome.Failed<Optional<Deed.Summary>> failed
-                            ? "Not written down: " + failed.fault().getMessage()
+                            ? Texts.say("Not written down: {0}", failed.fault().getMessage())
                             : "");
             if (outcome instanceof Outcome.Done<Optional<Deed.Summary>> ended) {
                 done.accept(ended.value());

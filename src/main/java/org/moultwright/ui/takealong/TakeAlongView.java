@@ -42,9 +42,10 @@ final class TakeAlongView extends VBox {
 
     TakeAlongView(TakeAlongViewModel model, SitterViewModel sitter, Runnable close) {
         this.model = model;
-        this.from = new DayPicker("first day away", model.plans().awayFromProperty());
+        this.from = new DayPicker(Texts.say("first day away"), model.plans().awayFromProperty());
         HandOver handOver = new HandOver(sitter, model);
-        PageHeader header = new PageHeader("Take along", handOver.button(), Buttons.secondary("Back", close));
+        PageHeader header =
+                new PageHeader(Texts.say("Take along"), handOver.button(), Buttons.secondary(Texts.say("Back"), close));
         header.subtitleProperty().set(SUBTITLE);
         Banner failure = new Banner(Tone.BAD);
         failure.sentenceProperty().bind(model.failureProperty().map(words -> words.orElse("")));
