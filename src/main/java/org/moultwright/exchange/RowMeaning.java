@@ -130,7 +130,9 @@ final class RowMeaning {
     }
 
     private static boolean isNothing(String cell) {
-        return NOTHING.contains(cell.strip().toLowerCase(Locale.ROOT));
+        // No word for nothing begins with a digit, as nearly all cells do.
+        boolean isNumber = !cell.isEmpty() && cell.charAt(0) >= '0' && cell.charAt(0) <= '9';
+        return !isNumber && NOTHING.contains(cell.strip().toLowerCase(Locale.ROOT));
     }
 
     private static String shown(String cell) {

@@ -141,7 +141,12 @@ public final class DisplayView extends VBox {
                         "Read the display, write its number above, and it is held against the probe at once.")));
         remedy.setText(latest.map(pair -> DisplayWords.remedy(model.judge(pair.check()), model.wantedCelsius()))
                 .orElse(""));
-        together.setText(DisplayWords.together(pairs, model.limits()));
+        together.setText(DisplayWords.together(pairs, model.limits())
+                + model.creep()
+                        .map(found -> " "
+                                + DisplayWords.creep(
+                                        found, model.day(found.since().note())))
+                        .orElse(""));
         chart.shownProperty()
                 .set(Optional.of(new AgreementChart.Shown(
                         pairs.stream().map(pair -> point(pair.check())).toList(), model.limits())));

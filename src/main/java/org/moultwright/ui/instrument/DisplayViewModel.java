@@ -123,8 +123,17 @@ public final class DisplayViewModel {
                         LimitsOfAgreement.SPREAD_95));
     }
 
+    /** Since when the display has crept away from how it began; empty where it has not, or it is too soon to say. */
+    Optional<DisplayCreep> creep() {
+        return DisplayCreep.in(pairs.get());
+    }
+
     String when(DisplayNote read) {
         return desk.days().shortDay(read.at()) + " " + desk.days().clock(read.at());
+    }
+
+    String day(DisplayNote read) {
+        return desk.days().shortDay(read.at());
     }
 
     void cancel() {

@@ -63,6 +63,17 @@ final class DisplayWords {
         };
     }
 
+    /** @param day since when */
+    static String creep(DisplayCreep found, String day) {
+        return Texts.say(
+                "Since {0} it has crept: at first it read {1} {3} on average, lately {2}. Do not go by it until the "
+                        + "probe was tried in ice.",
+                day,
+                Degrees.signedApart(found.firstCelsius(), 2),
+                Degrees.signedApart(found.latelyCelsius(), 2),
+                Degrees.symbol());
+    }
+
     /** What many comparisons say together, or how many are still lacking. */
     static String together(List<DisplayPair> pairs, Optional<LimitsOfAgreement> limits) {
         return limits.map(found -> Texts.say(
