@@ -26,7 +26,8 @@ final class Unsaid {
             "English",
             "Europe/Lisbon",
             "plain-number",
-            "csv");
+            "csv",
+            "Esc");
 
     /** Days and months come from the Java library, in the language's locale. */
     private static final List<String> CALENDAR = List.of(

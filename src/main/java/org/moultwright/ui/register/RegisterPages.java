@@ -30,14 +30,19 @@ final class RegisterPages extends StackPane {
         this.slipModel = new SlipViewModel(desk, model);
         this.slip = new SlipView(slipModel, this::close);
         this.labelsModel = new LabelsViewModel(desk.labels(), desk.clock());
-        this.labels = new LabelsView(
-                labelsModel,
-                Texts.say("Labels again"),
-                Texts.say("for the pots selected, with what stood on them the first time"),
-                this::close);
+        this.labels = again(labelsModel, this::close);
         this.register = new RegisterView(model, this::openSlip, this::openLabels);
         getChildren().setAll(register);
         addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+    }
+
+    /** The page for labels of pots that had theirs before. */
+    static LabelsView again(LabelsViewModel labels, Runnable close) {
+        return new LabelsView(
+                labels,
+                Texts.say("Labels again"),
+                Texts.say("for the pots selected, with what stood on them the first time"),
+                close);
     }
 
     /** A page half filled in waits for its keeper. */

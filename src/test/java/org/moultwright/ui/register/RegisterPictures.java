@@ -18,7 +18,6 @@ import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.label.LabelDesk;
-import org.moultwright.ui.label.LabelsView;
 import org.moultwright.ui.label.LabelsViewModel;
 import org.moultwright.ui.label.NoPrinter;
 import org.moultwright.ui.label.SheetDimension;
@@ -97,7 +96,7 @@ public final class RegisterPictures {
         labels.form().sheetProperty().set(LabelSheets.find("a4-4x6-round40").orElseThrow());
         labels.form().firstCellProperty().set(OptionalInt.of(3));
         labels.begin(register.wanted());
-        return new LabelsView(labels, "Labels again", "for the pots selected", () -> {});
+        return RegisterPages.again(labels, () -> {});
     }
 
     /** Labels again, on a sheet of the keeper's own that is larger than its page; and no printer. */
@@ -109,7 +108,7 @@ public final class RegisterPictures {
         labels.print();
         labels.form().own().usedProperty().set(true);
         labels.form().own().textProperty(SheetDimension.PAGE_WIDTH).set("150");
-        return new LabelsView(labels, "Labels again", "for the pots selected", () -> {});
+        return RegisterPages.again(labels, () -> {});
     }
 
     private List<PotLabel> wanted() {

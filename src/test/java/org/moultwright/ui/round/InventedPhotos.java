@@ -9,6 +9,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Parent;
 import org.moultwright.domain.PhotoNote;
+import org.moultwright.language.Texts;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.photo.PhotoDesk;
@@ -59,7 +60,8 @@ final class InventedPhotos {
     private static PagePicture paint(String file, int longestPixels) {
         if (file.startsWith("a")) {
             throw new PhotoException(
-                    PhotoException.Reason.MISSING, "The picture is not in 'room.store.photos' any more.");
+                    PhotoException.Reason.MISSING,
+                    Texts.say("The picture is not in '{0}' any more.", "room.store.photos"));
         }
         int[] argb = new int[WIDTH * HEIGHT];
         for (int i = 0; i < argb.length; i++) {

@@ -57,7 +57,7 @@ public final class TakeAlongPictures {
     /** The desk in a sitter's hands, a number to call written, and the question whether the keeper is back. */
     public static Parent sitting() {
         PlanChoices plans = ChosenPlans.usual();
-        plans.keep(plans.settings().withPhone("+351 000 000 000, or text"));
+        plans.keep(plans.settings().withPhone("+351 000 000 000"));
         SitterViewModel sitter = sitter(RoomFixture.room(), plans);
         sitter.handOver();
         SitterView view = new SitterView(sitter);
