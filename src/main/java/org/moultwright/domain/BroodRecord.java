@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
@@ -106,142 +107,46 @@ public record BroodRecord(
 
     /** This record with other facts of the brood itself. */
     public BroodRecord withBrood(Brood other) {
-        return new BroodRecord(
-                other,
-                ledger,
-                checks,
-                stays,
-                probeStays,
-                setPoints,
-                readings,
-                mould,
-                care,
-                pots,
-                runUp,
-                extremes,
-                potEvents,
-                photos);
+        return with(parts -> parts.brood = other);
     }
 
     /** This record with another ledger. */
     public BroodRecord with(Ledger other) {
-        return new BroodRecord(
-                brood,
-                other,
-                checks,
-                stays,
-                probeStays,
-                setPoints,
-                readings,
-                mould,
-                care,
-                pots,
-                runUp,
-                extremes,
-                potEvents,
-                photos);
+        return with(parts -> parts.ledger = other);
     }
 
     /** This record with other readings. */
     public BroodRecord withReadings(Map<String, ReadingSeries> others) {
-        return new BroodRecord(
-                brood,
-                ledger,
-                checks,
-                stays,
-                probeStays,
-                setPoints,
-                others,
-                mould,
-                care,
-                pots,
-                runUp,
-                extremes,
-                potEvents,
-                photos);
+        return with(parts -> parts.readings = others);
     }
 
     /** This record with other places: where containers and probes were, and what containers were set to. */
     public BroodRecord withPlaces(List<Stay> otherStays, List<ProbeStay> otherProbeStays, List<SetPoint> others) {
-        return new BroodRecord(
-                brood,
-                ledger,
-                checks,
-                otherStays,
-                otherProbeStays,
-                others,
-                readings,
-                mould,
-                care,
-                pots,
-                runUp,
-                extremes,
-                potEvents,
-                photos);
+        return with(parts -> {
+            parts.stays = otherStays;
+            parts.probeStays = otherProbeStays;
+            parts.setPoints = others;
+        });
     }
 
     /** This record with other probe stays. */
     public BroodRecord withProbeStays(List<ProbeStay> others) {
-        return new BroodRecord(
-                brood, ledger, checks, stays, others, setPoints, readings, mould, care, pots, runUp, extremes,
-                potEvents, photos);
+        return with(parts -> parts.probeStays = others);
     }
 
     /** This record with other lowest and highest values. */
     public BroodRecord withExtremes(List<Extremes> others) {
-        return new BroodRecord(
-                brood,
-                ledger,
-                checks,
-                stays,
-                probeStays,
-                setPoints,
-                readings,
-                mould,
-                care,
-                pots,
-                runUp,
-                others,
-                potEvents,
-                photos);
+        return with(parts -> parts.extremes = others);
     }
 
     /** This record with other events of its pots. */
     public BroodRecord withPotEvents(List<PotEvent> others) {
-        return new BroodRecord(
-                brood,
-                ledger,
-                checks,
-                stays,
-                probeStays,
-                setPoints,
-                readings,
-                mould,
-                care,
-                pots,
-                runUp,
-                extremes,
-                others,
-                photos);
+        return with(parts -> parts.potEvents = others);
     }
 
     /** This record with other photos. */
     public BroodRecord withPhotos(List<PhotoNote> others) {
-        return new BroodRecord(
-                brood,
-                ledger,
-                checks,
-                stays,
-                probeStays,
-                setPoints,
-                readings,
-                mould,
-                care,
-                pots,
-                runUp,
-                extremes,
-                potEvents,
-                others);
+        return with(parts -> parts.photos = others);
     }
 
     /**
@@ -285,7 +190,66 @@ public record BroodRecord(
                 upTo(instant, photos, PhotoNote::at));
     }
 
+    private BroodRecord with(Consumer<Parts> change) {
+        Parts parts = new Parts(this);
+        change.accept(parts);
+        return parts.record();
+    }
+
     private static <T> List<T> upTo(Instant instant, List<T> rows, Function<T, Instant> time) {
         return rows.stream().filter(row -> !time.apply(row).isAfter(instant)).toList();
+    }
+
+    /** The parts of a record while one or another is replaced. */
+    private static final class Parts {
+        private Brood brood;
+        private Ledger ledger;
+        private List<Check> checks;
+        private List<Stay> stays;
+        private List<ProbeStay> probeStays;
+        private List<SetPoint> setPoints;
+        private Map<String, ReadingSeries> readings;
+        private List<MouldNote> mould;
+        private List<CareNote> care;
+        private List<Pot> pots;
+        private List<RunUpEvent> runUp;
+        private List<Extremes> extremes;
+        private List<PotEvent> potEvents;
+        private List<PhotoNote> photos;
+
+        Parts(BroodRecord from) {
+            brood = from.brood;
+            ledger = from.ledger;
+            checks = from.checks;
+            stays = from.stays;
+            probeStays = from.probeStays;
+            setPoints = from.setPoints;
+            readings = from.readings;
+            mould = from.mould;
+            care = from.care;
+            pots = from.pots;
+            runUp = from.runUp;
+            extremes = from.extremes;
+            potEvents = from.potEvents;
+            photos = from.photos;
+        }
+
+        BroodRecord record() {
+            return new BroodRecord(
+                    brood,
+                    ledger,
+                    checks,
+                    stays,
+                    probeStays,
+                    setPoints,
+                    readings,
+                    mould,
+                    care,
+                    pots,
+                    runUp,
+                    extremes,
+                    potEvents,
+                    photos);
+        }
     }
 }

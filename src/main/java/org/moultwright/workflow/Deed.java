@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.moultwright.domain.BeliefNote;
 import org.moultwright.domain.Calibration;
@@ -110,21 +111,10 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
 
         /** What a keeper came to believe of a brood's timing, or of what is to be learned from it. */
         public static Content ofBeliefs(List<BeliefNote> beliefs, List<LessonNote> lessons) {
-            return new Content(
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    beliefs,
-                    lessons,
-                    List.of(),
-                    List.of(),
-                    ClimateWriting.NOTHING,
-                    List.of(),
-                    List.of(),
-                    SacWriting.NOTHING,
-                    List.of());
+            return NOTHING.with(parts -> {
+                parts.beliefs = beliefs;
+                parts.lessons = lessons;
+            });
         }
 
         /** The rows of a deed about the room's instruments. */
@@ -140,21 +130,11 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
         /** All rows of a deed about the room. */
         public static Content ofRoom(
                 List<Calibration> calibrations, List<DisplayNote> displays, ClimateWriting climate) {
-            return new Content(
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    calibrations,
-                    displays,
-                    climate,
-                    List.of(),
-                    List.of(),
-                    SacWriting.NOTHING,
-                    List.of());
+            return NOTHING.with(parts -> {
+                parts.calibrations = calibrations;
+                parts.displays = displays;
+                parts.climate = climate;
+            });
         }
 
         /** The rows of a deed that moves containers and nothing else. */
@@ -164,21 +144,7 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
 
         /** These rows and moves of containers. */
         public Content withMoves(List<ContainerMove> others) {
-            return new Content(
-                    entries,
-                    checks,
-                    mould,
-                    care,
-                    pots,
-                    beliefs,
-                    lessons,
-                    calibrations,
-                    displays,
-                    climate,
-                    others,
-                    potChanges,
-                    sac,
-                    photos);
+            return with(parts -> parts.moves = others);
         }
 
         /** What happened to pots of any broods, and nothing else. */
@@ -188,40 +154,12 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
 
         /** These rows and what happened to pots. */
         public Content withPotChanges(List<PotChanges> others) {
-            return new Content(
-                    entries,
-                    checks,
-                    mould,
-                    care,
-                    pots,
-                    beliefs,
-                    lessons,
-                    calibrations,
-                    displays,
-                    climate,
-                    moves,
-                    others,
-                    sac,
-                    photos);
+            return with(parts -> parts.potChanges = others);
         }
 
         /** These rows and what is written of the sac. */
         public Content withSac(SacWriting other) {
-            return new Content(
-                    entries,
-                    checks,
-                    mould,
-                    care,
-                    pots,
-                    beliefs,
-                    lessons,
-                    calibrations,
-                    displays,
-                    climate,
-                    moves,
-                    potChanges,
-                    other,
-                    photos);
+            return with(parts -> parts.sac = other);
         }
 
         /** Photos of trays, and nothing else. */
@@ -231,21 +169,13 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
 
         /** These rows and photos of trays. */
         public Content withPhotos(List<PhotoNote> others) {
-            return new Content(
-                    entries,
-                    checks,
-                    mould,
-                    care,
-                    pots,
-                    beliefs,
-                    lessons,
-                    calibrations,
-                    displays,
-                    climate,
-                    moves,
-                    potChanges,
-                    sac,
-                    others);
+            return with(parts -> parts.photos = others);
+        }
+
+        private Content with(Consumer<Parts> change) {
+            Parts parts = new Parts(this);
+            change.accept(parts);
+            return parts.content();
         }
 
         private boolean isOfBrood() {
@@ -260,6 +190,59 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
 
         public static Content ofEntries(List<LedgerEntry> entries) {
             return new Content(entries, List.of(), List.of(), List.of(), List.of());
+        }
+
+        /** The parts of some rows while one or another is replaced. */
+        private static final class Parts {
+            private List<LedgerEntry> entries;
+            private List<Check> checks;
+            private List<MouldNote> mould;
+            private List<CareNote> care;
+            private List<Pot> pots;
+            private List<BeliefNote> beliefs;
+            private List<LessonNote> lessons;
+            private List<Calibration> calibrations;
+            private List<DisplayNote> displays;
+            private ClimateWriting climate;
+            private List<ContainerMove> moves;
+            private List<PotChanges> potChanges;
+            private SacWriting sac;
+            private List<PhotoNote> photos;
+
+            Parts(Content from) {
+                entries = from.entries;
+                checks = from.checks;
+                mould = from.mould;
+                care = from.care;
+                pots = from.pots;
+                beliefs = from.beliefs;
+                lessons = from.lessons;
+                calibrations = from.calibrations;
+                displays = from.displays;
+                climate = from.climate;
+                moves = from.moves;
+                potChanges = from.potChanges;
+                sac = from.sac;
+                photos = from.photos;
+            }
+
+            Content content() {
+                return new Content(
+                        entries,
+                        checks,
+                        mould,
+                        care,
+                        pots,
+                        beliefs,
+                        lessons,
+                        calibrations,
+                        displays,
+                        climate,
+                        moves,
+                        potChanges,
+                        sac,
+                        photos);
+            }
         }
     }
 }
