@@ -242,7 +242,8 @@ final class RoundViewModel {
                         .findFirst())
                 .or(() -> sheets.all().stream().findFirst());
         if (!now.equals(before)) {
-            show(now);
+            problem.set("");
+            open.set(now);
         }
         list();
         if (before.isEmpty()) {
