@@ -59,9 +59,9 @@ public record AverageChart(double weight, double centre, double sd, double centr
         return centre + halfWidth();
     }
 
-    /** Since which of the values all averages to the last lie beyond the same limit; empty if the last one does not. */
-    public OptionalInt beyondSince(double[] values) {
-        double[] sides = Arrays.stream(averages(values))
+    /** Since which of the averages all to the last lie beyond the same limit; empty if the last one does not. */
+    public OptionalInt beyondSince(double[] averages) {
+        double[] sides = Arrays.stream(averages)
                 .map(average -> average > upper() ? 1 : average < lower() ? -1 : 0)
                 .toArray();
         int since = sides.length;

@@ -25,11 +25,11 @@ record DisplayCreep(DisplayPair since, double firstCelsius, double latelyCelsius
         List<DisplayPair> later = inTime.subList(DisplayWords.ENOUGH_PAIRS, inTime.size());
         AverageChart chart =
                 AverageChart.after(differences(inTime.subList(0, DisplayWords.ENOUGH_PAIRS)), lastDigitSd(inTime));
-        double[] after = differences(later);
-        OptionalInt since = chart.beyondSince(after);
+        double[] averages = chart.averages(differences(later));
+        OptionalInt since = chart.beyondSince(averages);
         return since.isPresent()
-                ? Optional.of(new DisplayCreep(
-                        later.get(since.getAsInt()), chart.centre(), chart.averages(after)[after.length - 1]))
+                ? Optional.of(
+                        new DisplayCreep(later.get(since.getAsInt()), chart.centre(), averages[averages.length - 1]))
                 : Optional.empty();
     }
 

@@ -30,7 +30,7 @@ class AverageChartReferenceTest {
         }
         assertThat(CHART.upper()).isCloseTo(52.5884, within(5e-5));
         assertThat(CHART.lower()).isCloseTo(47.4115, within(1.001e-4));
-        assertThat(CHART.beyondSince(VALUES)).isEmpty();
+        assertThat(CHART.beyondSince(averages)).isEmpty();
     }
 
     @Test
@@ -42,10 +42,10 @@ class AverageChartReferenceTest {
                 .filter(i -> averages[i] > CHART.upper())
                 .findFirst()
                 .orElseThrow();
-        assertThat(CHART.beyondSince(shifted)).hasValue(first);
+        assertThat(CHART.beyondSince(averages)).hasValue(first);
         double[] ended = DoubleStream.concat(Arrays.stream(shifted), DoubleStream.of(50, 50, 50, 50))
                 .toArray();
-        assertThat(CHART.beyondSince(ended)).isEmpty();
+        assertThat(CHART.beyondSince(CHART.averages(ended))).isEmpty();
     }
 
     @Test
@@ -57,7 +57,7 @@ class AverageChartReferenceTest {
             double[] all =
                     random.doubles(30).map(u -> Math.sqrt(12) * (u - 0.5) * 0.2).toArray();
             AverageChart chart = AverageChart.after(Arrays.copyOf(all, 10), 0.03);
-            signals += chart.beyondSince(Arrays.copyOfRange(all, 10, 30)).isPresent() ? 1 : 0;
+            signals += isSignalled(chart, Arrays.copyOfRange(all, 10, 30)) ? 1 : 0;
         }
         assertThat(signals / (double) trials).isLessThan(0.03);
     }
@@ -65,14 +65,19 @@ class AverageChartReferenceTest {
     @Test
     void valuesAllAlikeStillLeaveTheirLastDigitsSpread() {
         AverageChart chart = AverageChart.after(new double[] {0.2, 0.2, 0.2}, 0.03);
-        assertThat(chart.beyondSince(new double[] {0.21, 0.2})).isEmpty();
+        assertThat(isSignalled(chart, 0.21, 0.2)).isFalse();
         // The first average is 0.06 off, within limits of 0.064; the second is not.
-        assertThat(chart.beyondSince(new double[] {0.4, 0.4, 0.4})).hasValue(1);
+        assertThat(chart.beyondSince(chart.averages(new double[] {0.4, 0.4, 0.4})))
+                .hasValue(1);
     }
 
     @Test
     void weightsOutsideZeroAndOneAreRefused() {
         assertThatIllegalArgumentException().isThrownBy(() -> new AverageChart(1.5, 0, 1, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new AverageChart(0, 0, 1, 0));
+    }
+
+    private static boolean isSignalled(AverageChart chart, double... values) {
+        return chart.beyondSince(chart.averages(values)).isPresent();
     }
 }
