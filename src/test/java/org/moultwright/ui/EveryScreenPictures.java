@@ -3,14 +3,17 @@ package org.moultwright.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
 import javafx.animation.PauseTransition;
 import javafx.scene.Group;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.util.Duration;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,13 +25,16 @@ import org.testfx.framework.junit5.ApplicationExtension;
 
 /**
  * Every screen in every room, both themes, on a small and a large display, to be looked at. Not part of a build:
- * {@code mvn test -Dtest=EveryScreenPictures} leaves them in {@code target/pictures}; with {@code -Dpictures.of=shelf} those of one
- * screen.
+ * {@code mvn test -Dtest=EveryScreenPictures} leaves them in {@code target/pictures}, and those of the small display
+ * side by side in {@code docs/pictures/screens}; with {@code -Dpictures.of=shelf} those of one screen.
  */
 @ExtendWith(ApplicationExtension.class)
 class EveryScreenPictures {
     private static final String ONLY = System.getProperty("pictures.of", "");
     private static final Path FOLDER = Path.of("target", "pictures");
+    private static final Path SIDE_BY_SIDE = Path.of("docs", "pictures", "screens");
+    private static final Size SMALL = new Size(1280, 800);
+    private static final Size LARGE = new Size(1920, 1080);
 
     /** Time for what is read and drawn aside to be there. */
     private static final Duration SETTLE = Duration.millis(500);
@@ -40,14 +46,14 @@ class EveryScreenPictures {
     @EnumSource
     void areTaken(DeskRoom room) {
         try (OpenDesk desk = room.open(stores)) {
-            for (Size size : List.of(new Size(1280, 800), new Size(1920, 1080))) {
+            for (Size size : List.of(SMALL, LARGE)) {
                 for (Theme theme : Theme.values()) {
                     EveryViewTest.SCREENS.stream()
-                            .filter(screen -> ONLY.isEmpty() || ONLY.equals(screen))
+                            .filter(EveryScreenPictures::isWanted)
                             .forEach(screen -> take(desk, desk.show(screen), screen + "-" + room.key(), theme, size));
                     EveryViewTest.PAGES.stream()
                             .filter(page -> page.isIn(room))
-                            .filter(page -> ONLY.isEmpty() || ONLY.equals(page.screen()))
+                            .filter(page -> isWanted(page.screen()))
                             .forEach(page -> take(
                                     desk,
                                     desk.show(page.screen(), page.button()),
@@ -58,6 +64,26 @@ class EveryScreenPictures {
             }
         }
         assertThat(FOLDER).isNotEmptyDirectory();
+    }
+
+    @AfterAll
+    static void areLaidSideBySide() {
+        Stream<String> screens = EveryViewTest.SCREENS.stream().filter(EveryScreenPictures::isWanted);
+        Stream<String> pages = EveryViewTest.PAGES.stream()
+                .filter(page -> isWanted(page.screen()))
+                .map(EveryViewTest.Page::key);
+        Stream.concat(screens, pages)
+                .forEach(view -> ContactSheet.write(
+                        Arrays.stream(DeskRoom.values())
+                                .map(room -> Arrays.stream(Theme.values())
+                                        .map(theme -> file(view + "-" + room.key(), theme, SMALL))
+                                        .toList())
+                                .toList(),
+                        SIDE_BY_SIDE.resolve(view + ".png")));
+    }
+
+    private static boolean isWanted(String screen) {
+        return ONLY.isEmpty() || ONLY.equals(screen);
     }
 
     private void take(OpenDesk desk, Parent view, String picture, Theme theme, Size size) {
@@ -76,9 +102,12 @@ class EveryScreenPictures {
             return scene;
         });
         ToolkitThread.await(settled);
-        String name =
-                "%s-%d-%s.png".formatted(picture, size.width(), theme.name().toLowerCase(Locale.ROOT));
-        ScreenShots.write(ToolkitThread.ask(() -> shown.snapshot(null)), FOLDER.resolve(name));
+        ScreenShots.write(ToolkitThread.ask(() -> shown.snapshot(null)), file(picture, theme, size));
+    }
+
+    private static Path file(String picture, Theme theme, Size size) {
+        String shade = theme.name().toLowerCase(Locale.ROOT);
+        return FOLDER.resolve("%s-%d-%s.png".formatted(picture, size.width(), shade));
     }
 
     private record Size(int width, int height) {}

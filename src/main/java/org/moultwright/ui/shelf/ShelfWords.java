@@ -17,6 +17,7 @@ import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
+import org.moultwright.text.Listing;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.workflow.Standing;
 import org.moultwright.workflow.Standing.Air;
@@ -29,6 +30,7 @@ final class ShelfWords {
                     + "Trays come by themselves once a sac is opened or a brood folder is taken in.");
     static final String NOTHING_THEN = Texts.say("Nothing stood on the shelf on that day. Choose a later one.");
     private static final int MOVES_SHOWN = 6;
+    private static final int CODES_SHOWN = 4;
 
     private ShelfWords() {}
 
@@ -120,20 +122,13 @@ final class ShelfWords {
                 .limit(MOVES_SHOWN)
                 .map(entry -> new Moved(
                         Optional.ofNullable(dayOf.get(entry.getKey())).orElse(""),
-                        some(entry.getValue().stream().distinct().toList())
+                        Listing.few(entry.getValue().stream().distinct().toList(), CODES_SHOWN)
                                 + into(entry.getKey().substring(entry.getKey().indexOf('|') + 1))))
                 .toList();
     }
 
     private static String into(String around) {
         return around.isEmpty() ? Texts.say(" put up") : Texts.say(" into {0}", around);
-    }
-
-    private static String some(List<String> codes) {
-        int most = 4;
-        return codes.size() <= most
-                ? String.join(", ", codes)
-                : Texts.say("{0} and {1} more", String.join(", ", codes.subList(0, most)), codes.size() - most);
     }
 
     private static String probe(Source source) {

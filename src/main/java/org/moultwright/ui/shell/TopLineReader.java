@@ -15,6 +15,7 @@ import org.moultwright.domain.Reading;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
+import org.moultwright.text.Listing;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.RoomView;
@@ -22,6 +23,8 @@ import org.moultwright.workflow.TrayView;
 
 /** Picks from the room what the top line shows. */
 public final class TopLineReader {
+    private static final int TRAYS_NAMED = 3;
+
     private TopLineReader() {}
 
     public static TopLine read(RoomView room, DayWords days, Vocabulary vocabulary) {
@@ -76,13 +79,15 @@ public final class TopLineReader {
                     .map(one -> one.moult().half().p90())
                     .max(Comparator.naturalOrder())
                     .orElseThrow();
-            String names = String.join(
-                    Texts.say(" and "),
-                    together.stream().map(one -> one.tray().tray()).toList());
-            String verb = Texts.count(together.size(), " becomes ", " become ");
             return new TopLine.NextMoult(
-                    names + verb + vocabulary.plural(first.moult().into()), days.days(from, to));
+                    becoming(together, vocabulary.plural(first.moult().into())), days.days(from, to));
         });
+    }
+
+    private static String becoming(List<Coming> together, String stage) {
+        List<String> trays =
+                together.stream().map(one -> one.tray().tray()).sorted().toList();
+        return Texts.count(trays.size(), "{0} becomes {1}", "{0} become {1}", Listing.few(trays, TRAYS_NAMED), stage);
     }
 
     private record Coming(TrayView tray, MoultForecast moult) {
