@@ -10,25 +10,25 @@ import org.moultwright.workflow.FormDraft;
 
 /** The forms begun and not saved, each with the way back to it. It takes no room while there are none. */
 final class BegunBanner extends VBox {
-    private final BroodsViewModel model;
+    private final SacForms forms;
 
-    BegunBanner(BroodsViewModel model) {
-        this.model = model;
+    BegunBanner(SacForms forms) {
+        this.forms = forms;
         getStyleClass().add("lines");
         managedProperty().bind(visibleProperty());
-        model.begun().begun().addListener((ListChangeListener<FormDraft>) change -> show());
+        forms.begun().begun().addListener((ListChangeListener<FormDraft>) change -> show());
         show();
     }
 
     private void show() {
-        setVisible(!model.begun().begun().isEmpty());
-        getChildren().setAll(model.begun().begun().stream().map(this::banner).toList());
+        setVisible(!forms.begun().begun().isEmpty());
+        getChildren().setAll(forms.begun().begun().stream().map(this::banner).toList());
     }
 
     private Banner banner(FormDraft draft) {
         Banner banner = new Banner(Tone.ACCENT);
         banner.sentenceProperty().set(words(draft));
-        banner.setActions(Buttons.secondary(Texts.say("Go on"), () -> model.goOn(draft)));
+        banner.setActions(Buttons.secondary(Texts.say("Go on"), () -> forms.goOn(draft)));
         return banner;
     }
 

@@ -54,7 +54,7 @@ final class BroodsView extends StackPane {
         this.ways = new WaysInBar(model);
         this.page = page(palette);
         getChildren().add(page);
-        model.formProperty().addListener((observed, before, now) -> show());
+        model.forms().openProperty().addListener((observed, before, now) -> show());
         model.timingProperty().addListener((observed, before, now) -> show());
         model.closelyProperty().addListener((observed, before, now) -> show());
         model.takeIn().stateProperty().addListener((observed, before, now) -> show());
@@ -86,7 +86,8 @@ final class BroodsView extends StackPane {
         boolean takesIn = !(model.takeIn().stateProperty().get() instanceof TakeInViewModel.Idle);
         Node shown = takesIn
                 ? new TakeInView(model.takeIn())
-                : model.formProperty()
+                : model.forms()
+                        .openProperty()
                         .get()
                         .<Node>map(BroodsView::form)
                         .or(() -> model.timingProperty().get().map(TimingView::new))
@@ -132,7 +133,7 @@ final class BroodsView extends StackPane {
         VBox.setVgrow(below, Priority.ALWAYS);
         Card empty = new Card(ways.emptyState());
         VBox.setVgrow(empty, Priority.ALWAYS);
-        VBox page = new VBox(header, news, done, problem, new BegunBanner(model), ribbons, below, empty);
+        VBox page = new VBox(header, news, done, problem, new BegunBanner(model.forms()), ribbons, below, empty);
         page.getStyleClass().add("page");
         show(empty, false);
         show(ribbons, true);
@@ -167,10 +168,10 @@ final class BroodsView extends StackPane {
             model.look();
             event.consume();
         } else if (event.getCode() == KeyCode.O && !event.isShortcutDown()) {
-            model.openSac();
+            model.forms().openUp();
             event.consume();
         } else if (event.getCode() == KeyCode.P && !event.isShortcutDown()) {
-            model.pullSac();
+            model.forms().pull();
             event.consume();
         }
     }
@@ -211,11 +212,11 @@ final class BroodsView extends StackPane {
 
     private Node ledger(ObservableObjectValue<Palette> palette) {
         Label title = Words.cardTitle("");
-        title.textProperty().bind(model.ledgerTitleProperty());
+        title.textProperty().bind(model.account().titleProperty());
         LedgerBars bars = new LedgerBars(palette);
-        Bindings.bindContent(bars.bars(), model.bars());
+        Bindings.bindContent(bars.bars(), model.account().bars());
         Label note = Words.wrapped(Words.caption(""));
-        note.textProperty().bind(model.ledgerNoteProperty());
+        note.textProperty().bind(model.account().noteProperty());
         Card card = new Card(title, bars, note);
         card.getStyleClass().add("ledger-card");
         return card;

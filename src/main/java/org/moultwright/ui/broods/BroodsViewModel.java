@@ -16,16 +16,13 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.moultwright.language.Texts;
 import org.moultwright.text.ForecastWords;
-import org.moultwright.text.SacWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.chart.Calendar;
-import org.moultwright.ui.chart.LedgerBars;
 import org.moultwright.ui.chart.Ribbon;
 import org.moultwright.ui.chart.RibbonChart;
 import org.moultwright.ui.chart.RibbonWords;
 import org.moultwright.ui.shell.DeedLine;
 import org.moultwright.workflow.BroodView;
-import org.moultwright.workflow.FormDraft;
 import org.moultwright.workflow.RoomView;
 
 /** The broods, the one chosen among them, and the day of it being read. */
@@ -41,18 +38,13 @@ final class BroodsViewModel {
     private final ReadOnlyStringWrapper readingWords = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<Calendar>> calendar = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ObservableList<BroodStory.StoryLine> story = FXCollections.observableArrayList();
-    private final ObservableList<LedgerBars.Bar> bars = FXCollections.observableArrayList();
-    private final ObservableList<BroodLedger.EntryLine> entries = FXCollections.observableArrayList();
-    private final ReadOnlyStringWrapper ledgerTitle = new ReadOnlyStringWrapper("");
-    private final ReadOnlyStringWrapper ledgerNote = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<BroodPage>> closely = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyObjectWrapper<Optional<SacForm>> form = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<TimingViewModel>> timing =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final TakeInViewModel takeIn;
-    private final BegunForms begun;
     private final DeedLine deeds;
+    private final SacForms forms;
+    private final BroodAccount account;
     private double fullScaleAnimals = 1;
 
     /** The brood to be chosen as soon as it is there. */
@@ -61,9 +53,10 @@ final class BroodsViewModel {
     BroodsViewModel(BroodsDesk desk) {
         this.desk = desk;
         this.takeIn = new TakeInViewModel(desk.waysIn(), desk.readAgain());
-        this.begun = new BegunForms(desk.waysIn().sacs().begun());
         this.deeds = new DeedLine(
                 desk.runner(), desk.beliefs().undo(), desk.beliefs().saveLine(), desk.readAgain());
+        this.forms = new SacForms(desk, deeds, this::chosenBrood, brood -> wanted = brood);
+        this.account = new BroodAccount(desk);
         desk.room().addListener((observed, before, now) -> read());
         desk.vocabulary().addListener((observed, before, now) -> read());
         chosen.addListener((observed, before, now) -> showChosen());
@@ -96,58 +89,23 @@ final class BroodsViewModel {
         return calendar.getReadOnlyProperty();
     }
 
-    ObservableList<BroodStory.StoryLine> story() {
-        return story;
-    }
-
-    ObservableList<LedgerBars.Bar> bars() {
-        return bars;
-    }
-
-    ObservableList<BroodLedger.EntryLine> entries() {
-        return entries;
-    }
-
-    ReadOnlyStringProperty ledgerTitleProperty() {
-        return ledgerTitle.getReadOnlyProperty();
-    }
-
-    ReadOnlyStringProperty ledgerNoteProperty() {
-        return ledgerNote.getReadOnlyProperty();
-    }
-
     ObservableObjectValue<Vocabulary> vocabularyProperty() {
         return desk.vocabulary();
     }
 
-    /** The form about a sac that is open, if one is. */
-    ReadOnlyObjectProperty<Optional<SacForm>> formProperty() {
-        return form.getReadOnlyProperty();
+    /** The forms about a sac. */
+    SacForms forms() {
+        return forms;
     }
 
-    /** The forms that are begun and not saved. */
-    BegunForms begun() {
-        return begun;
+    /** What is told of the chosen brood. */
+    BroodAccount account() {
+        return account;
     }
 
     /** What was done last, and what could not be. */
     DeedLine deeds() {
         return deeds;
-    }
-
-    /** Whether the chosen brood is a sac nobody has opened. */
-    boolean isSac() {
-        return chosenBrood()
-                .filter(brood -> brood.record().ledger().opened() == 0)
-                .isPresent();
-    }
-
-    /** Whether the chosen brood is a sac that is still with its mother. */
-    boolean isWithMother() {
-        return isSac()
-                && chosenBrood()
-                        .filter(brood -> brood.record().brood().pulled().isEmpty())
-                        .isPresent();
     }
 
     /** The timing of one brood while it is open. */
@@ -211,49 +169,6 @@ final class BroodsViewModel {
         return closely.getReadOnlyProperty();
     }
 
-    /** Writes down a new sac. */
-    void beginSac() {
-        form.set(Optional.of(new BeginForm(forms(), this::openSac)));
-    }
-
-    /** Writes down that the chosen sac was taken from its mother. */
-    void pullSac() {
-        if (isWithMother()) {
-            chosen.get().ifPresent(line -> form.set(Optional.of(new PullForm(forms(), line.code()))));
-        }
-    }
-
-    /** Opens the chosen sac. */
-    void openSac() {
-        if (isSac()) {
-            chosen.get().ifPresent(line -> openSac(line.code()));
-        }
-    }
-
-    /** Goes on with what was begun. */
-    void goOn(FormDraft draft) {
-        form.set(
-                switch (draft.form()) {
-                    case OpeningForm.FORM -> Optional.of(new OpeningForm(forms(), draft.about()));
-                    case PullForm.FORM -> Optional.of(new PullForm(forms(), draft.about()));
-                    default -> Optional.of(new BeginForm(forms(), this::openSac));
-                });
-    }
-
-    private void openSac(String brood) {
-        wanted = brood;
-        form.set(Optional.of(new OpeningForm(forms(), brood)));
-    }
-
-    private SacFormDesk forms() {
-        return new SacFormDesk(desk, begun, deeds, this::closeForm);
-    }
-
-    private void closeForm() {
-        form.get().ifPresent(closed -> wanted = closed.brood());
-        form.set(Optional.empty());
-    }
-
     private Optional<BroodView> chosenBrood() {
         return chosen.get().flatMap(line -> room().brood(line.code()));
     }
@@ -309,25 +224,7 @@ final class BroodsViewModel {
 
     private void showChosen() {
         reading.set(Optional.empty());
-        Optional<BroodView> brood = chosenBrood();
-        Vocabulary vocabulary = desk.vocabulary().get();
-        story.setAll(brood.map(view -> BroodStory.of(view.record(), vocabulary, desk.days()))
-                .orElse(List.of()));
-        entries.setAll(brood.map(view -> BroodLedger.entries(view.record().ledger(), vocabulary, desk.days()))
-                .orElse(List.of()));
-        bars.setAll(brood.map(this::bars).orElse(List.of()));
-        SacWords sac = new SacWords(vocabulary, desk.days());
-        ledgerTitle.set(brood.map(BroodLedger::title).orElse(""));
-        ledgerNote.set(brood.map(view -> BroodLedger.note(view, sac)).orElse(""));
-    }
-
-    private List<LedgerBars.Bar> bars(BroodView view) {
-        List<Ribbon.Point> past = chosen.get().map(line -> line.ribbon().past()).orElse(List.of());
-        return past.isEmpty()
-                ? List.of()
-                : BroodLedger.bars(
-                        view.record().ledger(),
-                        BroodLedger.colour(past.get(past.size() - 1).living()));
+        account.tell(chosenBrood(), chosen.get());
     }
 
     private void readDay() {

@@ -39,14 +39,14 @@ final class StoryCard extends VBox {
         Button timing = Buttons.secondary(Texts.say("Timing"), model::openTiming);
         timing.getStyleClass().add("small-chip");
         timing.setAccessibleText(Texts.say("timing of the chosen brood"));
-        Button taken = Buttons.secondary(Texts.say("Taken from the mother"), model::pullSac);
-        Button open = Buttons.secondary(Texts.say("Open the sac"), model::openSac);
+        Button taken = Buttons.secondary(Texts.say("Taken from the mother"), model.forms()::pull);
+        Button open = Buttons.secondary(Texts.say("Open the sac"), model.forms()::openUp);
         List.of(taken, open).forEach(button -> button.getStyleClass().add("small-chip"));
         model.chosenProperty().addListener((observed, before, now) -> offer(taken, open, model));
         offer(taken, open, model);
         HBox head = new HBox(title, gap, taken, open, look, timing, entries);
         head.getStyleClass().add("card-head");
-        ListView<BroodStory.StoryLine> story = new ListView<>(model.story());
+        ListView<BroodStory.StoryLine> story = new ListView<>(model.account().story());
         story.getStyleClass().add("bare");
         story.setAccessibleText(Texts.say("story, newest first"));
         story.setCellFactory(list -> new StoryCell());
@@ -61,14 +61,14 @@ final class StoryCard extends VBox {
 
     /** What can be done with a sac is offered while one is chosen. */
     private static void offer(Button taken, Button open, BroodsViewModel model) {
-        taken.setVisible(model.isWithMother());
-        taken.setManaged(model.isWithMother());
-        open.setVisible(model.isSac());
-        open.setManaged(model.isSac());
+        taken.setVisible(model.forms().isWithMother());
+        taken.setManaged(model.forms().isWithMother());
+        open.setVisible(model.forms().isSac());
+        open.setManaged(model.forms().isSac());
     }
 
     private static TableView<BroodLedger.EntryLine> table(BroodsViewModel model) {
-        TableView<BroodLedger.EntryLine> table = new TableView<>(model.entries());
+        TableView<BroodLedger.EntryLine> table = new TableView<>(model.account().entries());
         table.getStyleClass().add("bare");
         table.setAccessibleText(Texts.say("ledger entries, newest first"));
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);

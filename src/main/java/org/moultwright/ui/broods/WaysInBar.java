@@ -52,7 +52,7 @@ final class WaysInBar {
 
     void pressed(KeyEvent event) {
         if (NEW_SAC.match(event)) {
-            model.beginSac();
+            model.forms().begin();
         } else if (TAKE_IN.match(event)) {
             model.takeIn().choose();
         } else if (DEMO.match(event)) {
@@ -64,7 +64,7 @@ final class WaysInBar {
     }
 
     private Button newSac() {
-        return Buttons.primary(Texts.say("New sac"), model::beginSac);
+        return Buttons.primary(Texts.say("New sac"), model.forms()::begin);
     }
 
     private List<Button> others() {

@@ -65,7 +65,7 @@ class BroodsUiTest {
 
     @Test
     void theStoryTellsFirstsLossesAndSilences() {
-        assertThat(model.story())
+        assertThat(model.account().story())
                 .extracting(BroodStory.StoryLine::words)
                 .contains(
                         "First slings: 2 in A1, 1 in A2",

@@ -53,14 +53,14 @@ class SacFormsUiTest {
         assertThat(question.sentence()).isEqualTo("104 in trays, 112 good. Which is right?");
         question.answers().get(0).give().run();
         assertThat(form.questionProperty().get()).isEmpty();
-        assertThat(model.formProperty().get()).as("kept, and left").isEmpty();
+        assertThat(model.forms().openProperty().get()).as("kept, and left").isEmpty();
         assertThat(model.deeds().doneProperty().get()).isEqualTo("GP-26-A opened.");
     }
 
     @Test
     void oneSampleGivesANumberAndNoRange() {
-        model.openSac();
-        OpeningForm form = (OpeningForm) model.formProperty().get().orElseThrow();
+        model.forms().openUp();
+        OpeningForm form = (OpeningForm) model.forms().openProperty().get().orElseThrow();
         form.weighing().onProperty().set(true);
         form.keep();
         assertThat(form.weighing().samples().get(0).count().problemProperty().get())
@@ -80,8 +80,8 @@ class SacFormsUiTest {
 
     @Test
     void whatIsWrongIsSaidAtItsField() {
-        model.beginSac();
-        BeginForm form = (BeginForm) model.formProperty().get().orElseThrow();
+        model.forms().begin();
+        BeginForm form = (BeginForm) model.forms().openProperty().get().orElseThrow();
         form.code().set("CC-26-A");
         form.laid().set("31.2.");
         form.inside().set("nowhere");
@@ -96,7 +96,7 @@ class SacFormsUiTest {
         form.keep();
         assertThat(form.laid().problemProperty().get()).isEmpty();
         assertThat(form.laidTo().problemProperty().get()).isEqualTo("The last day is before the first.");
-        assertThat(model.formProperty().get()).isPresent();
+        assertThat(model.forms().openProperty().get()).isPresent();
     }
 
     @Test

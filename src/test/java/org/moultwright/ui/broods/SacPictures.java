@@ -31,8 +31,8 @@ public final class SacPictures {
     /** A new sac, half written. */
     public static Parent begin() {
         return shown(model -> {
-            model.beginSac();
-            BeginForm form = (BeginForm) model.formProperty().get().orElseThrow();
+            model.forms().begin();
+            BeginForm form = (BeginForm) model.forms().openProperty().get().orElseThrow();
             form.code().set("GP-26-B");
             form.laid().set("2 apr");
             form.laidTo().set("3.4.");
@@ -43,8 +43,8 @@ public final class SacPictures {
     /** A new sac of which too little and something wrong is written. */
     public static Parent beginRefused() {
         return shown(model -> {
-            model.beginSac();
-            BeginForm form = (BeginForm) model.formProperty().get().orElseThrow();
+            model.forms().begin();
+            BeginForm form = (BeginForm) model.forms().openProperty().get().orElseThrow();
             form.code().set("CC-26-A");
             form.laid().set("31.2.");
             form.inside().set("nowhere");
@@ -53,7 +53,7 @@ public final class SacPictures {
     }
 
     public static Parent pull() {
-        return shown(BroodsViewModel::pullSac);
+        return shown(model -> model.forms().pull());
     }
 
     /** A sac sorted and spread over three trays. */
@@ -73,8 +73,8 @@ public final class SacPictures {
     /** One weighed. */
     public static Parent weighed() {
         return shown(model -> {
-            model.openSac();
-            OpeningForm form = (OpeningForm) model.formProperty().get().orElseThrow();
+            model.forms().openUp();
+            OpeningForm form = (OpeningForm) model.forms().openProperty().get().orElseThrow();
             form.weighing().onProperty().set(true);
             List<WeighedSamples.Sample> samples = form.weighing().samples();
             weigh(samples.get(0), "40", "0.52");
@@ -112,8 +112,8 @@ public final class SacPictures {
     }
 
     static OpeningForm opening(BroodsViewModel model, String trays) {
-        model.openSac();
-        OpeningForm form = (OpeningForm) model.formProperty().get().orElseThrow();
+        model.forms().openUp();
+        OpeningForm form = (OpeningForm) model.forms().openProperty().get().orElseThrow();
         form.contents().good().get(Stage.EGG).set("4");
         form.contents().good().get(Stage.POSTEMBRYO).set("108");
         form.contents().aside().get(Aside.INFERTILE).set("5");
