@@ -16,8 +16,8 @@ record RearingHouse(double[] stageDays, double likedCelsius, double warmerThanSh
     /** Ages at the boundaries that every keeper believes in, in days at the reference temperature. */
     private static final double[] BELIEVED = {26, 43, 68};
 
-    private static final double SPECIES_SD = 0.025;
-    private static final double SPECIES_STAGE_SD = 0.025;
+    private static final double SPECIES_SD = 0.042;
+    private static final double SPECIES_STAGE_SD = 0.03;
     private static final double DISPLAY_SD = 0.35;
     private static final double PROBE_SD = 0.4;
 
