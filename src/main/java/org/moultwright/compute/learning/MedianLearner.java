@@ -9,7 +9,7 @@ import org.moultwright.compute.stage.NormalBelief;
  *
  * <p>A brood has one speed of its own, and each stage's length an error of its own; how large those two
  * variations are is itself unknown, over a grid, each pair weighted by how well it explains the broods seen and
- * by heavy-tailed priors. The answer has the mean and covariance of the whole mixture.
+ * by heavy-tailed priors. The answer stands for the whole mixture ({@link Mixture}).
  */
 final class MedianLearner {
     private static final double[] SPEED_SDS = {.01, .02, .035, .055, .08, .115, .16, .22};
