@@ -36,7 +36,7 @@ record Belief(
         RateForm rate,
         RateForm generalRate) {
     /** Error of the length of each stage by itself, as a keeper believes it (assumption). */
-    private static final double STAGE_SD = 0.07;
+    private static final double STAGE_SD = 0.05;
 
     /** Log odds of never hatching, and of never leaving a later stage alive and waiting (assumptions). */
     private static final double NEVER_HATCHING = -3.2;

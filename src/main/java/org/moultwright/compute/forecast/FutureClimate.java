@@ -27,7 +27,7 @@ final class FutureClimate {
     private static final double OFFSET_SHARE = 0.35;
 
     /** The least constant error, in warm-days a day: no set-point is kept for ever (assumption). */
-    private static final double LEAST_OFFSET = 0.01;
+    private static final double LEAST_OFFSET = 0.02;
 
     /** Where it is too cold for any development, so slow a one keeps dates finite. */
     private static final double LEAST_RATE = 1e-3;

@@ -16,7 +16,8 @@ import org.moultwright.domain.Stage;
  *
  * <p>A forecast that is as sure as it should be has outcomes whose probability integral transform is uniform, and
  * normal scores of it with a mean square of 1. Broods scatter, so their mean square is drawn towards 1 as by
- * {@link #BROODS_BELIEVED} broods with just that (assumption); forecasts of one brood err together and count once.
+ * {@link #BROODS_BELIEVED} broods with just that (assumption); forecasts of one brood err together and count once. A
+ * brood before which there was none to learn from does not count: what it tells is how sure the first belief was.
  */
 final class Hindsight {
     private static final double BROODS_BELIEVED = 5;
@@ -55,6 +56,9 @@ final class Hindsight {
     }
 
     private OptionalDouble meanSquare(BroodSight brood, Lessons lessons) {
+        if (lessons.isEmpty()) {
+            return OptionalDouble.empty();
+        }
         List<Double> squares = new ArrayList<>();
         forecast(brood, brood.asOf(), Lessons.NONE)
                 .ifPresent(truth -> momentsOf(brood)

@@ -33,6 +33,11 @@ class HindsightTest {
     }
 
     @Test
+    void aBroodForecastWithNothingLearnedDoesNotCount() {
+        assertThat(widthFactor(broods(4, 1))).isEqualTo(1);
+    }
+
+    @Test
     void orderInWhichTheyAreGivenDoesNotMatter() {
         List<BroodRecord> broods = broods(1, 3);
         List<BroodRecord> turned = new ArrayList<>(broods);
