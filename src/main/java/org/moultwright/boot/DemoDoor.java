@@ -8,7 +8,6 @@ import java.util.function.Consumer;
 import javafx.stage.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.settings.SettingsFile;
-import org.moultwright.store.H2Store;
 import org.moultwright.task.Outcome;
 import org.moultwright.task.Runner;
 import org.moultwright.ui.alarm.AlarmReach;
@@ -44,12 +43,12 @@ final class DemoDoor implements AutoCloseable {
             opened.run();
         } else if (!opening) {
             opening = true;
-            runner.<H2Store>run(progress -> DemoRoom.open(file, evening), outcome -> {
+            runner.<OpenedRoom>run(progress -> opened(), outcome -> {
                 opening = false;
-                if (outcome instanceof Outcome.Done<H2Store> done) {
+                if (outcome instanceof Outcome.Done<OpenedRoom> done) {
                     show(done.value());
                     opened.run();
-                } else if (outcome instanceof Outcome.Failed<H2Store> failed) {
+                } else if (outcome instanceof Outcome.Failed<OpenedRoom> failed) {
                     refused.accept(failed.fault());
                 }
             });
@@ -61,9 +60,12 @@ final class DemoDoor implements AutoCloseable {
         window.ifPresent(Stage::close);
     }
 
-    private void show(H2Store store) {
-        Workbench demo =
-                new Workbench(store, DemoRoom.clock(evening), settings, toolkit, Optional.empty(), AlarmReach.NOBODY);
+    private OpenedRoom opened() {
+        return OpenedRoom.of(DemoRoom.open(file, evening), DemoRoom.clock(evening), settings);
+    }
+
+    private void show(OpenedRoom opened) {
+        Workbench demo = new Workbench(opened, settings, toolkit, Optional.empty(), AlarmReach.NOBODY);
         window = Optional.of(DeskWindow.show(demo, TITLE, () -> window = Optional.empty()));
     }
 }

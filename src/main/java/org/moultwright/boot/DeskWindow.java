@@ -1,5 +1,6 @@
 package org.moultwright.boot;
 
+import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 
@@ -12,7 +13,6 @@ final class DeskWindow {
 
     /** Shows a desk and has it read its room; the desk is closed with its window, before {@code whenClosed} is told. */
     static Stage show(Workbench workbench, String title, Runnable whenClosed) {
-        workbench.readFirst();
         Scene scene = new Scene(workbench.view(), WIDTH, HEIGHT);
         workbench.appearance().dress(scene.getStylesheets());
         Stage stage = new Stage();
@@ -25,6 +25,18 @@ final class DeskWindow {
             whenClosed.run();
         });
         stage.show();
+        afterFirstLayout(scene, workbench::readAgain);
         return stage;
+    }
+
+    /** What the keeper sees first comes first; the dates are worked out after it. */
+    private static void afterFirstLayout(Scene scene, Runnable work) {
+        Runnable[] listening = new Runnable[1];
+        listening[0] = () -> {
+            scene.removePostLayoutPulseListener(listening[0]);
+            work.run();
+        };
+        scene.addPostLayoutPulseListener(listening[0]);
+        Platform.requestNextPulse();
     }
 }

@@ -1,9 +1,13 @@
 package org.moultwright.boot;
 
 import java.io.UncheckedIOException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
@@ -42,36 +46,67 @@ final class OpenWorkbench implements Callable<Integer> {
     Optional<Path> firstLook = Optional.empty();
 
     private final Refusals refusals;
+    private final Consumer<Desktop.Shown> watcher;
 
     OpenWorkbench(Refusals refusals) {
+        this(refusals, shown -> {});
+    }
+
+    /** @param watcher is given the desk once it is on screen */
+    OpenWorkbench(Refusals refusals, Consumer<Desktop.Shown> watcher) {
         this.refusals = refusals;
+        this.watcher = watcher;
+    }
+
+    /**
+     * Takes what a desk is opened with day by day, so that the whole command line need not be made for it; false for
+     * anything else, which is left to the command line to read or to refuse.
+     */
+    boolean takes(String... arguments) {
+        Deque<String> words = new ArrayDeque<>(List.of(arguments));
+        demo = words.removeFirstOccurrence("--demo");
+        if (words.size() == 2
+                && words.remove().equals("--store")
+                && !words.element().startsWith("-")) {
+            store = path(words.remove());
+            return store.isPresent();
+        }
+        return words.isEmpty();
+    }
+
+    private static Optional<Path> path(String word) {
+        try {
+            return Optional.of(Path.of(word));
+        } catch (InvalidPathException noFile) {
+            return Optional.empty();
+        }
     }
 
     @Override
     public Integer call() throws InterruptedException {
         boolean inDemo = demo || firstLook.isPresent();
-        ToolkitStart.begin();
         SettingsFile settings = SettingsFile.atHome();
         Optional<String> notSpoken = DeskLanguage.speak(settings);
-        Path file = store.orElseGet(this::usualStore);
-        H2Store open = opened(file, inDemo);
-        InstantSource clock = inDemo ? DemoRoom.clock(today) : InstantSource.system();
+        ToolkitStart.begin();
+        OpenedRoom opened = opened(store.orElseGet(this::usualStore), inDemo, settings);
         Optional<DemoDoor> demoDoor = inDemo ? Optional.empty() : Optional.of(demoDoor(settings));
-        Consumer<Desktop.Shown> whenShown = shown -> {
-            notSpoken.ifPresent(shown.workbench()::tellOfLanguage);
-            firstLook.ifPresent(folder -> FirstLook.take(shown, folder));
-        };
         Desktop.show(
                 inDemo ? DemoDoor.TITLE : Desktop.TITLE,
-                () -> new Workbench(open, clock, settings, Platform::runLater, demoDoor, new MachineReach()),
-                whenShown);
+                () -> new Workbench(opened, settings, Platform::runLater, demoDoor, new MachineReach()),
+                shown -> {
+                    notSpoken.ifPresent(shown.workbench()::tellOfLanguage);
+                    firstLook.ifPresent(folder -> FirstLook.take(shown, folder));
+                    watcher.accept(shown);
+                });
         return 0;
     }
 
     /** A keeper at the desk is told in a window why a store cannot be opened, and the command line as ever. */
-    private H2Store opened(Path file, boolean inDemo) throws InterruptedException {
+    private OpenedRoom opened(Path file, boolean inDemo, SettingsFile settings) throws InterruptedException {
         try {
-            return inDemo ? DemoRoom.open(file, today) : H2Store.open(file);
+            return inDemo
+                    ? OpenedRoom.of(DemoRoom.open(file, today), DemoRoom.clock(today), settings)
+                    : OpenedRoom.of(H2Store.open(file), InstantSource.system(), settings);
         } catch (StoreException | UncheckedIOException fault) {
             if (firstLook.isEmpty()) {
                 refusals.tell(fault);

@@ -6,7 +6,7 @@ import javafx.application.Platform;
 
 /** The start of the toolkit, once in a program: begun aside, so that a store can be opened meanwhile, and awaited. */
 final class ToolkitStart {
-    private static final FutureTask<Boolean> START = new FutureTask<>(() -> Platform.startup(() -> {}), true);
+    private static final FutureTask<Boolean> START = new FutureTask<>(() -> Platform.startup(Rehearsal::play), true);
 
     private ToolkitStart() {}
 

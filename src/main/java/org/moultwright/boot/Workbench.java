@@ -18,7 +18,6 @@ import javafx.scene.Parent;
 import javafx.stage.Window;
 import org.moultwright.boot.machine.AlarmCommand;
 import org.moultwright.boot.machine.TallyNotes;
-import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.device.serial.KnownLinesFile;
 import org.moultwright.document.IcsCalendarFiles;
 import org.moultwright.document.PdfHandOverSlips;
@@ -29,8 +28,6 @@ import org.moultwright.domain.Brood;
 import org.moultwright.exchange.DelimitedReadings;
 import org.moultwright.exchange.DraftsFile;
 import org.moultwright.exchange.PlainBroodFolders;
-import org.moultwright.exchange.SitterFile;
-import org.moultwright.exchange.TimingsFile;
 import org.moultwright.language.Texts;
 import org.moultwright.language.Translations;
 import org.moultwright.settings.Settings;
@@ -90,12 +87,9 @@ import org.moultwright.workflow.ArrangeShelf;
 import org.moultwright.workflow.BeginBrood;
 import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.BroodFolders;
-import org.moultwright.workflow.CalibratedBook;
-import org.moultwright.workflow.KeptForecasts;
 import org.moultwright.workflow.KnownLines;
 import org.moultwright.workflow.OpenSac;
 import org.moultwright.workflow.PotSlings;
-import org.moultwright.workflow.PreparedForecasts;
 import org.moultwright.workflow.PullSac;
 import org.moultwright.workflow.RecordRound;
 import org.moultwright.workflow.Room;
@@ -103,7 +97,6 @@ import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.ScoreForecasts;
 import org.moultwright.workflow.ShareTrays;
 import org.moultwright.workflow.SitterDeeds;
-import org.moultwright.workflow.SitterMode;
 import org.moultwright.workflow.SittersBook;
 import org.moultwright.workflow.StateBelief;
 import org.moultwright.workflow.TakeInFolders;
@@ -123,8 +116,6 @@ final class Workbench implements AutoCloseable {
 
     private static final String FORMS_BEGUN = ".forms";
 
-    private static final String SITTER = ".sitter";
-
     private static final String PROFILES = "profiles";
 
     /** How long a link may take to end; opening a port that does not answer takes longest. */
@@ -138,7 +129,7 @@ final class Workbench implements AutoCloseable {
     private final ReadOnlyObjectWrapper<RoomView> roomView = new ReadOnlyObjectWrapper<>(RoomView.EMPTY);
 
     /** The same, but there before the first dates are: the round needs none to begin. */
-    private final ReadOnlyObjectWrapper<RoomView> roundRoom = new ReadOnlyObjectWrapper<>(RoomView.EMPTY);
+    private final ReadOnlyObjectWrapper<RoomView> roundRoom;
 
     private final Appearance appearance = new Appearance();
     private final BackgroundRunner runner;
@@ -155,10 +146,7 @@ final class Workbench implements AutoCloseable {
     /** What-ifs move lanes under the keeper's hand; they wait for nothing else. */
     private final BackgroundRunner whatIf;
 
-    private final TimingsFile ownTimings;
-    private final TimingsFile.Loaded assumed;
-    private final Forecaster forecaster;
-    private final PreparedForecasts prepared;
+    private final OpenedRoom opened;
     private final Executor toolkit;
     private final Optional<DemoDoor> demoDoor;
     private final ShellViewModel shell;
@@ -166,7 +154,6 @@ final class Workbench implements AutoCloseable {
     private final DayWords days;
     private final DeskWatch watch;
     private final DeskIntake beside;
-    private final SitterMode sitterMode;
     private final SitterViewModel sitter;
     private final PhotoParts photos;
 
@@ -184,21 +171,17 @@ final class Workbench implements AutoCloseable {
     private final Parent whole;
 
     /**
-     * @param store what it shows and keeps; closed with the desk
-     * @param clock the keeper's now
+     * @param opened what it shows and keeps; its store is closed with the desk
      * @param toolkit runs something on the toolkit's thread
      * @param demoDoor leads to the demo room, closed with the desk; empty where this is it
      * @param reach how alarms reach somebody who does not look at the desk
      */
-    Workbench(
-            H2Store store,
-            InstantSource clock,
-            SettingsFile file,
-            Executor toolkit,
-            Optional<DemoDoor> demoDoor,
-            AlarmReach reach) {
-        this.store = store;
-        this.clock = clock;
+    Workbench(OpenedRoom opened, SettingsFile file, Executor toolkit, Optional<DemoDoor> demoDoor, AlarmReach reach) {
+        this.opened = opened;
+        this.store = opened.store();
+        this.clock = opened.clock();
+        this.room = opened.room();
+        this.roundRoom = new ReadOnlyObjectWrapper<>(opened.written());
         this.toolkit = toolkit;
         this.demoDoor = demoDoor;
         this.runner = new BackgroundRunner("desk work", toolkit);
@@ -206,15 +189,8 @@ final class Workbench implements AutoCloseable {
         this.typed = new BackgroundRunner("begun sheets", toolkit);
         this.intake = new BackgroundRunner("brood folders", toolkit);
         this.whatIf = new BackgroundRunner("what if", toolkit);
-        this.ownTimings = new TimingsFile(file.beside(TimingsFile.NAME));
-        this.assumed = ownTimings.load();
-        this.forecaster = new Forecaster(assumed.timings());
-        this.prepared = new PreparedForecasts(forecaster);
-        this.sitterMode = new SitterMode(new SitterFile(store.beside(SITTER), clock), clock);
-        BroodBook book = new SittersBook(new CalibratedBook(store.book(), store.climate()), sitterMode);
-        this.room = new Room(book, store.readings(), new KeptForecasts(prepared, store.forecasts()));
-        List<Brood> broods = book.broods();
-        this.days = new DayWords(zoneOf(broods));
+        BroodBook book = opened.book();
+        this.days = new DayWords(zoneOf(opened.broods()));
         this.shell = new ShellViewModel(days);
         SettingsFile.Loaded loaded = file.load();
         this.settings = new SettingsViewModel(loaded.settings(), file::save, runner);
@@ -225,8 +201,6 @@ final class Workbench implements AutoCloseable {
                         Tone.WARN,
                         Texts.say("The settings were not understood, so the usual ones hold."),
                         Texts.say("They are kept in {0}.", aside)));
-        assumed.problem()
-                .ifPresent(problem -> tell(Tone.WARN, Texts.say("Your own timings of species are not used."), problem));
         this.watch = new DeskWatch(
                 store, clock, days, settings.settingsProperty(), keeper, toolkit, reach, this::commandFailed);
         this.beside = new DeskIntake(store, watch.watch(), toolkit);
@@ -267,7 +241,7 @@ final class Workbench implements AutoCloseable {
                 new DeedsSheet(
                         new DeedsDesk(new UndoDeed(book, clock, UUID::randomUUID), this::takenBack, keeper, days)));
         this.whole = new SitterParts(sitter, view, this::putHandsBack);
-        if (broods.isEmpty()) {
+        if (opened.broods().isEmpty()) {
             open(WHERE_BROODS_COME_IN);
         }
     }
@@ -296,16 +270,6 @@ final class Workbench implements AutoCloseable {
     /** The room with its dates. */
     ReadOnlyObjectProperty<RoomView> roomProperty() {
         return roomView.getReadOnlyProperty();
-    }
-
-    /** Asks for the room to be read for the first time, aside: what the round needs comes first. */
-    void readFirst() {
-        runner.run(progress -> room.glance(clock.instant()), outcome -> {
-            if (outcome instanceof Outcome.Done<RoomView> done && roomView.get().equals(RoomView.EMPTY)) {
-                roundRoom.set(done.value());
-            }
-        });
-        readAgain();
     }
 
     /** Asks for the room to be read anew, aside; every screen shows it once it is there. */
@@ -353,6 +317,12 @@ final class Workbench implements AutoCloseable {
             if (roomView.get().equals(RoomView.EMPTY)) {
                 // The keeper has begun with one screen by now; the others are made before they are asked for.
                 screens.forEach(screen -> toolkit.execute(screen::node));
+                opened.forecasting()
+                        .get()
+                        .assumed()
+                        .problem()
+                        .ifPresent(problem ->
+                                tell(Tone.WARN, Texts.say("Your own timings of species are not used."), problem));
             }
             roomView.set(done.value());
             roundRoom.set(done.value());
@@ -373,9 +343,6 @@ final class Workbench implements AutoCloseable {
         UndoDeed undo = new UndoDeed(book, clock, ids);
         ObservableObjectValue<Vocabulary> words = settings.vocabularyProperty();
         ObservableObjectValue<Palette> palette = appearance.paletteProperty();
-        BeliefWays beliefs =
-                new BeliefWays(new StateBelief(book, clock, ids), undo, shell, assumed.timings(), ownTimings.place());
-        ScoreForecasts scores = new ScoreForecasts(book, store.readings(), store.forecasts(), forecaster::forecast);
         RecordRound record = new RecordRound(book, clock, ids);
         PotSlings potSlings = new PotSlings(book, clock, ids);
         return List.of(
@@ -399,7 +366,7 @@ final class Workbench implements AutoCloseable {
                                         roomView,
                                         this::readAgain,
                                         waysIn(book, ids),
-                                        beliefs,
+                                        beliefs(book, undo),
                                         broodPaper(),
                                         keeper,
                                         clock,
@@ -422,7 +389,7 @@ final class Workbench implements AutoCloseable {
                                 days,
                                 words))),
                 new LaterScreen(ClimateScreen.NAME, () -> writeIn.over(climate.screen())),
-                new LaterScreen(ForecastScreen.NAME, () -> forecast(scores, palette)),
+                new LaterScreen(ForecastScreen.NAME, () -> forecast(book, palette)),
                 new LaterScreen(
                         PottingScreen.NAME,
                         () -> new PottingScreen(new PottingDesk(
@@ -469,7 +436,7 @@ final class Workbench implements AutoCloseable {
         return new SitterDesk(
                 roundRoom,
                 this::readAgain,
-                sitterMode,
+                opened.sitterMode(),
                 new SitterDeeds(new RecordRound(book, clock, UUID::randomUUID), clock),
                 new UndoDeed(book, clock, UUID::randomUUID),
                 plans,
@@ -480,11 +447,20 @@ final class Workbench implements AutoCloseable {
                 settings.vocabularyProperty());
     }
 
-    private Screen forecast(ScoreForecasts scores, ObservableObjectValue<Palette> palette) {
+    private Screen forecast(BroodBook book, ObservableObjectValue<Palette> palette) {
+        Forecasting forecasting = opened.forecasting().get();
+        ScoreForecasts scores =
+                new ScoreForecasts(book, store.readings(), store.forecasts(), forecasting.forecaster()::forecast);
         TakeAlong takeAlong = takeAlong();
         return takeAlong.over(ForecastScreen.of(
                 new ForecastDesk(
-                        roomView, prepared::of, whatIf, scores::byEvent, days, settings.vocabularyProperty(), plans),
+                        roomView,
+                        forecasting.prepared()::of,
+                        whatIf,
+                        scores::byEvent,
+                        days,
+                        settings.vocabularyProperty(),
+                        plans),
                 palette,
                 takeAlong.button()));
     }
@@ -496,6 +472,16 @@ final class Workbench implements AutoCloseable {
                 .ifPresent(problem ->
                         tell(Tone.WARN, Texts.say("The {0} begun last time could not be read.", what), problem));
         return new BegunDesk<>(loaded.drafts(), file, typed);
+    }
+
+    private BeliefWays beliefs(BroodBook book, UndoDeed undo) {
+        Forecasting forecasting = opened.forecasting().get();
+        return new BeliefWays(
+                new StateBelief(book, clock, UUID::randomUUID),
+                undo,
+                shell,
+                forecasting.assumed().timings(),
+                forecasting.own().place());
     }
 
     private BroodPaper broodPaper() {
@@ -534,7 +520,7 @@ final class Workbench implements AutoCloseable {
                 files,
                 new TakeInReadings(
                         files,
-                        SittersBook.guarding(store.bulkReadings(), sitterMode),
+                        SittersBook.guarding(store.bulkReadings(), opened.sitterMode()),
                         book,
                         store.climate(),
                         clock,

@@ -99,6 +99,7 @@ public final class StartUpBenchmark {
                 isToEnd,
                 OPTIONS,
                 TimedWorkbench.class.getName(),
+                "--demo",
                 "--store",
                 folder.resolve("demo.store").toString());
     }

@@ -34,8 +34,7 @@ class DemoDoorUiTest {
         CompletableFuture<Boolean> closed = new CompletableFuture<>();
         Stage desk = ToolkitThread.ask(() -> DeskWindow.show(
                 new Workbench(
-                        H2Store.open(own),
-                        InstantSource.system(),
+                        OpenedRoom.of(H2Store.open(own), InstantSource.system(), settings),
                         settings,
                         Platform::runLater,
                         Optional.of(door),

@@ -40,10 +40,10 @@ public final class DeskDay implements AutoCloseable {
     public DeskDay(Path folder) {
         store = H2Store.open(folder.resolve("day.store"));
         LargeRoom.fill(store, now);
+        SettingsFile settings = new SettingsFile(folder.resolve("settings.txt"));
         workbench = ToolkitThread.ask(() -> new Workbench(
-                store,
-                () -> now,
-                new SettingsFile(folder.resolve("settings.txt")),
+                OpenedRoom.of(store, () -> now, settings),
+                settings,
                 Platform::runLater,
                 Optional.empty(),
                 AlarmReach.NOBODY));

@@ -34,7 +34,11 @@ public enum DeskRoom {
         CompletableFuture<Boolean> read = new CompletableFuture<>();
         Workbench workbench = ToolkitThread.ask(() -> {
             Workbench made = new Workbench(
-                    store, InstantSource.fixed(now), settings, Platform::runLater, Optional.empty(), AlarmReach.NOBODY);
+                    OpenedRoom.of(store, InstantSource.fixed(now), settings),
+                    settings,
+                    Platform::runLater,
+                    Optional.empty(),
+                    AlarmReach.NOBODY);
             made.roomProperty().addListener((observed, before, after) -> read.complete(true));
             made.readAgain();
             return made;

@@ -50,8 +50,7 @@ public final class FullRoom {
         CompletableFuture<Boolean> read = new CompletableFuture<>();
         Workbench workbench = ToolkitThread.ask(() -> {
             Workbench made = new Workbench(
-                    store,
-                    InstantSource.fixed(InventedPots.NOW),
+                    OpenedRoom.of(store, InstantSource.fixed(InventedPots.NOW), settings),
                     settings,
                     Platform::runLater,
                     Optional.empty(),

@@ -1,13 +1,11 @@
 package org.moultwright.boot.command;
 
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.Locale;
-import org.moultwright.workflow.AdvisedException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.TypeConversionException;
@@ -16,8 +14,6 @@ import picocli.CommandLine.TypeConversionException;
  * The command line as a whole. Exit codes: 0 done, 1 the input or state is at fault, 2 wrong usage.
  */
 public final class Commands {
-    private static final int AT_FAULT = 1;
-
     private Commands() {}
 
     /**
@@ -67,18 +63,13 @@ public final class Commands {
         }
     }
 
-    /** Expected faults have a sentence; anything else is a fault of the program and shows its trace. */
     private static IExecutionExceptionHandler atFault() {
         return (fault, line, result) -> {
-            boolean expected = fault instanceof Refusal
-                    || fault instanceof AdvisedException
-                    || fault instanceof UncheckedIOException
-                    || fault instanceof IllegalArgumentException;
-            if (!expected) {
+            if (!ExitCode.isExpected(fault)) {
                 throw fault;
             }
             line.getErr().println(fault.getMessage());
-            return AT_FAULT;
+            return ExitCode.AT_FAULT;
         };
     }
 }

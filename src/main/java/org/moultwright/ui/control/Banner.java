@@ -1,5 +1,6 @@
 package org.moultwright.ui.control;
 
+import java.util.Optional;
 import javafx.beans.property.StringProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
@@ -21,7 +22,9 @@ public final class Banner extends HBox {
 
     private final Label sentence = Words.wrapped(Words.strong(""));
     private final Label detail = Words.wrapped(Words.styled("", "detail"));
-    private final FontIcon icon = FontIcon.of(SIGN, 22);
+    /** Made when there is urgency to sign: a screen has many banners, and hardly any ever has. */
+    private Optional<FontIcon> icon = Optional.empty();
+
     private final VBox words = new VBox();
     private final HBox actions = new HBox();
 
@@ -36,15 +39,21 @@ public final class Banner extends HBox {
         setAccessibleRole(AccessibleRole.TEXT);
         accessibleTextProperty().bind(sentence.textProperty().concat(" ").concat(detail.textProperty()));
         getStyleClass().add("banner");
-        getChildren().addAll(icon, words);
+        getChildren().add(words);
         setTone(tone);
     }
 
     public void setTone(Tone tone) {
         getStyleClass().setAll("banner", tone.styleClass());
         boolean urgent = tone == Tone.WARN || tone == Tone.BAD;
-        icon.setManaged(urgent);
-        icon.setVisible(urgent);
+        if (urgent && icon.isEmpty()) {
+            icon = Optional.of(FontIcon.of(SIGN, 22));
+            getChildren().add(0, icon.get());
+        }
+        icon.ifPresent(sign -> {
+            sign.setManaged(urgent);
+            sign.setVisible(urgent);
+        });
     }
 
     public StringProperty sentenceProperty() {

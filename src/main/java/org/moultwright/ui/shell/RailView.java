@@ -31,7 +31,8 @@ final class RailView extends VBox {
         button.getStyleClass().setAll("rail-button");
         button.setContentDisplay(ContentDisplay.TOP);
         button.setAccessibleText(screen.name().word());
-        button.setTooltip(new Tooltip(keys));
+        // A tooltip is a window of its own, which nobody asks for before pointing here.
+        button.setOnMouseEntered(event -> button.setTooltip(new Tooltip(keys)));
         button.setMaxWidth(Double.MAX_VALUE);
         group.add(button, screen.name().id());
         return button;

@@ -1,0 +1,65 @@
+package org.moultwright.boot;
+
+import java.time.InstantSource;
+import java.util.List;
+import org.moultwright.domain.Brood;
+import org.moultwright.exchange.SitterFile;
+import org.moultwright.exchange.TimingsFile;
+import org.moultwright.settings.SettingsFile;
+import org.moultwright.store.H2Store;
+import org.moultwright.task.Once;
+import org.moultwright.workflow.BroodBook;
+import org.moultwright.workflow.CalibratedBook;
+import org.moultwright.workflow.KeptForecasts;
+import org.moultwright.workflow.Room;
+import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.SitterMode;
+import org.moultwright.workflow.SittersBook;
+
+/**
+ * What a desk rests on and needs no window for: its store, and the room as it was written, so that a desk shows its
+ * trays from the first frame on. Made on any thread, as while the toolkit starts.
+ *
+ * @param forecasting made when the first forecast is asked for
+ * @param broods all of the store
+ * @param written the room without climates and dates; nothing if it could not be read, which the next reading tells
+ */
+record OpenedRoom(
+        H2Store store,
+        InstantSource clock,
+        Once<Forecasting> forecasting,
+        SitterMode sitterMode,
+        BroodBook book,
+        Room room,
+        List<Brood> broods,
+        RoomView written) {
+    private static final String SITTER = ".sitter";
+
+    OpenedRoom {
+        broods = List.copyOf(broods);
+    }
+
+    /**
+     * Reads what is written.
+     *
+     * @param clock the keeper's now
+     */
+    static OpenedRoom of(H2Store store, InstantSource clock, SettingsFile settings) {
+        Once<Forecasting> forecasting =
+                new Once<>(() -> Forecasting.of(new TimingsFile(settings.beside(TimingsFile.NAME))));
+        SitterMode sitterMode = new SitterMode(new SitterFile(store.beside(SITTER), clock), clock);
+        BroodBook book = new SittersBook(new CalibratedBook(store.book(), store.climate()), sitterMode);
+        KeptForecasts forecasts =
+                new KeptForecasts(question -> forecasting.get().prepared().apply(question), store.forecasts());
+        Room room = new Room(book, store.readings(), forecasts);
+        return new OpenedRoom(store, clock, forecasting, sitterMode, book, room, book.broods(), written(room, clock));
+    }
+
+    private static RoomView written(Room room, InstantSource clock) {
+        try {
+            return room.glance(clock.instant());
+        } catch (RuntimeException unread) {
+            return RoomView.EMPTY;
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package org.moultwright.boot;
+
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.ListView;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+import org.moultwright.domain.Stage;
+import org.moultwright.ui.control.Banner;
+import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.KeyCap;
+import org.moultwright.ui.control.NoteArea;
+import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Swatch;
+import org.moultwright.ui.control.ToggleChip;
+import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Words;
+import org.moultwright.ui.theme.Appearance;
+
+/**
+ * Styles one of each control the first screen has, where nobody sees it. The toolkit's thread has nothing to do while
+ * the store is opened; what it has learnt meanwhile, the rules of the style sheet first of all, it need not learn once
+ * the keeper waits for it.
+ */
+final class Rehearsal {
+    private static final int WIDTH = 640;
+
+    private Rehearsal() {}
+
+    /** On the toolkit's thread, once the language of the desk is in force. */
+    static void play() {
+        Parent root = new VBox(
+                new PageHeader("", new KeyCap("")),
+                new Card(Words.strong(""), new ToggleChip(""), Buttons.primary("", () -> {}), Swatch.tall(Stage.EGG)),
+                new Banner(Tone.WARN),
+                new ScrollPane(new NoteArea("", "")),
+                new ListView<String>());
+        Scene scene = new Scene(root, WIDTH, WIDTH);
+        new Appearance().dress(scene.getStylesheets());
+        root.applyCss();
+        root.layout();
+    }
+}
