@@ -37,6 +37,8 @@ import org.moultwright.ui.forecast.OrdersPictures;
 import org.moultwright.ui.intake.IntakePictures;
 import org.moultwright.ui.register.RegisterPictures;
 import org.moultwright.ui.round.RoundPictures;
+import org.moultwright.ui.shell.PageHost;
+import org.moultwright.ui.shell.ShellView;
 import org.moultwright.ui.takealong.TakeAlongPictures;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Contrast;
@@ -132,7 +134,17 @@ class EveryViewTest {
     }
 
     private static View alone(String name, Supplier<Parent> content) {
-        return new View(name, () -> new Worn(content.get(), new Appearance()));
+        return new View(name, () -> new Worn(hosted(content.get()), new Appearance()));
+    }
+
+    /** A page stands as it does in the frame, whose part it is. */
+    private static Parent hosted(Parent page) {
+        if (page instanceof ShellView) {
+            return page;
+        }
+        PageHost host = new PageHost();
+        host.setContent(page);
+        return host;
     }
 
     private static View ofDesk(Path stores, DeskRoom room, String screen) {

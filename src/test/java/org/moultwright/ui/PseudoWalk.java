@@ -22,13 +22,14 @@ import org.moultwright.settings.TextSize;
 import org.testfx.api.FxToolkit;
 
 /**
- * Walks every view in a small window, in an invented wordy language or in the largest text, and writes down each text
+ * Walks every view in a small window, in an invented wordy language, in the largest text or plainly, and writes down each text
  * that was never said and each that has no room. In a Java machine of its own: a language is chosen before the first
  * text is loaded.
  */
 final class PseudoWalk {
     static final String WORDY = "wordy";
     static final String LARGE = "large";
+    static final String PLAIN = "plain";
 
     /** As all tests of screens run. */
     private static final Map<String, String> HEADLESS = Map.of(
@@ -40,6 +41,12 @@ final class PseudoWalk {
 
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 720;
+
+    /** A part that learns its room while it is laid out takes it in the next pass. */
+    private static final int PASSES = 6;
+
+    /** Only views named so, where only some are looked at. */
+    private static final String ONLY = System.getProperty("walk.of", "");
 
     private PseudoWalk() {}
 
@@ -55,9 +62,9 @@ final class PseudoWalk {
         Stage stage = FxToolkit.registerPrimaryStage();
         TreeSet<String> found = new TreeSet<>();
         int[] views = {0};
-        EveryViewTest.views(Path.of(arguments[1])).forEach(view -> {
+        EveryViewTest.views(Path.of(arguments[1])).filter(view -> view.toString().contains(ONLY)).forEach(view -> {
             EveryViewTest.Worn worn = view.content().get();
-            ToolkitThread.ask(() -> show(worn, stage, isWordy ? TextSize.NORMAL : TextSize.LARGEST));
+            ToolkitThread.ask(() -> show(worn, stage, arguments[0].equals(LARGE) ? TextSize.LARGEST : TextSize.NORMAL));
             ToolkitThread.ask(() -> look(view.toString(), stage.getScene().getRoot(), isWordy, found));
             pictures.ifPresent(folder -> ScreenShots.write(
                     ToolkitThread.ask(() -> stage.getScene().snapshot(null)),
@@ -80,7 +87,7 @@ final class PseudoWalk {
         worn.appearance().dress(scene.getStylesheets());
         stage.setScene(scene);
         stage.show();
-        for (int pass = 0; pass < 3; pass++) {
+        for (int pass = 0; pass < PASSES; pass++) {
             scene.getRoot().applyCss();
             scene.getRoot().layout();
         }
@@ -89,6 +96,9 @@ final class PseudoWalk {
 
     private static boolean look(String view, Parent root, boolean isWordy, Set<String> found) {
         for (Node node : ShownTexts.nodes(root)) {
+            if (ShownTexts.isPageMovedSideways(node)) {
+                found.add("SIDEWAYS\t\tthe page is wider than its room\t" + view + "\t" + ShownTexts.place(node));
+            }
             if (isWordy) {
                 ShownTexts.words(node)
                         .filter(words -> !Unsaid.of(words).isEmpty())

@@ -5,12 +5,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.geometry.Bounds;
+import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.text.Text;
+import org.moultwright.ui.shell.PageHost;
 
 /** The texts of a view as they are laid out: their words, names for a screen reader, and whether they are all there. */
 final class ShownTexts {
@@ -68,6 +72,9 @@ final class ShownTexts {
         }
         Text text = shown.get();
         if (!text.getText().equals(labeled.getText())) {
+            if (isToldBeside(labeled)) {
+                return Optional.empty();
+            }
             return Optional.of("shortened to '" + text.getText() + "'");
         }
         Bounds at = text.localToScene(text.getBoundsInLocal());
@@ -91,9 +98,34 @@ final class ShownTexts {
         return root;
     }
 
+    /** Whether a whole page must be moved sideways to be read. */
+    static boolean isPageMovedSideways(Node node) {
+        return node instanceof PageHost host
+                && host.getContent().getLayoutBounds().getWidth()
+                        > host.getViewportBounds().getWidth() + TOLERANCE;
+    }
+
     private static boolean canBeScrolledTo(Node around) {
-        return around.getParent() instanceof ScrollPane pane
+        boolean isPane = around.getParent() instanceof ScrollPane pane
                 && pane.getHbarPolicy() != ScrollPane.ScrollBarPolicy.NEVER;
+        return isPane
+                || around.getParent().getChildrenUnmodifiable().stream()
+                        .anyMatch(child -> child.isVisible()
+                                && child instanceof ScrollBar bar
+                                && bar.getOrientation() == Orientation.HORIZONTAL);
+    }
+
+    /** Whether a tooltip of the text, or of what it stands in, says all of it. */
+    private static boolean isToldBeside(Labeled labeled) {
+        for (Node part = labeled; part != null; part = part.getParent()) {
+            boolean isTold = part instanceof Control control
+                    && control.getTooltip() != null
+                    && control.getTooltip().getText().contains(labeled.getText());
+            if (isTold) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Where a node is, for whoever looks for it. */

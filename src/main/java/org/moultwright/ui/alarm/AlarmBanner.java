@@ -12,6 +12,7 @@ import org.kordamp.ikonli.javafx.FontIcon;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignB;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Words;
 
 /** An alarm over the whole width, to be read across the room. It takes no room while there is none. */
@@ -31,7 +32,7 @@ public final class AlarmBanner extends VBox {
         words.getStyleClass().add("alarm-words");
         HBox.setHgrow(words, Priority.ALWAYS);
         figure.setMinWidth(USE_PREF_SIZE);
-        HBox row = new HBox(FontIcon.of(MaterialDesignB.BELL_RING_OUTLINE, ICON_SIZE), words, figure);
+        Flow row = new Flow(FontIcon.of(MaterialDesignB.BELL_RING_OUTLINE, ICON_SIZE), words, figure);
         row.getStyleClass().add("alarm-row");
         getStyleClass().add("alarm-banner");
         getChildren().addAll(row, answers);
@@ -58,7 +59,7 @@ public final class AlarmBanner extends VBox {
     }
 
     private static Node answers(AlarmViewModel model) {
-        HBox row = new HBox(
+        Flow row = new Flow(
                 answer(Texts.say("I have seen it"), AlarmKeys.SEEN, model::acknowledge),
                 quiet(model, AlarmKeys.SHORT_QUIET, AlarmKeys.SHORT),
                 quiet(model, AlarmKeys.LONG_QUIET, AlarmKeys.LONG));

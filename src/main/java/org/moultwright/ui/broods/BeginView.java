@@ -11,6 +11,8 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.Columns;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
@@ -30,7 +32,7 @@ final class BeginView extends SacFormView {
                         Buttons.primary(Texts.say("Keep this sac"), this::keep)));
         Card card = new Card(new Scrolled(fields()));
         HBox.setHgrow(card, Priority.ALWAYS);
-        HBox cards = new HBox(card, meaning());
+        Columns cards = new Columns(card, meaning());
         cards.getStyleClass().add("card-row");
         setVgrow(cards, Priority.ALWAYS);
         getChildren().add(cards);
@@ -95,7 +97,7 @@ final class BeginView extends SacFormView {
         ChoiceGroup<BeginForm.Where> group = new ChoiceGroup<>(form.whereProperty(), form.whereProperty()::set);
         group.add(mother, BeginForm.Where.WITH_MOTHER);
         group.add(taken, BeginForm.Where.TAKEN);
-        HBox chips = new HBox(mother, taken);
+        Flow chips = new Flow(mother, taken);
         chips.getStyleClass().add("form-row");
         return chips;
     }

@@ -8,7 +8,6 @@ import javafx.beans.value.ObservableObjectValue;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
@@ -19,6 +18,7 @@ import org.moultwright.ui.chart.LedgerBars;
 import org.moultwright.ui.chart.RibbonChart;
 import org.moultwright.ui.chart.SurvivalChart;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.StageChip;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Words;
@@ -87,7 +87,7 @@ final class BroodCharts {
                 .forEach(chips::add);
         chips.add(new StageChip(Swatch.potted(), Texts.say("Potted")));
         chips.add(new StageChip(Swatch.dead(), Texts.say("Dead")));
-        HBox legend = new HBox(chips.toArray(Node[]::new));
+        Flow legend = new Flow(chips.toArray(Node[]::new));
         legend.getStyleClass().add("legend-row");
         return legend;
     }

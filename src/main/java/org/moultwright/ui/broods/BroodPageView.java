@@ -18,6 +18,7 @@ import org.moultwright.settings.Theme;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
@@ -63,7 +64,7 @@ final class BroodPageView extends VBox {
             }
         });
         page.readingProperty().addListener((observed, before, now) -> charts.follow());
-        HBox below = below();
+        Columns below = below();
         getStyleClass().add("page");
         getChildren().addAll(header, news, over, new PhotoRow(page), below);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
@@ -73,10 +74,10 @@ final class BroodPageView extends VBox {
         charts.ribbon().requestFocus();
     }
 
-    private HBox below() {
+    private Columns below() {
         Card survival = charts.survival();
         HBox.setHgrow(survival, Priority.ALWAYS);
-        HBox below = new HBox(charts.whereTheyWent(), survival, new CompareCard(page));
+        Columns below = new Columns(charts.whereTheyWent(), survival, new CompareCard(page));
         below.getStyleClass().add("card-row");
         below.getStyleClass().add("close-below");
         return below;
@@ -105,7 +106,7 @@ final class BroodPageView extends VBox {
         VBox.setVgrow(over, Priority.ALWAYS);
         Card survival = printed.survival();
         HBox.setHgrow(survival, Priority.ALWAYS);
-        HBox below = new HBox(printed.whereTheyWent(), survival);
+        Columns below = new Columns(printed.whereTheyWent(), survival);
         below.getStyleClass().add("card-row");
         String taxon = page.facts().stream()
                 .findFirst()

@@ -24,6 +24,8 @@ import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.LedgerBars;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.StageChip;
 import org.moultwright.ui.control.Swatch;
@@ -33,7 +35,7 @@ import org.moultwright.ui.theme.Palette;
 
 /** Lays out the broods screen: the ribbons, and beneath them the chosen brood's story and ledger. */
 final class BroodsView extends StackPane {
-    private static final CalendarList.Rows ROWS = new CalendarList.Rows(112, 240);
+    private static final CalendarList.Rows ROWS = new CalendarList.Rows(7.467, 16);
     private static final int DAYS_IN_A_LEAP = 7;
     private static final KeyCombination TIMING = new KeyCodeCombination(KeyCode.T, KeyCombination.SHORTCUT_DOWN);
 
@@ -125,10 +127,8 @@ final class BroodsView extends StackPane {
         done.sentenceProperty().bind(model.deeds().doneProperty());
         Banner problem = new Banner(Tone.BAD);
         problem.sentenceProperty().bind(model.deeds().problemProperty());
-        HBox below = new HBox(story(), ledger(palette));
-        below.getStyleClass().add("card-row");
-        below.setMinHeight(218);
-        below.setPrefHeight(218);
+        Columns below = new Columns(story(), ledger(palette));
+        below.getStyleClass().addAll("card-row", "broods-below");
         VBox.setVgrow(ribbons, Priority.ALWAYS);
         VBox.setVgrow(below, Priority.ALWAYS);
         Card empty = new Card(ways.emptyState());
@@ -177,18 +177,17 @@ final class BroodsView extends StackPane {
     }
 
     private Node foot() {
-        HBox legend = new HBox(chips());
+        Flow legend = new Flow(chips());
         legend.getStyleClass().add("legend-row");
         model.vocabularyProperty()
                 .addListener((observed, before, now) -> legend.getChildren().setAll(chips()));
-        legend.setMinWidth(Region.USE_PREF_SIZE);
         Label words = Words.caption("");
         words.textProperty()
                 .bind(model.readingWordsProperty()
                         .map(day -> day.isEmpty()
                                 ? Texts.say("paler = expected · dashed = 80 % interval · ← → read a day")
                                 : day));
-        HBox foot = new HBox(legend, words);
+        Flow foot = new Flow(legend, words);
         foot.getStyleClass().add("chart-foot");
         return foot;
     }

@@ -12,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
@@ -44,7 +45,7 @@ final class CompareCard extends VBox {
         Scrolled choice = new Scrolled(chips);
         choice.getStyleClass().add("compare-choice");
         HBox.setHgrow(choice, Priority.ALWAYS);
-        HBox head = new HBox(Words.whole(Words.cardTitle(Texts.say("Beside"))), choice);
+        Flow head = new Flow(Words.whole(Words.cardTitle(Texts.say("Beside"))), choice);
         head.getStyleClass().add("card-head");
         getChildren().addAll(head, none, scrolled);
         page.facts().addListener((ListChangeListener<BroodFacts>) change -> lay());

@@ -7,6 +7,7 @@ import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.Tone;
 
 /** Lays out the sheet on which a sac is opened: cautions, what was in it, and where it goes. */
@@ -28,7 +29,7 @@ final class OpeningView extends SacFormView {
         SortingCard sorting = new SortingCard(form, inputs());
         SpreadingCard spreading = new SpreadingCard(form, inputs());
         HBox.setHgrow(spreading, Priority.ALWAYS);
-        HBox cards = new HBox(sorting, spreading);
+        Columns cards = new Columns(sorting, spreading);
         cards.getStyleClass().add("card-row");
         setVgrow(cards, Priority.ALWAYS);
         getChildren().addAll(cautions, question, cards);

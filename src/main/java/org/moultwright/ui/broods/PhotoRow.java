@@ -3,14 +3,14 @@ package org.moultwright.ui.broods;
 import java.util.List;
 import javafx.beans.InvalidationListener;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
 import org.moultwright.domain.PhotoNote;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.photo.PhotoStrip;
 
 /** The photos of the brood's trays, the newest first; it takes no room where there are none. */
-final class PhotoRow extends HBox {
+final class PhotoRow extends Flow {
     private static final int MOST = 10;
 
     PhotoRow(BroodPage page) {

@@ -12,6 +12,7 @@ import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.StageChip;
 import org.moultwright.ui.control.ToggleChip;
@@ -47,7 +48,7 @@ final class SortingCard extends VBox {
         weighed.getStyleClass().add("small-chip");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox head = new HBox(Words.cardTitle(Texts.say("The good ones")), gap, counted, weighed);
+        Flow head = new Flow(Words.cardTitle(Texts.say("The good ones")), gap, counted, weighed);
         head.getStyleClass().add("card-head");
         return head;
     }
@@ -63,7 +64,7 @@ final class SortingCard extends VBox {
 
     private Node weighing() {
         WeighedSamples weighing = form.weighing();
-        HBox stages = new HBox();
+        Flow stages = new Flow();
         stages.getStyleClass().add("span-chips");
         ChoiceGroup<Stage> group = new ChoiceGroup<>(weighing.stageProperty(), weighing.stageProperty()::set);
         SacContents.STAGES.forEach(stage -> {
@@ -99,7 +100,7 @@ final class SortingCard extends VBox {
     }
 
     private Node aside() {
-        HBox fields = new HBox();
+        Flow fields = new Flow();
         fields.getStyleClass().add("form-row");
         form.contents().aside().forEach((what, field) -> fields.getChildren().add(named(word(what), field)));
         fields.getChildren().add(named(Texts.say("In all"), form.contents().inAll()));

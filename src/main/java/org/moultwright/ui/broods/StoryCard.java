@@ -2,6 +2,7 @@ package org.moultwright.ui.broods;
 
 import java.util.List;
 import java.util.function.Function;
+import javafx.beans.binding.DoubleBinding;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -17,6 +18,8 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Em;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
@@ -44,19 +47,20 @@ final class StoryCard extends VBox {
         List.of(taken, open).forEach(button -> button.getStyleClass().add("small-chip"));
         model.chosenProperty().addListener((observed, before, now) -> offer(taken, open, model));
         offer(taken, open, model);
-        HBox head = new HBox(title, gap, taken, open, look, timing, entries);
+        Flow head = new Flow(title, gap, taken, open, look, timing, entries);
         head.getStyleClass().add("card-head");
         ListView<BroodStory.StoryLine> story = new ListView<>(model.account().story());
         story.getStyleClass().add("bare");
         story.setAccessibleText(Texts.say("story, newest first"));
         story.setCellFactory(list -> new StoryCell());
-        TableView<BroodLedger.EntryLine> table = table(model);
+        Em type = new Em();
+        TableView<BroodLedger.EntryLine> table = table(model, type);
         table.visibleProperty().bind(entries.selectedProperty());
         story.visibleProperty().bind(entries.selectedProperty().not());
         StackPane both = new StackPane(story, table);
         setVgrow(both, Priority.ALWAYS);
-        getStyleClass().add("card");
-        getChildren().addAll(head, both);
+        getStyleClass().addAll("card", "story-card");
+        getChildren().addAll(head, both, type);
     }
 
     /** What can be done with a sac is offered while one is chosen. */
@@ -67,29 +71,29 @@ final class StoryCard extends VBox {
         open.setManaged(model.forms().isSac());
     }
 
-    private static TableView<BroodLedger.EntryLine> table(BroodsViewModel model) {
+    private static TableView<BroodLedger.EntryLine> table(BroodsViewModel model, Em type) {
         TableView<BroodLedger.EntryLine> table = new TableView<>(model.account().entries());
         table.getStyleClass().add("bare");
         table.setAccessibleText(Texts.say("ledger entries, newest first"));
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
-        table.getColumns().add(column(Texts.say("when"), 110, BroodLedger.EntryLine::when));
-        table.getColumns().add(column(Texts.say("from"), 70, BroodLedger.EntryLine::from));
-        table.getColumns().add(column(Texts.say("to"), 80, BroodLedger.EntryLine::to));
+        table.getColumns().add(column(Texts.say("when"), type.times(7.333), BroodLedger.EntryLine::when));
+        table.getColumns().add(column(Texts.say("from"), type.times(4.667), BroodLedger.EntryLine::from));
+        table.getColumns().add(column(Texts.say("to"), type.times(5.333), BroodLedger.EntryLine::to));
         TableColumn<BroodLedger.EntryLine, String> count =
-                column(Texts.say("animals"), 70, BroodLedger.EntryLine::count);
+                column(Texts.say("animals"), type.times(4.667), BroodLedger.EntryLine::count);
         count.setCellFactory(shown -> new NumberCell());
         table.getColumns().add(count);
-        table.getColumns().add(column(Texts.say("stage"), 110, BroodLedger.EntryLine::stage));
-        table.getColumns().add(column(Texts.say("cause"), 120, BroodLedger.EntryLine::cause));
-        table.getColumns().add(column("", 120, BroodLedger.EntryLine::note));
+        table.getColumns().add(column(Texts.say("stage"), type.times(7.333), BroodLedger.EntryLine::stage));
+        table.getColumns().add(column(Texts.say("cause"), type.times(8), BroodLedger.EntryLine::cause));
+        table.getColumns().add(column("", type.times(8), BroodLedger.EntryLine::note));
         return table;
     }
 
     private static TableColumn<BroodLedger.EntryLine, String> column(
-            String title, double widthPixels, Function<BroodLedger.EntryLine, String> text) {
+            String title, DoubleBinding width, Function<BroodLedger.EntryLine, String> text) {
         TableColumn<BroodLedger.EntryLine, String> column = new TableColumn<>(title);
         column.setCellValueFactory(row -> new ReadOnlyStringWrapper(text.apply(row.getValue())));
-        column.setPrefWidth(widthPixels);
+        column.prefWidthProperty().bind(width);
         column.setSortable(false);
         column.setReorderable(false);
         return column;
@@ -126,7 +130,7 @@ final class StoryCard extends VBox {
             }
             day.setText(line.day());
             words.setText(line.words());
-            HBox row = new HBox(day, Swatch.dot(line.dot()), words);
+            Flow row = new Flow(day, Swatch.dot(line.dot()), words);
             row.getStyleClass().add("story-row");
             setGraphic(row);
             setAccessibleText(line.day() + ", " + line.words());

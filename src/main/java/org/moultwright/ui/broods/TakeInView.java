@@ -12,6 +12,7 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Tone;
@@ -94,7 +95,7 @@ final class TakeInView extends VBox {
         Label place = Words.styled(TakeInWords.place(problem), "strong", "problem-place");
         Label what = Words.wrapped(Words.plain(TakeInWords.problem(problem)));
         HBox.setHgrow(what, Priority.ALWAYS);
-        HBox row = new HBox(place, what);
+        Flow row = new Flow(place, what);
         row.getStyleClass().add("problem-row");
         return row;
     }

@@ -12,11 +12,9 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
@@ -24,7 +22,9 @@ import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Focus;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
@@ -36,7 +36,6 @@ import org.moultwright.ui.control.Words;
 /** Lays out one brood's timing: what is believed, what the dates rest on, what was learned and from whom. */
 final class TimingView extends VBox {
     private static final Pattern NUMBER = Pattern.compile("[0-9]{0,4}([.,][0-9]{0,2})?");
-    private static final double THIRD = 100 / 3.0;
 
     private final TimingViewModel model;
     private final List<EntryField> fields = new ArrayList<>();
@@ -48,7 +47,7 @@ final class TimingView extends VBox {
                 Texts.say("{0}, its timing", model.code()), Buttons.secondary(Texts.say("Back"), model::close), keep);
         Banner problem = new Banner(Tone.BAD);
         problem.sentenceProperty().bind(model.problemProperty());
-        GridPane columns = columns(believed(), basis(), taught());
+        Columns columns = Columns.even(believed(), basis(), taught());
         setVgrow(columns, Priority.ALWAYS);
         getStyleClass().add("page");
         getChildren().addAll(header, problem, columns);
@@ -112,7 +111,7 @@ final class TimingView extends VBox {
     }
 
     private static Node rates(BeliefForm form) {
-        HBox chips = new HBox();
+        Flow chips = new Flow();
         chips.getStyleClass().add("span-chips");
         ChoiceGroup<BeliefForm.Rate> group = new ChoiceGroup<>(form.rateProperty(), form.rateProperty()::set);
         for (BeliefForm.Rate rate : form.rates()) {
@@ -157,7 +156,7 @@ final class TimingView extends VBox {
     }
 
     private Node teacher(TeacherLine line) {
-        HBox name = new HBox(Words.strong(line.code()), Words.muted(line.facts()));
+        Flow name = new Flow(Words.strong(line.code()), Words.muted(line.facts()));
         name.getStyleClass().add("lane-name");
         if (line.leftOut().isPresent()) {
             String reason =
@@ -175,7 +174,7 @@ final class TimingView extends VBox {
         Button leave = Buttons.secondary(Texts.say("Leave out"), () -> model.leaveOut(line.code(), reason.getText()));
         leave.setAccessibleText(Texts.say("leave {0} out of learning", line.code()));
         reason.setOnAction(event -> leave.fire());
-        HBox row = new HBox(reason, leave);
+        Flow row = new Flow(reason, leave);
         row.getStyleClass().add("page-actions");
         return lines(name, row);
     }
@@ -201,20 +200,5 @@ final class TimingView extends VBox {
         Label label = Words.wrapped(Words.muted(""));
         label.textProperty().bind(words);
         return label;
-    }
-
-    private static GridPane columns(Node... cards) {
-        GridPane columns = new GridPane();
-        columns.getStyleClass().add("card-columns");
-        RowConstraints row = new RowConstraints();
-        row.setPercentHeight(100);
-        columns.getRowConstraints().add(row);
-        for (Node card : List.of(cards)) {
-            ColumnConstraints column = new ColumnConstraints();
-            column.setPercentWidth(THIRD);
-            columns.getColumnConstraints().add(column);
-            columns.add(card, columns.getColumnCount() - 1, 0);
-        }
-        return columns;
     }
 }

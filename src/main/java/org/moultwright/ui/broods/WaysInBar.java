@@ -13,6 +13,7 @@ import org.kordamp.ikonli.materialdesign2.MaterialDesignE;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EmptyState;
+import org.moultwright.ui.control.Flow;
 
 /** The ways broods come to the desk, as buttons and as keys: a sac, a brood folder, the demo room. */
 final class WaysInBar {
@@ -32,7 +33,7 @@ final class WaysInBar {
     HBox buttons() {
         List<Button> buttons = others();
         buttons.add(newSac());
-        return new HBox(buttons.toArray(Button[]::new));
+        return new Flow(buttons.toArray(Button[]::new));
     }
 
     EmptyState emptyState() {

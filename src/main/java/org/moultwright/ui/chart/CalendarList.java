@@ -15,6 +15,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Em;
 
 /**
  * A list of charts under the calendar they share. The calendar stands over the charts to the pixel, scroll bar or
@@ -24,6 +25,7 @@ public final class CalendarList<T> extends VBox {
     private final ListView<T> list;
     private final ObjectProperty<Optional<T>> chosen;
     private final Rows rows;
+    private final Em type = new Em();
     private final DoubleProperty scrollBarPixels = new SimpleDoubleProperty(0);
 
     /**
@@ -43,7 +45,8 @@ public final class CalendarList<T> extends VBox {
         list.getStyleClass().addAll("bare", "chart-list");
         list.setAccessibleText(name);
         list.setCellFactory(shown -> measured(cells.get()));
-        list.fixedCellSizeProperty().bind(Bindings.createDoubleBinding(this::rowPixels, list.heightProperty(), items));
+        list.fixedCellSizeProperty()
+                .bind(Bindings.createDoubleBinding(this::rowPixels, list.heightProperty(), type.fontProperty(), items));
         followChoice();
         setVgrow(list, Priority.ALWAYS);
         getStyleClass().addAll("card", "chart-card");
@@ -65,16 +68,18 @@ public final class CalendarList<T> extends VBox {
         scrollBar.minWidthProperty().bind(scrollBarPixels);
         HBox head = new HBox(before, strip, after, scrollBar);
         head.getStyleClass().addAll("chart-row", "chart-head");
-        getChildren().setAll(head, list, foot);
+        getChildren().setAll(head, list, foot, type);
         maxHeightProperty()
                 .bind(Bindings.createDoubleBinding(
                         () -> snappedTopInset()
                                 + head.prefHeight(-1)
                                 + allRowsPixels()
-                                + foot.prefHeight(-1)
+                                + foot.prefHeight(innerWidth())
                                 + snappedBottomInset(),
                         list.getItems(),
                         insetsProperty(),
+                        type.fontProperty(),
+                        widthProperty(),
                         heightProperty()));
         prefHeightProperty().bind(maxHeightProperty());
     }
@@ -105,16 +110,20 @@ public final class CalendarList<T> extends VBox {
         }
     }
 
+    private double innerWidth() {
+        return getWidth() > 0 ? getWidth() - snappedLeftInset() - snappedRightInset() : -1;
+    }
+
     private double allRowsPixels() {
-        return list.getItems().size() * rows.highestPixels() + 2;
+        return list.getItems().size() * rows.highestEms() * type.pixels() + 2;
     }
 
     private double rowPixels() {
         double share =
                 Math.floor((list.getHeight() - 2) / Math.max(1, list.getItems().size()));
-        return Math.max(rows.lowestPixels(), Math.min(rows.highestPixels(), share));
+        return Math.max(rows.lowestEms() * type.pixels(), Math.min(rows.highestEms() * type.pixels(), share));
     }
 
-    /** How high a row may be. */
-    public record Rows(double lowestPixels, double highestPixels) {}
+    /** How high a row may be, in sizes of text. */
+    public record Rows(double lowestEms, double highestEms) {}
 }

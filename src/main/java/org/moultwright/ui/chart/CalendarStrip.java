@@ -16,19 +16,18 @@ public final class CalendarStrip extends ChartCanvas {
 
     private final ObjectProperty<Optional<Calendar>> calendar = new SimpleObjectProperty<>(Optional.empty());
     private final Supplier<String> nowWord;
-    private final double left;
+    private final double leftEms;
 
     /**
      * @param nowWord what now is called, such as "tonight, 3 May"; the line stands beneath it
-     * @param left where the charts beneath begin, in pixels from this strip's left
+     * @param leftEms where the charts beneath begin, in sizes of text from this strip's left
      */
-    public CalendarStrip(ObservableObjectValue<Palette> palette, Supplier<String> nowWord, double left) {
+    public CalendarStrip(ObservableObjectValue<Palette> palette, Supplier<String> nowWord, double leftEms) {
         super(palette);
         this.nowWord = nowWord;
-        this.left = left;
+        this.leftEms = leftEms;
         calendar.addListener((observed, before, now) -> repaint());
-        setPrefHeight(30);
-        setMinHeight(USE_PREF_SIZE);
+        getStyleClass().add("calendar-strip");
     }
 
     public ObjectProperty<Optional<Calendar>> calendarProperty() {
@@ -37,7 +36,7 @@ public final class CalendarStrip extends ChartCanvas {
 
     @Override
     void paint(Pen pen, double width, double height) {
-        calendar.get().ifPresent(shown -> paint(pen, shown.axis(left, width), shown.now(), height));
+        calendar.get().ifPresent(shown -> paint(pen, shown.axis(leftEms * em(), width), shown.now(), height));
     }
 
     private void paint(Pen pen, CalendarAxis axis, Instant now, double height) {

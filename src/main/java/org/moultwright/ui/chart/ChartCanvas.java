@@ -5,8 +5,8 @@ import javafx.beans.WeakInvalidationListener;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
-import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
+import org.moultwright.ui.control.Em;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.ui.theme.Token;
 
@@ -19,15 +19,12 @@ abstract class ChartCanvas extends Region {
 
     private final ObservableObjectValue<Palette> palette;
     private final Canvas canvas = new Canvas();
-    /** Never seen: it tells the size of text that style sheets have set. */
-    private final Label type = new Label();
+    private final Em type = new Em();
     /** Held here because the palette outlives charts and knows them weakly. */
     private final InvalidationListener changed = observed -> repaint();
 
     ChartCanvas(ObservableObjectValue<Palette> palette) {
         this.palette = palette;
-        type.setVisible(false);
-        type.setManaged(false);
         canvas.setManaged(false);
         getChildren().addAll(type, canvas);
         palette.addListener(new WeakInvalidationListener(changed));
@@ -47,7 +44,7 @@ abstract class ChartCanvas extends Region {
 
     /** The size of running text, in pixels. */
     final double em() {
-        return type.getFont().getSize();
+        return type.pixels();
     }
 
     @Override

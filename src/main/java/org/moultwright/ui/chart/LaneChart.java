@@ -13,10 +13,11 @@ import org.moultwright.ui.theme.Token;
  * stage. A bar is an 80 % window in the colour of the stage entered, a mark its middle, a square what has been.
  */
 public final class LaneChart extends ShownCanvas<LaneChart.Shown> {
-    /** Where the calendar begins, in pixels from the left; the words of the rows stand before it. */
-    public static final double CALENDAR_LEFT_PIXELS = 56;
+    /** Where the calendar begins, in sizes of text from the left; the words of the rows stand before it. */
+    public static final double CALENDAR_LEFT_EMS = 3.733;
 
     private static final List<Lane.Row> ROWS = List.of(Lane.Row.values());
+    private static final double WORD_GAP_EMS = 0.8;
     private static final double WINDOW_OPACITY = 0.45;
     private static final double BAR_PIXELS = 10;
     private static final double MARK_WIDTH_PIXELS = 6;
@@ -29,7 +30,7 @@ public final class LaneChart extends ShownCanvas<LaneChart.Shown> {
 
     @Override
     void paint(Pen pen, Shown showing, double width, double height) {
-        CalendarAxis axis = showing.calendar().axis(CALENDAR_LEFT_PIXELS, width);
+        CalendarAxis axis = showing.calendar().axis(CALENDAR_LEFT_EMS * em(), width);
         showing.absence().ifPresent(absence -> {
             double left = Math.max(axis.left(), axis.x(absence.from()));
             pen.fill(pen.colour(Token.WARN_SOFT), left, 0, Math.min(width, axis.x(absence.to())) - left, height);
@@ -38,7 +39,7 @@ public final class LaneChart extends ShownCanvas<LaneChart.Shown> {
         double rowHeight = height / ROWS.size();
         for (Lane.Row row : ROWS) {
             double middle = rowMiddle(row, rowHeight);
-            double wordsRight = CALENDAR_LEFT_PIXELS - 12;
+            double wordsRight = (CALENDAR_LEFT_EMS - WORD_GAP_EMS) * em();
             pen.words(row.word(), Type.CAPTION, Token.MUTED, wordsRight, middle, TextAlignment.RIGHT);
         }
         pen.vertical(pen.colour(Token.ACCENT), 2, axis.x(showing.calendar().now()), 0, height);

@@ -27,6 +27,7 @@ public final class LedgerBars extends ChartCanvas {
 
     public LedgerBars(ObservableObjectValue<Palette> palette) {
         super(palette);
+        getStyleClass().add("ledger-bars");
         bars.addListener((ListChangeListener<Bar>) change -> {
             setAccessibleText(words(bars));
             repaint();

@@ -18,8 +18,8 @@ public final class SurvivalChart extends ChartCanvas {
 
     public SurvivalChart(ObservableObjectValue<Palette> palette) {
         super(palette);
+        getStyleClass().add("survival-chart");
         curves.addListener((ListChangeListener<Curve>) change -> repaint());
-        setMinHeight(120);
     }
 
     /** The broods shown, the one looked at leading; at most four. */

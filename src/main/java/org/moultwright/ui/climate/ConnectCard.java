@@ -5,10 +5,10 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Words;
 
 /** The form that connects a probe on a serial line. */
@@ -39,7 +39,7 @@ final class ConnectCard extends VBox {
                         probe.textProperty(),
                         port.textProperty(),
                         profile.valueProperty()));
-        HBox actions = new HBox(
+        Flow actions = new Flow(
                 Buttons.plain(Texts.say("Find out its lines"), find),
                 Buttons.secondary(Texts.say("Back"), close),
                 connect);

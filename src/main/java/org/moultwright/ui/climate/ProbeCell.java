@@ -7,6 +7,7 @@ import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.domain.HandReading;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
@@ -21,12 +22,12 @@ final class ProbeCell extends ListCell<ProbeRow> {
     private final ClimateViewModel model;
     private final HBox dot = new HBox();
     private final Label probe = fixed(Words.strong(""), 5);
-    private final Label place = fixed(Words.muted(""), 11);
+    private final Label place = fixed(Words.muted(""), 9);
     private final Label reading = fixed(Words.strong(""), 5.4);
     private final Label age = fixed(Words.muted(""), 8.5);
     private final Label wire = Words.muted("");
     private final Button disconnect = Buttons.plain(Texts.say("Disconnect"), this::disconnect);
-    private final HBox row;
+    private final Flow row;
 
     ProbeCell(ClimateViewModel model) {
         this.model = model;
@@ -34,7 +35,7 @@ final class ProbeCell extends ListCell<ProbeRow> {
         HBox.setHgrow(gap, Priority.ALWAYS);
         dot.setAlignment(Pos.CENTER);
         dot.setMinWidth(USE_PREF_SIZE);
-        row = new HBox(dot, probe, place, reading, age, wire, gap, disconnect);
+        row = new Flow(dot, probe, place, reading, age, wire, gap, disconnect);
         row.getStyleClass().add("story-row");
         disconnect.managedProperty().bind(disconnect.visibleProperty());
         getStyleClass().add("probe-cell");

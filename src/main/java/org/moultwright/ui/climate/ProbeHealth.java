@@ -7,6 +7,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Words;
 
@@ -24,7 +25,7 @@ final class ProbeHealth extends VBox {
         words.getStyleClass().add("lines");
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox head = new HBox(name, gap, Buttons.plain(Texts.say("Calibrate"), calibrate));
+        Flow head = new Flow(name, gap, Buttons.plain(Texts.say("Calibrate"), calibrate));
         head.getStyleClass().add("line");
         getStyleClass().add("lines");
         getChildren().addAll(head, new Scrolled(Texts.say("how far the probe can be trusted"), words));

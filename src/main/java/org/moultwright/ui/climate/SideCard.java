@@ -3,12 +3,12 @@ package org.moultwright.ui.climate;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.ToggleChip;
 
 /** What is known beside the readings: the probe itself, or the alarm journal. */
@@ -19,7 +19,7 @@ final class SideCard extends VBox {
     }
 
     private final ObjectProperty<Part> shown = new SimpleObjectProperty<>(Part.PROBE);
-    private final HBox chips = new HBox();
+    private final Flow chips = new Flow();
     private final ChoiceGroup<Part> group = new ChoiceGroup<>(shown, shown::set);
     private final StackPane parts = new StackPane();
 

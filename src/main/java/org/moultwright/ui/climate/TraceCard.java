@@ -21,12 +21,13 @@ import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceChart;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.theme.Palette;
 
 /** The trace with what can be done to it above, and what the air is now beside it. */
-final class TraceCard extends HBox {
+final class TraceCard extends Flow {
     private final ClimateViewModel model;
     private final TraceChart chart;
     private final Label words = Words.caption("");
@@ -39,7 +40,7 @@ final class TraceCard extends HBox {
         words.textProperty().bind(model.readingWordsProperty());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox foot = new HBox(words, gap, done);
+        Flow foot = new Flow(words, gap, done);
         VBox plot = new VBox(tools(), chart, foot);
         plot.getStyleClass().add("trace-plot");
         VBox.setVgrow(chart, Priority.ALWAYS);
@@ -86,7 +87,7 @@ final class TraceCard extends HBox {
     }
 
     private Node tools() {
-        HBox tools = new HBox();
+        Flow tools = new Flow();
         tools.getStyleClass().add("trace-tools");
         ChoiceGroup<TimeSpan> group = new ChoiceGroup<>(model.spanProperty(), model.spanProperty()::set);
         for (TimeSpan span : TimeSpan.OFFERED) {

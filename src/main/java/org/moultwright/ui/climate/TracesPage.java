@@ -20,7 +20,9 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.EmptyState;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Keys;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Tone;
@@ -28,8 +30,6 @@ import org.moultwright.ui.theme.Palette;
 
 /** Lays out traces and probes: one trace large, its last reading beside it, all probes beneath. */
 final class TracesPage extends VBox {
-    private static final double QUIET_HEIGHT = 214;
-    private static final double FORM_HEIGHT = 330;
     private static final Duration AGEING = Duration.seconds(5);
 
     private final ClimateViewModel model;
@@ -51,7 +51,7 @@ final class TracesPage extends VBox {
         this.trace = new TraceCard(model, palette);
         this.probes = new ListView<>(model.probes());
         ageWhileSeen();
-        HBox actions = new HBox(
+        Flow actions = new Flow(
                 Buttons.secondary(Texts.say("Read a display off"), ways.display()),
                 Buttons.secondary(Texts.say("Connect a probe"), this::connect));
         actions.getStyleClass().add("page-actions");
@@ -75,22 +75,14 @@ final class TracesPage extends VBox {
         setVgrow(trace, Priority.ALWAYS);
         Node list = list();
         Node besides = new SideCard(model, ways);
-        HBox below = new HBox(list, besides, side);
+        Columns below = new Columns(list, besides, side);
         besides.visibleProperty().bind(list.visibleProperty().and(Bindings.isEmpty(side.getChildren())));
         besides.managedProperty().bind(besides.visibleProperty());
-        below.getStyleClass().add("card-row");
+        below.getStyleClass().addAll("card-row", "probes-row");
         HBox.setHgrow(list, Priority.ALWAYS);
         side.managedProperty().bind(Bindings.isNotEmpty(side.getChildren()));
         show(list, true);
         below.managedProperty().bind(list.visibleProperty().or(side.managedProperty()));
-        // A form needs more room than the lists; the trace gives way to it.
-        side.getChildren().addListener((ListChangeListener<Node>) change -> {
-            double height = side.getChildren().isEmpty() ? QUIET_HEIGHT : FORM_HEIGHT;
-            below.setMinHeight(height);
-            below.setPrefHeight(height);
-        });
-        below.setMinHeight(QUIET_HEIGHT);
-        below.setPrefHeight(QUIET_HEIGHT);
         getStyleClass().add("page");
         getChildren().addAll(header, problem, held, trace, empty, below);
         addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
@@ -147,7 +139,9 @@ final class TracesPage extends VBox {
         model.probes().addListener((ListChangeListener<ProbeRow>) change -> select());
         select();
         VBox.setVgrow(probes, Priority.ALWAYS);
-        return Card.titled(Texts.say("Probes"), probes);
+        Card card = Card.titled(Texts.say("Probes"), probes);
+        card.getStyleClass().add("probes-card");
+        return card;
     }
 
     private void select() {

@@ -3,13 +3,13 @@ package org.moultwright.ui.climate;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import javafx.scene.control.ChoiceBox;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.ColdestWall;
 import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Words;
 
 /** The small form in which the keeper says how cold the coldest wall is. */
@@ -39,9 +39,9 @@ final class WallForm extends VBox {
         sd.textProperty().set(Degrees.apart(said.map(ColdestWall::sdCelsius).orElse(1.0), 1));
         below.disableProperty().bind(probe.valueProperty().isNotEqualTo(NO_PROBE));
         sd.disableProperty().bind(below.disableProperty());
-        HBox numbers = new HBox(below, Words.muted("±"), sd, Words.muted(Degrees.symbol()));
+        Flow numbers = new Flow(below, Words.muted("±"), sd, Words.muted(Degrees.symbol()));
         numbers.getStyleClass().add("line");
-        HBox answers = new HBox(
+        Flow answers = new Flow(
                 Buttons.plain(Texts.say("Keep"), this::keep),
                 Buttons.plain(Texts.say("Unknown"), () -> end(Optional.empty())),
                 Buttons.plain(Texts.say("Back"), close));

@@ -5,9 +5,7 @@ import javafx.beans.property.StringProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.Ikon;
 import org.kordamp.ikonli.javafx.FontIcon;
@@ -17,7 +15,7 @@ import org.kordamp.ikonli.materialdesign2.MaterialDesignA;
  * A sentence and, more quietly, what to do about it, on a soft ground: the balance of a sheet, a notice,
  * a fault. It takes no room while it has nothing to say.
  */
-public final class Banner extends HBox {
+public final class Banner extends Flow {
     private static final Ikon SIGN = MaterialDesignA.ALERT_CIRCLE_OUTLINE;
 
     private final Label sentence = Words.wrapped(Words.strong(""));
@@ -26,13 +24,12 @@ public final class Banner extends HBox {
     private Optional<FontIcon> icon = Optional.empty();
 
     private final VBox words = new VBox();
-    private final HBox actions = new HBox();
+    private final Flow actions = new Flow();
 
     public Banner(Tone tone) {
         words.getChildren().addAll(sentence, detail);
         setHgrow(words, Priority.ALWAYS);
         actions.getStyleClass().add("banner-actions");
-        actions.setMinWidth(Region.USE_PREF_SIZE);
         hideWhileEmpty(detail);
         managedProperty().bind(sentence.textProperty().isNotEmpty());
         visibleProperty().bind(managedProperty());

@@ -1,7 +1,6 @@
 package org.moultwright.ui.control;
 
 import javafx.scene.control.Button;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.Ikon;
@@ -14,7 +13,7 @@ public final class EmptyState extends VBox {
         setVgrow(this, Priority.ALWAYS);
         getChildren().addAll(FontIcon.of(icon), Words.wrapped(Words.plain(sentence)));
         if (actions.length > 0) {
-            HBox row = new HBox(actions);
+            Flow row = new Flow(actions);
             row.getStyleClass().add("empty-actions");
             getChildren().add(row);
         }

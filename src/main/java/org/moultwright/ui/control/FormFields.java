@@ -28,7 +28,7 @@ public final class FormFields {
 
     /** Fields side by side. */
     public static HBox row(Node... fields) {
-        HBox row = new HBox(fields);
+        Flow row = new Flow(fields);
         row.getStyleClass().add("form-row");
         return row;
     }

@@ -1,7 +1,9 @@
 package org.moultwright.ui.control;
 
 import javafx.beans.binding.Bindings;
+import javafx.geometry.Orientation;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.skin.ScrollPaneSkin;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -26,5 +28,21 @@ public final class Scrolled extends ScrollPane {
                         () -> words.getHeight() > getViewportBounds().getHeight() + 1,
                         words.heightProperty(),
                         viewportBoundsProperty()));
+    }
+
+    /** As wide as its content must be: nothing is scrolled sideways. */
+    @Override
+    protected double computeMinWidth(double height) {
+        double bar = getSkin() instanceof ScrollPaneSkin skin
+                ? skin.getVerticalScrollBar().prefWidth(-1)
+                : 0;
+        return getContent().minWidth(-1) + bar
+                + getInsets().getLeft()
+                + getInsets().getRight();
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
     }
 }

@@ -2,7 +2,7 @@ package org.moultwright.ui.control;
 
 import javafx.scene.control.Label;
 
-/** Labels in the few kinds of type the workbench knows. */
+/** Labels in the few kinds of type the workbench knows. They break their lines rather than lose a word. */
 public final class Words {
     private Words() {}
 
@@ -40,7 +40,7 @@ public final class Words {
     }
 
     public static Label styled(String text, String... styleClasses) {
-        Label label = new Label(text);
+        Label label = new Wording(text);
         label.getStyleClass().addAll(styleClasses);
         return label;
     }

@@ -5,6 +5,7 @@ import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import org.jspecify.annotations.Nullable;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Words;
 
 /** A deed's line: when, what, and of which brood. */
@@ -12,7 +13,7 @@ final class DeedCell extends ListCell<DeedLine> {
     private final Label when = Words.styled("", "deed-when", "muted");
     private final Label words = Words.plain("");
     private final Label about = Words.muted("");
-    private final HBox row = new HBox(when, words, about);
+    private final Flow row = new Flow(when, words, about);
 
     DeedCell() {
         row.getStyleClass().add("deed-row");

@@ -8,13 +8,13 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.shell.OverSheet;
@@ -68,7 +68,7 @@ public final class DeedsSheet extends OverSheet {
     private Node foot() {
         Button takeBack = Buttons.primary(Texts.say("Take back"), this::takeBack);
         takeBack.disableProperty().bind(Bindings.isNull(list.getSelectionModel().selectedItemProperty()));
-        HBox foot = new HBox(takeBack, Buttons.secondary(Texts.say("Close"), this::close));
+        Flow foot = new Flow(takeBack, Buttons.secondary(Texts.say("Close"), this::close));
         foot.getStyleClass().add("banner-actions");
         return foot;
     }

@@ -14,6 +14,8 @@ import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Words;
@@ -33,7 +35,7 @@ public final class FinderView extends VBox {
         VBox left = new VBox(listening(), explained());
         left.getStyleClass().add("lines");
         HBox.setHgrow(left, Priority.ALWAYS);
-        HBox columns = new HBox(left, new ProfileCard(model.profile()));
+        Columns columns = new Columns(left, new ProfileCard(model.profile()));
         columns.getStyleClass().add("card-row");
         VBox.setVgrow(columns, Priority.ALWAYS);
         getStyleClass().add("page");
@@ -59,7 +61,7 @@ public final class FinderView extends VBox {
         Button listen = Buttons.primary(Texts.say("Listen"), model::listen);
         Button stop = Buttons.secondary(Texts.say("Stop"), model::stop);
         stop.disableProperty().bind(model.busyProperty().not());
-        HBox row = new HBox(Words.whole(Words.plain(Texts.say("Port"))), port, settings, listen, stop);
+        Flow row = new Flow(Words.whole(Words.plain(Texts.say("Port"))), port, settings, listen, stop);
         row.getStyleClass().add("line");
         Label told = Words.wrapped(Words.muted(""));
         told.textProperty().bind(model.toldProperty());
@@ -83,8 +85,8 @@ public final class FinderView extends VBox {
         other.getSelectionModel().selectFirst();
         Button tryOther = Buttons.secondary(Texts.say("Try it"), () -> model.tryForm(other.getValue()));
         tryOther.setAccessibleText(Texts.say("try the other form"));
-        HBox another =
-                new HBox(Words.whole(Words.plain(Texts.say("Another, such as one to be asked"))), other, tryOther);
+        Flow another =
+                new Flow(Words.whole(Words.plain(Texts.say("Another, such as one to be asked"))), other, tryOther);
         another.getStyleClass().add("line");
         ListView<String> tried =
                 raw(Texts.say("what the form that is tried reads"), Texts.say("No form is being tried."));
@@ -120,7 +122,7 @@ public final class FinderView extends VBox {
         use.disableProperty()
                 .bind(Bindings.createBooleanBinding(
                         () -> model.portProperty().get().isBlank(), model.portProperty()));
-        HBox row = new HBox(words, attempt, use);
+        Flow row = new Flow(words, attempt, use);
         row.getStyleClass().add("line");
         return row;
     }

@@ -5,11 +5,11 @@ import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.NoteArea;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Words;
@@ -24,7 +24,7 @@ final class ProfileCard extends VBox {
         Button start = Buttons.secondary(
                 Texts.say("Start from it"),
                 () -> Optional.ofNullable(from.getValue()).ifPresent(model::startFrom));
-        HBox starting = new HBox(from, start);
+        Flow starting = new Flow(from, start);
         starting.getStyleClass().add("line");
         NoteArea text = new NoteArea(
                 Texts.say("profile"), Texts.say("Start from a form there is, or write its first line: code: my-probe"));

@@ -12,7 +12,6 @@ import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
@@ -20,6 +19,8 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.TenthsChart;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
+import org.moultwright.ui.control.Em;
 import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Words;
@@ -52,13 +53,18 @@ final class AccuracyView extends VBox {
         PageHeader header = new PageHeader(
                 Texts.say("How good the dates were"), Buttons.secondary(Texts.say("Back"), model::close));
         header.subtitleProperty().set(Texts.say("forecasts of completed broods against what happened"));
-        table = table(model);
+        Em type = new Em();
+        table = table(model, type);
         Label told = Words.wrapped(Words.styled("", "strong"));
         told.textProperty().bind(model.toldProperty());
         told.managedProperty().bind(told.textProperty().isNotEmpty());
-        Card figures = Card.titled(Texts.say("Event by event"), told, table, Words.wrapped(Words.caption(MEANING)));
+        Card figures =
+                Card.titled(Texts.say("Event by event"), told, table, Words.wrapped(Words.caption(MEANING)), type);
         Card tenths = tenths(model, palette);
-        GridPane columns = Lines.columns(new Card[] {figures, tenths}, 62, 38);
+        Columns columns = new Columns(figures, tenths);
+        Columns.setHgrow(figures, Priority.ALWAYS);
+        Columns.setHgrow(tenths, Priority.ALWAYS);
+        columns.getStyleClass().add("card-columns");
         EmptyState teaching = new EmptyState(MaterialDesignC.CHART_HISTOGRAM, "");
         Label sentence = (Label) teaching.getChildren().get(1);
         sentence.textProperty().bind(model.toldProperty());
@@ -97,13 +103,13 @@ final class AccuracyView extends VBox {
         return new Card(title, chart, Words.wrapped(Words.caption(BARS)));
     }
 
-    private static TableView<ScoreLine> table(AccuracyViewModel model) {
+    private static TableView<ScoreLine> table(AccuracyViewModel model, Em type) {
         TableView<ScoreLine> table = new TableView<>(model.lines());
         table.getStyleClass().add("bare");
         table.setAccessibleText(Texts.say("how good the dates of each event were"));
         table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         for (int column = 0; column < TITLES.size(); column++) {
-            table.getColumns().add(column(column));
+            table.getColumns().add(column(column, type));
         }
         VBox.setVgrow(table, Priority.ALWAYS);
         table.getSelectionModel()
@@ -117,13 +123,14 @@ final class AccuracyView extends VBox {
         return table;
     }
 
-    private static TableColumn<ScoreLine, String> column(int number) {
+    private static TableColumn<ScoreLine, String> column(int number, Em type) {
         TableColumn<ScoreLine, String> column = new TableColumn<>(TITLES.get(number));
         column.setCellValueFactory(
                 row -> new ReadOnlyStringWrapper(row.getValue().cells().get(number)));
         column.setSortable(false);
         column.setReorderable(false);
-        column.setPrefWidth(number == 0 ? 160 : 82);
+        column.prefWidthProperty().bind(type.times(number == 0 ? 10.667 : 5.467));
+        column.minWidthProperty().bind(column.prefWidthProperty());
         String kind = number == 0 ? "words" : "number";
         column.getStyleClass().add(kind);
         column.setCellFactory(shown -> new FigureCell(kind));

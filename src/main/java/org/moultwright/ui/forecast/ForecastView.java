@@ -26,6 +26,7 @@ import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.ChoiceGroup;
 import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.EmptyState;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
@@ -33,11 +34,10 @@ import org.moultwright.ui.theme.Palette;
 
 /** Lays out the forecast screen: the lanes, and beneath them the same in words. */
 final class ForecastView extends StackPane {
-    private static final CalendarList.Rows ROWS = new CalendarList.Rows(82, 120);
+    private static final CalendarList.Rows ROWS = new CalendarList.Rows(5.467, 8);
 
     private static final String HOW_GOOD = Texts.say("How good were the dates");
     private static final KeyCombination ACCURACY = new KeyCodeCombination(KeyCode.G, KeyCombination.SHORTCUT_DOWN);
-    private static final double BELOW_PIXELS = 224;
     private static final PseudoClass WHAT_IF = PseudoClass.getPseudoClass("what-if");
     private static final String KEY =
             Texts.say("bar = 80 % · mark = middle · square = has been · colour = stage entered");
@@ -94,7 +94,7 @@ final class ForecastView extends StackPane {
     }
 
     private Node away() {
-        HBox row = new HBox(
+        Flow row = new Flow(
                 Words.muted(Texts.say("away from")),
                 new DayPicker(Texts.say("first day away"), model.away().fromProperty()),
                 Words.muted(Texts.say("to")),
@@ -104,7 +104,7 @@ final class ForecastView extends StackPane {
     }
 
     private void layLanes(ObservableObjectValue<Palette> palette, Node... tools) {
-        CalendarStrip strip = new CalendarStrip(palette, model::nowWord, LaneChart.CALENDAR_LEFT_PIXELS);
+        CalendarStrip strip = new CalendarStrip(palette, model::nowWord, LaneChart.CALENDAR_LEFT_EMS);
         strip.calendarProperty().bind(model.calendarProperty());
         Region spacer = new Region();
         spacer.getStyleClass().addAll("row-facts", "lane-facts");
@@ -116,7 +116,7 @@ final class ForecastView extends StackPane {
         HBox.setHgrow(gap, Priority.ALWAYS);
         Button accuracy = Buttons.secondary(HOW_GOOD, model::openAccuracy);
         accuracy.getStyleClass().add("small-chip");
-        HBox foot = new HBox(key, gap, accuracy, parts());
+        Flow foot = new Flow(key, gap, accuracy, parts());
         foot.getStyleClass().add("chart-foot");
         foot.getChildren().addAll(tools);
         lanes.lay(spacer, strip, new Region(), foot);
@@ -124,7 +124,7 @@ final class ForecastView extends StackPane {
 
     /** Beside the key to the lanes, the choice of what stands beneath them. */
     private Node parts() {
-        HBox chips = new HBox();
+        Flow chips = new Flow();
         chips.getStyleClass().add("span-chips");
         ChoiceGroup<ForecastViewModel.Part> group = new ChoiceGroup<>(model.partProperty(), model.partProperty()::set);
         for (ForecastViewModel.Part part : ForecastViewModel.Part.values()) {
@@ -142,13 +142,12 @@ final class ForecastView extends StackPane {
                 shownAs(OrdersCard.of(model.orders()), ForecastViewModel.Part.ORDERS),
                 shownAs(InWords.of(model), ForecastViewModel.Part.WORDS));
         below.getStyleClass().add("below-lanes");
-        below.setMinHeight(BELOW_PIXELS);
-        below.setPrefHeight(BELOW_PIXELS);
         return below;
     }
 
     private Node shownAs(Node node, ForecastViewModel.Part part) {
         node.visibleProperty().bind(model.partProperty().isEqualTo(part));
+        node.managedProperty().bind(node.visibleProperty());
         return node;
     }
 

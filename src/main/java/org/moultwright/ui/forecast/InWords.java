@@ -4,22 +4,22 @@ import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Words;
 
 /** The lanes in words: the tray chosen, the yield and what it was learned from, and what is to be done. */
 final class InWords {
-    private static final double THIRD = 100 / 3.0;
 
     private InWords() {}
 
-    static GridPane of(ForecastViewModel model) {
-        return Lines.columns(new Card[] {chosen(model), yields(model), toDo(model)}, THIRD, THIRD, THIRD);
+    static Columns of(ForecastViewModel model) {
+        return Columns.even(chosen(model), yields(model), toDo(model));
     }
 
     private static Card chosen(ForecastViewModel model) {
@@ -40,7 +40,7 @@ final class InWords {
     }
 
     private static Node row(LaneLine.Windows windows, String words) {
-        HBox row = new HBox(Swatch.of(windows.into()), Lines.sentence(words));
+        Flow row = new Flow(Swatch.of(windows.into()), Lines.sentence(words));
         row.getStyleClass().add("line");
         return row;
     }

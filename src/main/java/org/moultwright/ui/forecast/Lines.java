@@ -6,11 +6,7 @@ import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.GridPane;
-import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
-import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Words;
 
 /** Cards of lines that follow what they show. */
@@ -40,22 +36,5 @@ final class Lines {
 
     static Label sentence(String words) {
         return Words.wrapped(Words.plain(words));
-    }
-
-    /** Cards beside each other that share the width as told, in percent. */
-    static GridPane columns(Card[] cards, double... percents) {
-        GridPane columns = new GridPane();
-        columns.getStyleClass().add("card-columns");
-        RowConstraints row = new RowConstraints();
-        row.setPercentHeight(100);
-        columns.getRowConstraints().add(row);
-        for (int i = 0; i < cards.length; i++) {
-            ColumnConstraints column = new ColumnConstraints();
-            column.setPercentWidth(percents[i]);
-            columns.getColumnConstraints().add(column);
-            cards[i].setMinWidth(0);
-            columns.add(cards[i], i, 0);
-        }
-        return columns;
     }
 }

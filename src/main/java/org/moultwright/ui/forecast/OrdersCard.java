@@ -12,6 +12,8 @@ import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.settings.PlanSettings;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Words;
 
@@ -37,7 +39,7 @@ final class OrdersCard {
         VBox left = new VBox(new Scrolled(Texts.say("what to order"), words));
         left.setMinWidth(0);
         HBox.setHgrow(left, Priority.ALWAYS);
-        HBox both = new HBox(left, card.terms());
+        Columns both = new Columns(left, card.terms());
         both.getStyleClass().add("what-if-columns");
         VBox.setVgrow(both, Priority.ALWAYS);
         return Card.titled(Texts.say("What to order"), both);
@@ -48,7 +50,7 @@ final class OrdersCard {
         brood.getStyleClass().add("order-brood");
         VBox sentences = new VBox(Lines.sentence(line.pots()), Lines.sentence(line.food()));
         HBox.setHgrow(sentences, Priority.ALWAYS);
-        return List.of(new HBox(brood, sentences));
+        return List.of(new Flow(brood, sentences));
     }
 
     private VBox terms() {
@@ -80,7 +82,7 @@ final class OrdersCard {
                 take.accept(field.getText());
             }
         });
-        HBox row = new HBox(Words.plain(what), field, Words.muted(Texts.say("days")));
+        Flow row = new Flow(Words.plain(what), field, Words.muted(Texts.say("days")));
         row.getStyleClass().add("card-head");
         return row;
     }

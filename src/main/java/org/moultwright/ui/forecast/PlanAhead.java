@@ -13,27 +13,21 @@ import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.text.ChanceWords;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Words;
 
 /** What a keeper plans with: another set-point, days away, pots to have ready. */
 final class PlanAhead {
-    private static final double WHAT_IF_PERCENT = 43;
-    private static final double AWAY_PERCENT = 33;
-    private static final double POTS_PERCENT = 24;
-
     private static final String RULE = Texts.say(
             "Hands: about a week after a tray's first slings they must be separated. Common practice, no source.");
 
     private PlanAhead() {}
 
-    static GridPane of(ForecastViewModel model) {
+    static Columns of(ForecastViewModel model) {
         Card whatIf = Card.titled(Texts.say("If the set-point were"), WhatIfCard.of(model));
-        return Lines.columns(
-                new Card[] {whatIf, away(model.away()), pots(model.pots())},
-                WHAT_IF_PERCENT,
-                AWAY_PERCENT,
-                POTS_PERCENT);
+        return Columns.even(whatIf, away(model.away()), pots(model.pots()));
     }
 
     private static Card away(AwayViewModel away) {
@@ -51,7 +45,7 @@ final class PlanAhead {
     }
 
     private static List<Node> away(AwayLine line) {
-        HBox first = new HBox(grown(Lines.sentence(line.sentence())), hands(line));
+        Flow first = new Flow(grown(Lines.sentence(line.sentence())), hands(line));
         first.getStyleClass().add("away-line");
         VBox block = new VBox(first);
         line.details().forEach(detail -> block.getChildren().add(Words.wrapped(Words.caption(detail))));

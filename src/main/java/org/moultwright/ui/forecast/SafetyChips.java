@@ -6,6 +6,7 @@ import org.moultwright.compute.plan.Safety;
 import org.moultwright.language.Texts;
 import org.moultwright.text.ChanceWords;
 import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
 
@@ -15,7 +16,7 @@ final class SafetyChips {
 
     /** @param name what a screen reader says before the chance */
     static HBox of(String name, ObjectProperty<Safety> chosen) {
-        HBox row = new HBox(Words.muted(Texts.say("safe to")));
+        Flow row = new Flow(Words.muted(Texts.say("safe to")));
         row.getStyleClass().add("card-head");
         ChoiceGroup<Safety> group = new ChoiceGroup<>(chosen, chosen::set);
         for (Safety safety : Safety.values()) {

@@ -13,6 +13,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Columns;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Words;
 
@@ -30,11 +32,11 @@ final class WhatIfCard {
         this.whatIf = model.whatIf();
     }
 
-    static HBox of(ForecastViewModel model) {
+    static Columns of(ForecastViewModel model) {
         WhatIfCard card = new WhatIfCard(model);
         VBox hand = card.hand();
         HBox.setHgrow(hand, Priority.ALWAYS);
-        HBox both = new HBox(hand, card.table());
+        Columns both = new Columns(hand, card.table());
         both.getStyleClass().add("what-if-columns");
         return both;
     }
@@ -54,7 +56,7 @@ final class WhatIfCard {
         back.disableProperty().bind(whatIf.activeProperty().not());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox head = new HBox(reading, gap, back);
+        Flow head = new Flow(reading, gap, back);
         head.getStyleClass().add("card-head");
         Label sentence = Lines.sentence("");
         sentence.textProperty()
@@ -68,7 +70,7 @@ final class WhatIfCard {
     private static HBox ends() {
         Region between = new Region();
         HBox.setHgrow(between, Priority.ALWAYS);
-        return new HBox(
+        return new Flow(
                 Words.caption(Temperatures.words(WhatIfViewModel.LOWEST_CELSIUS)),
                 between,
                 Words.caption(Temperatures.words(WhatIfViewModel.HIGHEST_CELSIUS)));

@@ -20,7 +20,9 @@ import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.DayPicker;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.ToggleChip;
@@ -51,7 +53,7 @@ public final class CalibrationView extends VBox {
         left.getStyleClass().add("lines");
         HBox.setHgrow(left, Priority.ALWAYS);
         FittedCard fitted = new FittedCard(model, palette);
-        HBox columns = new HBox(left, fitted);
+        Columns columns = new Columns(left, fitted);
         columns.getStyleClass().add("card-row");
         VBox.setVgrow(columns, Priority.ALWAYS);
         getStyleClass().add("page");
@@ -76,7 +78,7 @@ public final class CalibrationView extends VBox {
         ChoiceGroup<Quantity> group = new ChoiceGroup<>(model.quantityProperty(), model.quantityProperty()::set);
         chip(group, quantities, Texts.say("Temperature"), Quantity.TEMPERATURE);
         chip(group, quantities, Texts.say("Humidity"), Quantity.HUMIDITY);
-        HBox adding = new HBox();
+        Flow adding = new Flow();
         adding.getStyleClass().add("line");
         Runnable offer = () -> adding.getChildren()
                 .setAll(List.of(PointEntry.Kind.values()).stream()
@@ -126,7 +128,7 @@ public final class CalibrationView extends VBox {
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
         grid.addRow(0, Words.whole(Words.plain(Texts.say("It holds"))), from);
-        HBox months = new HBox(
+        Flow months = new Flow(
                 new MeasuredField(model.lifeMonths()), Words.muted(Texts.say("months (common practice, no source)")));
         months.getStyleClass().add("line");
         grid.addRow(1, Words.whole(Words.plain(Texts.say("Do it again after"))), months);

@@ -21,6 +21,7 @@ import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Tone;
@@ -58,7 +59,7 @@ public final class DisplayView extends VBox {
         told.managedProperty().bind(told.textProperty().isNotEmpty());
         Card right = Card.titled(Texts.say("All pairs"), together, chart, list, told);
         HBox.setHgrow(right, Priority.ALWAYS);
-        HBox columns = new HBox(left, right);
+        Columns columns = new Columns(left, right);
         columns.getStyleClass().add("card-row");
         VBox.setVgrow(columns, Priority.ALWAYS);
         getStyleClass().add("page");

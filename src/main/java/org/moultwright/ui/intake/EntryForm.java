@@ -7,12 +7,12 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
@@ -45,7 +45,7 @@ final class EntryForm extends VBox {
     }
 
     EntryForm add(String word, Node... fields) {
-        HBox line = new HBox(fields);
+        Flow line = new Flow(fields);
         line.getStyleClass().add("outcome-row");
         grid.addRow(row++, Words.plain(word), line);
         return this;

@@ -11,6 +11,7 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Tone;
@@ -106,7 +107,7 @@ final class FileView extends VBox {
     private static Node line(Row row) {
         Label why = Words.wrapped(Words.plain(row.reason()));
         HBox.setHgrow(why, Priority.ALWAYS);
-        HBox line = new HBox(Words.styled(Texts.say("line {0}", row.line()), "strong", "row-place"), why);
+        Flow line = new Flow(Words.styled(Texts.say("line {0}", row.line()), "strong", "row-place"), why);
         line.getStyleClass().add("problem-row");
         return line;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.MenuButton;
+import javafx.scene.layout.Region;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
@@ -36,6 +37,7 @@ public final class Intake {
     /** The one word a screen shows for all of it. */
     public Node menu() {
         MenuButton menu = new MenuButton(Texts.say("Write in"));
+        menu.setMinWidth(Region.USE_PREF_SIZE);
         menu.setAccessibleText(Texts.say("Write in"));
         menu.getItems()
                 .addAll(

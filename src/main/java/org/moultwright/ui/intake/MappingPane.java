@@ -20,6 +20,7 @@ import javafx.util.StringConverter;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Words;
 import org.moultwright.workflow.ColumnMeaning;
 import org.moultwright.workflow.DateOrder;
@@ -95,7 +96,7 @@ final class MappingPane extends VBox {
     }
 
     private static HBox line(Node... nodes) {
-        HBox line = new HBox(nodes);
+        Flow line = new Flow(nodes);
         line.getStyleClass().add("outcome-row");
         return line;
     }

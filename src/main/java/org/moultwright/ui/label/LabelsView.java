@@ -11,6 +11,8 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
@@ -38,11 +40,11 @@ public final class LabelsView extends VBox {
         List.of(save, print)
                 .forEach(button -> button.disableProperty()
                         .bind(model.preview().jobProperty().map(job -> job.isEmpty())));
-        HBox actions = new HBox(save, print);
+        Flow actions = new Flow(save, print);
         actions.getStyleClass().add("pot-actions");
         Card card = Card.titled(Texts.say("Where they go"), codes, fields, actions);
         HBox.setHgrow(card, Priority.ALWAYS);
-        HBox columns = new HBox(card, new SheetCard(model.form(), model.preview()));
+        Columns columns = new Columns(card, new SheetCard(model.form(), model.preview()));
         columns.getStyleClass().add("bench-columns");
         setVgrow(columns, Priority.ALWAYS);
         getStyleClass().addAll("page", "register");

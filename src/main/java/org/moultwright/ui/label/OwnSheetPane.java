@@ -11,6 +11,7 @@ import org.moultwright.domain.label.Paper;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
@@ -27,7 +28,7 @@ final class OwnSheetPane extends VBox {
         ToggleChip use = new ToggleChip(Texts.say("Own dimensions"));
         use.getStyleClass().add("small-chip");
         use.selectedProperty().bindBidirectional(own.usedProperty());
-        HBox head = new HBox(use, papers());
+        Flow head = new Flow(use, papers());
         head.getStyleClass().add("card-head");
         Label problem = Words.wrapped(Words.styled("", "problem"));
         problem.textProperty().bind(own.problemProperty());
@@ -41,7 +42,7 @@ final class OwnSheetPane extends VBox {
     }
 
     private Node papers() {
-        HBox papers = new HBox();
+        Flow papers = new Flow();
         papers.getStyleClass().add("span-chips");
         for (Paper paper : Paper.values()) {
             Button button = Buttons.secondary(paper.title(), () -> own.choosePaper(paper));

@@ -9,6 +9,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Words;
 
 /** The sheets as they will be printed, one at a time. */
@@ -27,7 +28,7 @@ public final class SheetCard extends VBox {
                         preview.pageProperty()));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox heading = new HBox(
+        Flow heading = new Flow(
                 title,
                 gap,
                 turn(Texts.say("Back"), Texts.say("sheet before"), -1),

@@ -16,6 +16,7 @@ import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.NumberField;
 import org.moultwright.ui.control.Words;
@@ -35,7 +36,7 @@ public final class SheetFields extends VBox {
     public SheetFields(SheetForm form, PreviewModel preview, Runnable saveCalibration, Runnable printCalibration) {
         this.form = form;
         this.preview = preview;
-        HBox calibration = new HBox(
+        Flow calibration = new Flow(
                 Words.muted(Texts.say("calibration page")),
                 small(Texts.say("As PDF"), Texts.say("save the calibration page as PDF"), saveCalibration),
                 small(Texts.say("On paper"), Texts.say("print the calibration page"), printCalibration));
@@ -54,6 +55,7 @@ public final class SheetFields extends VBox {
         sheet.getItems().setAll(LabelSheets.everything());
         sheet.valueProperty().bindBidirectional(form.sheetProperty());
         sheet.setAccessibleText(Texts.say("sheet"));
+        sheet.setMinWidth(USE_PREF_SIZE);
         sheet.setMaxWidth(Double.MAX_VALUE);
         NumberField first = FormFields.quiet(new NumberField(Texts.say("first free label")), "number-field");
         first.valueProperty().bindBidirectional(form.firstCellProperty());

@@ -2,11 +2,11 @@ package org.moultwright.ui.photo;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import javafx.scene.layout.HBox;
 import org.moultwright.domain.PhotoNote;
+import org.moultwright.ui.control.Flow;
 
 /** A row of photos, each of which opens large among all of them. */
-public final class PhotoStrip extends HBox {
+public final class PhotoStrip extends Flow {
     private final PhotoDesk desk;
     private final int most;
     private List<PhotoNote> shown = List.of();

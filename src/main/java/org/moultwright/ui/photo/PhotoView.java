@@ -13,6 +13,7 @@ import org.moultwright.domain.PhotoNote;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
@@ -42,7 +43,7 @@ public final class PhotoView extends VBox {
         setVgrow(frame, Priority.ALWAYS);
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox foot = new HBox(
+        Flow foot = new Flow(
                 words,
                 place,
                 gap,

@@ -6,6 +6,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.NumberField;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
@@ -44,7 +45,7 @@ final class OutcomeCard extends VBox {
         ObservableValue<Integer> taken = taking.takenProperty().map(number -> number.orElse(0));
         Label sum = Words.muted("");
         sum.textProperty().bind(taken.map(number -> Texts.say("of {0} taken", number)));
-        HBox row = new HBox(
+        Flow row = new Flow(
                 Words.styled(tray, "tray-code"),
                 Words.plain(Texts.say("really potted")),
                 potted,

@@ -17,7 +17,9 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.EmptyState;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Tone;
@@ -37,7 +39,7 @@ final class PottingView extends VBox {
         this.takings = new TakingCard(model);
         PageHeader header = new PageHeader(Texts.say("Potting"));
         header.subtitleProperty().bind(model.subtitleProperty());
-        HBox bench = new HBox(left(), new SheetCard(model.form().sheet(), model.preview()));
+        Columns bench = new Columns(left(), new SheetCard(model.form().sheet(), model.preview()));
         bench.getStyleClass().add("bench-columns");
         setVgrow(bench, Priority.ALWAYS);
         getStyleClass().addAll("page", "potting");
@@ -70,7 +72,7 @@ final class PottingView extends VBox {
         done.disableProperty().bind(model.sumsProperty().map(sums -> !sums.canBeDone()));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox actions = new HBox(save, print, gap, done);
+        Flow actions = new Flow(save, print, gap, done);
         actions.getStyleClass().add("page-actions");
         VBox cards = new VBox(takings, labels, new OutcomeCard(model));
         cards.getStyleClass().add("bench-left");

@@ -12,6 +12,7 @@ import org.moultwright.domain.PotEvent.What;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.DayPicker;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.Words;
 
@@ -19,7 +20,7 @@ import org.moultwright.ui.control.Words;
 final class ActionBar extends VBox {
     private final RegisterViewModel model;
     private final Label concerns = Words.strong("");
-    private final HBox actions = new HBox();
+    private final Flow actions = new Flow();
 
     ActionBar(RegisterViewModel model, Runnable openSlip, Runnable openLabels) {
         this.model = model;
@@ -27,7 +28,7 @@ final class ActionBar extends VBox {
         HBox.setHgrow(gap, Priority.ALWAYS);
         DayPicker day = new DayPicker(Texts.say("written down for"), model.dayProperty());
         day.setPromptText(Texts.say("today"));
-        HBox whom = new HBox(concerns, gap, Words.whole(Words.muted(Texts.say("written down for"))), day);
+        Flow whom = new Flow(concerns, gap, Words.whole(Words.muted(Texts.say("written down for"))), day);
         whom.getStyleClass().add("line");
         actions.getChildren()
                 .addAll(

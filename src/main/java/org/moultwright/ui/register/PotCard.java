@@ -11,6 +11,7 @@ import org.moultwright.domain.Brood;
 import org.moultwright.domain.PotEvent;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Tone;
@@ -63,7 +64,7 @@ final class PotCard extends VBox {
     }
 
     private HBox state(PotRow row) {
-        HBox state = new HBox(
+        Flow state = new Flow(
                 switch (row.state()) {
                     case ALIVE -> Swatch.dot(Tone.OK);
                     case DEAD -> Swatch.dead();
@@ -99,7 +100,7 @@ final class PotCard extends VBox {
     private static HBox line(String day, String words) {
         Label said = Words.wrapped(Words.plain(words));
         HBox.setHgrow(said, Priority.ALWAYS);
-        HBox line = new HBox(Words.styled(day, "muted", "story-day"), said);
+        Flow line = new Flow(Words.styled(day, "muted", "story-day"), said);
         line.getStyleClass().add("story-row");
         return line;
     }

@@ -11,6 +11,7 @@ import javafx.scene.input.KeyEvent;
 import org.moultwright.domain.PotEvent.What;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
+import org.moultwright.ui.control.Em;
 import org.moultwright.ui.control.Words;
 
 /**
@@ -21,30 +22,33 @@ final class PotTable extends TableView<PotRow> {
     private static final int FAR = 1_000_000;
 
     private final RegisterViewModel model;
+    private final Em type;
 
-    PotTable(RegisterViewModel model) {
+    /** @param type stands where the table does */
+    PotTable(RegisterViewModel model, Em type) {
         super(model.shown());
         this.model = model;
+        this.type = type;
         DayWords days = model.days();
         getStyleClass().addAll("bare", "pot-table");
         setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         setPlaceholder(Words.wrapped(Words.muted("")));
         setRowFactory(table -> new PotTableRow(model));
         getColumns().add(marks());
-        add(Texts.say("code"), 110, Comparator.comparing(PotRow::code), PotRow::code);
-        add(Texts.say("brood"), 105, Comparator.comparing(PotRow::broodCode), PotRow::broodCode);
-        add(Texts.say("size"), 80, Comparator.comparing(PotRow::size), PotRow::size);
-        add(Texts.say("potted"), 85, Comparator.comparing(PotRow::potted), row -> days.shortDay(row.potted()));
+        add(Texts.say("code"), 7.33, Comparator.comparing(PotRow::code), PotRow::code);
+        add(Texts.say("brood"), 7, Comparator.comparing(PotRow::broodCode), PotRow::broodCode);
+        add(Texts.say("size"), 5.33, Comparator.comparing(PotRow::size), PotRow::size);
+        add(Texts.say("potted"), 5.67, Comparator.comparing(PotRow::potted), row -> days.shortDay(row.potted()));
         add(
                 Texts.say("state"),
-                110,
+                7.33,
                 Comparator.comparing(PotRow::state),
                 row -> row.state().word());
-        add(Texts.say("last fed"), 90, byLast(What.FED), row -> RegisterWords.when(row, What.FED, days));
-        add(Texts.say("last moult"), 95, byLast(What.MOULTED), row -> RegisterWords.when(row, What.MOULTED, days));
+        add(Texts.say("last fed"), 6, byLast(What.FED), row -> RegisterWords.when(row, What.FED, days));
+        add(Texts.say("last moult"), 6.33, byLast(What.MOULTED), row -> RegisterWords.when(row, What.MOULTED, days));
         add(
                 Texts.say("stage"),
-                90,
+                6,
                 Comparator.comparing((PotRow row) -> row.life().moults()),
                 row -> RegisterWords.stage(row, model.vocabularyProperty().get()));
         comparatorProperty().addListener((observed, before, now) -> reveal());
@@ -70,24 +74,26 @@ final class PotTable extends TableView<PotRow> {
     }
 
     private TableColumn<PotRow, PotRow> marks() {
-        TableColumn<PotRow, PotRow> column = column("", 34);
+        TableColumn<PotRow, PotRow> column = column("");
+        column.setPrefWidth(MarkCell.WIDTH_PIXELS);
         column.setSortable(false);
-        column.setMaxWidth(34);
+        column.setMaxWidth(MarkCell.WIDTH_PIXELS);
         column.setCellFactory(shown -> new MarkCell(model));
         return column;
     }
 
-    private void add(String title, double widthPixels, Comparator<PotRow> order, Function<PotRow, String> text) {
-        TableColumn<PotRow, PotRow> column = column(title, widthPixels);
+    private void add(String title, double ems, Comparator<PotRow> order, Function<PotRow, String> text) {
+        TableColumn<PotRow, PotRow> column = column(title);
+        column.prefWidthProperty().bind(type.times(ems));
+        column.minWidthProperty().bind(column.prefWidthProperty());
         column.setComparator(order);
         column.setCellFactory(shown -> new WordCell(text));
         getColumns().add(column);
     }
 
-    private static TableColumn<PotRow, PotRow> column(String title, double widthPixels) {
+    private static TableColumn<PotRow, PotRow> column(String title) {
         TableColumn<PotRow, PotRow> column = new TableColumn<>(title);
         column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(cell.getValue()));
-        column.setPrefWidth(widthPixels);
         column.setReorderable(false);
         return column;
     }

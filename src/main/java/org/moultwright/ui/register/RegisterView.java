@@ -15,8 +15,11 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.Columns;
+import org.moultwright.ui.control.Em;
 import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.ToggleChip;
@@ -29,6 +32,7 @@ final class RegisterView extends VBox {
 
     private final RegisterViewModel model;
     private final ScanBar scan;
+    private final Em type = new Em();
     private final PotTable table;
     private final EntryField filter =
             FormFields.quiet(new EntryField(Texts.say("filter by words"), WORDS), "filter-field");
@@ -42,8 +46,8 @@ final class RegisterView extends VBox {
     RegisterView(RegisterViewModel model, Runnable openSlip, Runnable openLabels) {
         this.model = model;
         this.scan = new ScanBar(model);
-        this.table = new PotTable(model);
-        HBox columns = new HBox(pots(openSlip, openLabels), new PotCard(model));
+        this.table = new PotTable(model, type);
+        Columns columns = new Columns(pots(openSlip, openLabels), new PotCard(model));
         columns.getStyleClass().add("bench-columns");
         setVgrow(columns, Priority.ALWAYS);
         Card empty = new Card(new EmptyState(MaterialDesignF.FORMAT_LIST_BULLETED_SQUARE, RegisterWords.EMPTY));
@@ -79,7 +83,7 @@ final class RegisterView extends VBox {
     private Node pots(Runnable openSlip, Runnable openLabels) {
         filter.input().setPromptText(Texts.say("filter: code, brood, size, state"));
         filter.textProperty().bindBidirectional(model.filterTextProperty());
-        HBox kinds = new HBox();
+        Flow kinds = new Flow();
         kinds.getStyleClass().add("span-chips");
         ChoiceGroup<RegisterFilter.Kind> group = new ChoiceGroup<>(model.kindProperty(), model.kindProperty()::set);
         for (RegisterFilter.Kind kind : RegisterFilter.Kind.values()) {
@@ -88,7 +92,7 @@ final class RegisterView extends VBox {
             group.add(chip, kind);
             kinds.getChildren().add(chip);
         }
-        HBox head = new HBox(filter, kinds);
+        Flow head = new Flow(filter, kinds);
         head.getStyleClass().add("card-head");
         Runnable words = () -> table.setEmptyWords(
                 model.kindProperty().get() == RegisterFilter.Kind.SELECTED
@@ -99,7 +103,7 @@ final class RegisterView extends VBox {
         disagreement.managedProperty().bind(disagreement.textProperty().isNotEmpty());
         Region hairline = new Region();
         hairline.getStyleClass().add("hairline");
-        Card card = new Card(head, table, hairline, disagreement, new ActionBar(model, openSlip, openLabels));
+        Card card = new Card(head, table, hairline, disagreement, new ActionBar(model, openSlip, openLabels), type);
         card.getStyleClass().add("pots-card");
         VBox.setVgrow(table, Priority.ALWAYS);
         HBox.setHgrow(card, Priority.ALWAYS);

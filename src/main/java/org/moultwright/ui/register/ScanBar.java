@@ -5,9 +5,9 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.HBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.Words;
 
@@ -15,7 +15,7 @@ import org.moultwright.ui.control.Words;
  * Where a code is scanned or typed, and what it led to. A scanner that stands in for a keyboard types the code and
  * Enter; a code that is on no pot stays there, selected, so that the next scan writes over it.
  */
-final class ScanBar extends HBox {
+final class ScanBar extends Flow {
     private static final Pattern CODE = Pattern.compile(".{0,60}");
 
     private final RegisterViewModel model;

@@ -15,7 +15,9 @@ import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.DayPicker;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.NoteArea;
 import org.moultwright.ui.control.PageHeader;
@@ -35,7 +37,7 @@ final class SlipView extends VBox {
         this.model = model;
         PageHeader header = new PageHeader(Texts.say("Hand-over slip"), Buttons.secondary(Texts.say("Back"), close));
         header.subtitleProperty().set(Texts.say("one PDF for whoever takes the animals"));
-        HBox columns = new HBox(form(), contents());
+        Columns columns = new Columns(form(), contents());
         columns.getStyleClass().add("bench-columns");
         setVgrow(columns, Priority.ALWAYS);
         getStyleClass().addAll("page", "register");
@@ -57,7 +59,7 @@ final class SlipView extends VBox {
         bind(to, model.toProperty());
         DayPicker day = new DayPicker(Texts.say("day of the hand-over"), model.dayProperty());
         day.setPromptText(Texts.say("today"));
-        HBox papers = new HBox();
+        Flow papers = new Flow();
         papers.getStyleClass().add("span-chips");
         ChoiceGroup<Paper> group = new ChoiceGroup<>(model.paperProperty(), model.paperProperty()::set);
         for (Paper paper : Paper.values()) {

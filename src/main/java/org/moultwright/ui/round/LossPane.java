@@ -5,10 +5,10 @@ import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Words;
 import org.moultwright.workflow.RoundSheet;
@@ -78,7 +78,7 @@ final class LossPane extends VBox {
         Button remove = Buttons.plain("×", () -> sheet.fields().losses().remove(loss));
         remove.setAccessibleText(Texts.say("take back: {0}", words));
         remove.setFocusTraversable(false);
-        HBox row = new HBox(Swatch.of(loss.stage()), Words.plain(words), remove);
+        Flow row = new Flow(Swatch.of(loss.stage()), Words.plain(words), remove);
         row.getStyleClass().add("loss");
         return row;
     }

@@ -3,9 +3,9 @@ package org.moultwright.ui.round;
 import java.util.Optional;
 import javafx.beans.InvalidationListener;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
@@ -18,7 +18,7 @@ final class MouldCard extends VBox {
 
     MouldCard(OpenSheet sheet) {
         this.sheet = sheet;
-        HBox title = new HBox(Words.cardTitle(Texts.say("Mould")), new KeyCap("M"));
+        Flow title = new Flow(Words.cardTitle(Texts.say("Mould")), new KeyCap("M"));
         title.getStyleClass().add("key-hint");
         getStyleClass().add("card");
         setMinHeight(USE_PREF_SIZE);

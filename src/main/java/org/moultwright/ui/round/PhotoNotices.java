@@ -13,6 +13,7 @@ import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
@@ -38,7 +39,7 @@ final class PhotoNotices extends VBox {
         attach.setGraphic(new KeyCap("A"));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox offer = new HBox(question, gap, attach, Buttons.plain(Texts.say("No"), photos::declineOffered));
+        Flow offer = new Flow(question, gap, attach, Buttons.plain(Texts.say("No"), photos::declineOffered));
         offer.getStyleClass().addAll("banner", Tone.ACCENT.styleClass(), "photo-offer");
         offer.managedProperty().bind(question.textProperty().isNotEmpty());
         offer.visibleProperty().bind(offer.managedProperty());

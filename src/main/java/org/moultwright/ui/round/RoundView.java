@@ -15,7 +15,9 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.EmptyState;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.NoteArea;
 import org.moultwright.ui.control.PageHeader;
@@ -79,7 +81,7 @@ final class RoundView extends VBox {
         TrayListView trays = new TrayListView(model);
         trays.visibleProperty().bind(Bindings.isNotEmpty(model.lines()));
         trays.managedProperty().bind(trays.visibleProperty());
-        HBox columns = new HBox(trays, middle, side);
+        Columns columns = new Columns(trays, middle, side);
         columns.getStyleClass().add("round-columns");
         HBox.setHgrow(middle, Priority.ALWAYS);
         side.getStyleClass().add("round-side");
@@ -99,7 +101,7 @@ final class RoundView extends VBox {
 
     private void showSide(OpenSheet sheet) {
         note.textProperty().bindBidirectional(sheet.fields().noteProperty());
-        HBox title = new HBox(Words.cardTitle(Texts.say("Note")), new KeyCap("J"));
+        Flow title = new Flow(Words.cardTitle(Texts.say("Note")), new KeyCap("J"));
         title.getStyleClass().add("key-hint");
         Card noteCard = new Card(title, note);
         VBox.setVgrow(note, Priority.ALWAYS);

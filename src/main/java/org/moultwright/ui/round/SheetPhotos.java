@@ -2,15 +2,15 @@ package org.moultwright.ui.round;
 
 import java.util.List;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
 import org.moultwright.domain.PhotoNote;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.photo.PhotoStrip;
 
 /** The photos of the open tray, beside its name; how to attach one where there is none. */
-final class SheetPhotos extends HBox {
+final class SheetPhotos extends Flow {
     /** As many as have room beside the facts of a tray. */
     private static final int MOST = 2;
 

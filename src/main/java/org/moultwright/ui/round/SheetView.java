@@ -12,6 +12,7 @@ import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
@@ -62,10 +63,10 @@ final class SheetView extends VBox {
     private Node title() {
         Label facts = Words.muted("");
         facts.textProperty().bind(sheet.fields().factsProperty().map(RoundWords::trayFacts));
-        HBox title = new HBox(Words.styled(sheet.facts().tray(), "tray-name"), facts);
+        Flow title = new Flow(Words.styled(sheet.facts().tray(), "tray-name"), facts);
         title.getStyleClass().add("sheet-title");
         HBox.setHgrow(title, Priority.ALWAYS);
-        return new HBox(title, photos);
+        return new Flow(title, photos);
     }
 
     /** Said where the tray changed since the sheet was begun. */

@@ -11,6 +11,7 @@ import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Words;
 
 /** The keeper's own command for alarms, to be tried before it is needed. */
@@ -37,7 +38,7 @@ final class AlarmCommandCard extends VBox {
             }
         });
         HBox.setHgrow(command, Priority.ALWAYS);
-        HBox row = new HBox(command, test);
+        Flow row = new Flow(command, test);
         row.getStyleClass().add("page-actions");
         getChildren()
                 .add(Card.titled(

@@ -14,6 +14,7 @@ import javafx.stage.DirectoryChooser;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Words;
 
 /** The folder that new pictures come to. */
@@ -34,7 +35,7 @@ final class PhotoFolderCard extends VBox {
         });
         problem.managedProperty().bind(problem.textProperty().isNotEmpty());
         HBox.setHgrow(folder, Priority.ALWAYS);
-        HBox row = new HBox(folder, Buttons.secondary(Texts.say("Choose"), this::choose));
+        Flow row = new Flow(folder, Buttons.secondary(Texts.say("Choose"), this::choose));
         row.getStyleClass().add("page-actions");
         getChildren()
                 .add(Card.titled(

@@ -12,6 +12,7 @@ import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Words;
 import org.moultwright.workflow.Standing;
 
@@ -22,7 +23,7 @@ final class ContainerCard extends VBox {
     ContainerCard(Standing standing, Vocabulary names, boolean isCurrent) {
         getStyleClass().addAll("card", "shelf-card");
         pseudoClassStateChanged(CURRENT, isCurrent);
-        HBox head = new HBox(
+        Flow head = new Flow(
                 Words.strong(standing.code()),
                 Words.caption(standing.occupants().isEmpty() ? standing.kind().word() : ShelfWords.broods(standing)),
                 gap(),

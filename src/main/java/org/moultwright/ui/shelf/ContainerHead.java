@@ -1,12 +1,12 @@
 package org.moultwright.ui.shelf;
 
-import javafx.scene.layout.HBox;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Words;
 import org.moultwright.workflow.ShelfAt;
 import org.moultwright.workflow.Standing;
 
 /** The head of a container in which others stand: its code and kind, its air, and how many live inside. */
-final class ContainerHead extends HBox {
+final class ContainerHead extends Flow {
     ContainerHead(Standing standing, ShelfAt shelf, boolean isCurrent) {
         getStyleClass().addAll("shelf-head", "shelf-line");
         pseudoClassStateChanged(ContainerCard.CURRENT, isCurrent);

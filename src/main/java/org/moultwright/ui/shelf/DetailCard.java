@@ -2,12 +2,12 @@ package org.moultwright.ui.shelf;
 
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.StageChip;
 import org.moultwright.ui.control.Words;
 import org.moultwright.workflow.ShelfAt;
@@ -21,7 +21,7 @@ final class DetailCard extends VBox {
         this.model = model;
         ShelfAt shelf = model.shelfProperty().get();
         getStyleClass().addAll("card", "shelf-detail");
-        HBox title = new HBox(
+        Flow title = new Flow(
                 Words.styled(standing.code(), "tray-name"),
                 Words.muted(
                         standing.kind().key().equals(standing.code())
@@ -54,7 +54,7 @@ final class DetailCard extends VBox {
         for (Stage stage : Stage.values()) {
             int count = occupants.byStage().getOrDefault(stage, 0);
             if (count > 0) {
-                HBox row = new HBox(
+                Flow row = new Flow(
                         new StageChip(stage, names.label(stage)),
                         ContainerCard.gap(),
                         Words.plain(Integer.toString(count)));

@@ -25,6 +25,7 @@ import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.NumberField;
 import org.moultwright.ui.control.StageChip;
 import org.moultwright.ui.control.Words;
@@ -49,7 +50,7 @@ final class FormCard extends VBox {
         } else if (form instanceof AddForm add) {
             lay(add);
         }
-        HBox actions = new HBox(
+        Flow actions = new Flow(
                 Buttons.primary(form.verb(), model::submit), Buttons.secondary(Texts.say("Cancel"), model::closeForm));
         actions.getStyleClass().add("page-actions");
         actions.setStyle("-fx-alignment: center-left;");
@@ -73,7 +74,7 @@ final class FormCard extends VBox {
         EntryField where = entry(Texts.say("move to"), move.targets().typedProperty(), move);
         where.input().setPromptText(Texts.say("type a code, arrows choose"));
         listen(where, move.targets());
-        HBox when = new HBox(
+        Flow when = new Flow(
                 new DayPicker(Texts.say("day it was moved"), move.dayProperty()),
                 field(Texts.say("time of day"), Texts.say("now"), move.timeProperty()));
         when.getStyleClass().add("form-row");
@@ -99,7 +100,7 @@ final class FormCard extends VBox {
             number.getStyleClass().remove("big-entry");
             number.getStyleClass().add("number-field");
             number.valueProperty().bindBidirectional(count);
-            HBox row = new HBox(
+            Flow row = new Flow(
                     new StageChip(stage, names.label(stage)),
                     ContainerCard.gap(),
                     Words.caption(Texts.say("of {0}", split.seen(stage))),
@@ -216,7 +217,7 @@ final class FormCard extends VBox {
             if (target == null || empty) {
                 setGraphic(null);
             } else {
-                HBox row = new HBox(Words.strong(target.title()), Words.caption(target.detail()));
+                Flow row = new Flow(Words.strong(target.title()), Words.caption(target.detail()));
                 row.getStyleClass().add("shelf-line");
                 setGraphic(row);
             }

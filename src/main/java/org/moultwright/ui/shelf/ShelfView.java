@@ -18,8 +18,11 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.EmptyState;
+import org.moultwright.ui.control.Em;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Tone;
@@ -27,13 +30,15 @@ import org.moultwright.ui.control.Words;
 
 /** Lays out the shelf: containers in each other at the left, the card that has the focus at the right. */
 final class ShelfView extends VBox {
-    private static final double NARROWEST_CARD = 235;
+    private static final double NARROWEST_CARD_EMS = 15.667;
+    private static final double FRAMES_EMS = 4;
 
     private final ShelfViewModel model;
     private final ListView<ShelfRow> cards = new ListView<>();
+    private final Em type = new Em();
     private final VBox side = new VBox();
     private final VBox moved = new VBox();
-    private final HBox columns;
+    private final Columns columns;
     private final VBox empty = new VBox();
     private Optional<ShelfForm> open = Optional.empty();
 
@@ -55,7 +60,8 @@ final class ShelfView extends VBox {
                         banner(Tone.OK, model.deeds().doneProperty()),
                         banner(Tone.BAD, model.deeds().problemProperty()),
                         empty,
-                        columns);
+                        columns,
+                        type);
         model.shelfProperty().addListener((observed, before, now) -> show());
         model.focusProperty().addListener((observed, before, now) -> focusMoved());
         model.formProperty().addListener((observed, before, now) -> showSide());
@@ -100,7 +106,7 @@ final class ShelfView extends VBox {
         return header;
     }
 
-    private HBox columns() {
+    private Columns columns() {
         cards.getStyleClass().addAll("bare", "shelf-list");
         cards.setItems(model.rows());
         cards.setCellFactory(list -> new ShelfCell(model));
@@ -113,9 +119,8 @@ final class ShelfView extends VBox {
         cards.addEventFilter(MouseEvent.MOUSE_RELEASED, event -> isHeldDown = false);
         // What is carried is let go without the mouse being told.
         cards.addEventFilter(DragEvent.DRAG_DONE, event -> isHeldDown = false);
-        cards.widthProperty()
-                .addListener((observed, before, now) ->
-                        model.columnsProperty().set(Math.max(1, (int) ((now.doubleValue() - 60) / NARROWEST_CARD))));
+        cards.widthProperty().addListener(changed -> chooseColumns());
+        type.fontProperty().addListener(changed -> chooseColumns());
         HBox.setHgrow(cards, Priority.ALWAYS);
         side.getStyleClass().add("shelf-side");
         moved.getStyleClass().add("card");
@@ -123,10 +128,15 @@ final class ShelfView extends VBox {
         right.getStyleClass().add("shelf-side");
         Scrolled scrolled = new Scrolled(right);
         scrolled.getStyleClass().add("shelf-right");
-        HBox both = new HBox(cards, scrolled);
+        Columns both = new Columns(cards, scrolled);
         both.getStyleClass().add("shelf-columns");
         VBox.setVgrow(both, Priority.ALWAYS);
         return both;
+    }
+
+    private void chooseColumns() {
+        double ems = cards.getWidth() / type.pixels();
+        model.columnsProperty().set(Math.max(1, (int) ((ems - FRAMES_EMS) / NARROWEST_CARD_EMS)));
     }
 
     private void show() {
@@ -163,7 +173,7 @@ final class ShelfView extends VBox {
     private static HBox movedRow(ShelfWords.Moved one) {
         Label day = Words.muted(one.day());
         day.getStyleClass().add("story-day");
-        HBox row = new HBox(day, Words.wrapped(Words.plain(one.what())));
+        Flow row = new Flow(day, Words.wrapped(Words.plain(one.what())));
         row.getStyleClass().add("story-row");
         return row;
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -26,7 +25,7 @@ public final class ShellView extends BorderPane {
     private final AlarmViewModel alarms;
     private final List<Screen> screens;
     private final List<Screen> inRail;
-    private final ScrollPane host = new ScrollPane();
+    private final PageHost host = new PageHost();
     private final OverSheet keySheet = new KeySheet(this::current);
     private final OverSheet deeds;
 
@@ -56,9 +55,6 @@ public final class ShellView extends BorderPane {
     }
 
     private void build(Screen foot) {
-        host.setFitToWidth(true);
-        host.setFitToHeight(true);
-        host.setFocusTraversable(false);
         // A page can take the focus only once it stands in the window, and the first one does with the frame's skin.
         host.skinProperty().addListener((observed, before, now) -> current().ifPresent(Screen::shown));
         StackPane layers = new StackPane(host, keySheet, deeds);

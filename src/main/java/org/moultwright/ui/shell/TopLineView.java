@@ -1,32 +1,40 @@
 package org.moultwright.ui.shell;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
-import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.alarm.AlarmViewModel;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Flow;
+import org.moultwright.ui.control.StrongParts;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Words;
 
-/** The line above every screen: probes with their age, trays left, the next moult, what was saved. */
-final class TopLineView extends HBox {
-    private final HBox watch = new HBox();
-    private final HBox probes = new HBox();
-    private final HBox facts = new HBox();
+/**
+ * The line above every screen: the watch, trays left, the next moult, probes with their age, and what was saved. In the
+ * order of how much they matter: what has no room at the end is left to the tooltip.
+ */
+final class TopLineView extends Flow {
+    private final WhatFits state = new WhatFits();
+    private final Tooltip whole = new Tooltip();
     private final ShellViewModel model;
+    private final ReadOnlyObjectProperty<AlarmViewModel.AlarmLine> alarms;
 
     TopLineView(ShellViewModel model, ReadOnlyObjectProperty<AlarmViewModel.AlarmLine> alarms) {
         this.model = model;
+        this.alarms = alarms;
         Label saved = Words.muted("");
         saved.textProperty().bind(model.savedWordsProperty());
         saved.setMinWidth(USE_PREF_SIZE);
@@ -34,78 +42,69 @@ final class TopLineView extends HBox {
         undo.setAccessibleText(Texts.say("Undo what was saved last"));
         undo.visibleProperty().bind(model.undoProperty().map(Optional::isPresent));
         undo.managedProperty().bind(undo.visibleProperty());
-        HBox state = new HBox(watch, probes, facts);
-        state.setMinWidth(0);
-        clip(state);
         setHgrow(state, Priority.ALWAYS);
         getStyleClass().add("top-line");
         state.getStyleClass().add("top-line-group");
-        watch.getStyleClass().add("top-line-probe");
-        probes.getStyleClass().add("top-line-group");
-        facts.getStyleClass().add("top-line-group");
+        Tooltip.install(state, whole);
         getChildren().addAll(state, saved, undo);
-        model.probes().addListener((ListChangeListener<ShellViewModel.ProbeWords>) change -> showProbes());
-        model.topLineProperty().addListener((observed, before, now) -> showFacts(now));
-        alarms.addListener((observed, before, now) -> showWatch(now));
-        showWatch(alarms.get());
-        showProbes();
-        showFacts(model.topLineProperty().get());
+        model.probes().addListener((ListChangeListener<ShellViewModel.ProbeWords>) change -> show());
+        model.topLineProperty().addListener((observed, before, now) -> show());
+        alarms.addListener((observed, before, now) -> show());
+        show();
     }
 
-    /** Where there is little room the far end is cut, never what was saved. */
-    private static void clip(Region region) {
-        Rectangle seen = new Rectangle();
-        seen.widthProperty().bind(region.widthProperty());
-        seen.heightProperty().bind(region.heightProperty());
-        region.setClip(seen);
+    private void show() {
+        List<HBox> parts = new ArrayList<>();
+        parts.add(watch(alarms.get()));
+        TopLine line = model.topLineProperty().get();
+        line.trays().ifPresent(trays -> parts.add(part(Words.muted("|"), trays(trays))));
+        line.next().ifPresent(next -> parts.add(part(Words.muted("|"), next(next))));
+        model.probes().forEach(probe -> parts.add(probe(probe)));
+        state.getChildren().setAll(parts);
+        whole.setText(parts.stream().map(TopLineView::words).collect(Collectors.joining("\n")));
     }
 
-    private void showWatch(AlarmViewModel.AlarmLine line) {
+    private static HBox watch(AlarmViewModel.AlarmLine line) {
         String age = line.age().isEmpty() ? "" : ", " + line.age();
-        watch.getChildren().setAll(Swatch.dot(line.tone()), flow(strong(line.state()), muted(age)));
+        return part(Swatch.dot(line.tone()), flow(strong(line.state()), muted(age)));
     }
 
-    private void showProbes() {
-        probes.getChildren()
-                .setAll(model.probes().stream().map(TopLineView::probe).toList());
+    private static HBox probe(ShellViewModel.ProbeWords probe) {
+        return part(Swatch.dot(probe.tone()), flow(strong(probe.reading()), muted(" " + probe.placeAndAge())));
     }
 
-    private static Node probe(ShellViewModel.ProbeWords probe) {
-        HBox row = new HBox(Swatch.dot(probe.tone()), flow(strong(probe.reading()), muted(" " + probe.placeAndAge())));
-        row.getStyleClass().add("top-line-probe");
-        return row;
+    private static TextFlow trays(TopLine.TraysLeft trays) {
+        return trays.left() == 0
+                ? StrongParts.of(Texts.say("All {0} trays done", StrongParts.mark(trays.all())))
+                : StrongParts.of(Texts.say("{0} of {1} trays left", StrongParts.mark(trays.left()), trays.all()));
     }
 
-    private void showFacts(TopLine line) {
-        facts.getChildren().clear();
-        line.trays()
-                .ifPresent(trays -> add(
-                        trays.left() == 0
-                                ? flow(strong(Texts.say("All {0}", trays.all())), plain(Texts.say(" trays done")))
-                                : flow(
-                                        strong(Integer.toString(trays.left())),
-                                        plain(Texts.say(" of {0} trays left", trays.all())))));
-        line.next()
-                .ifPresent(next ->
-                        add(flow(plain(Texts.say("Next: ")), strong(next.event()), plain(", " + next.window()))));
+    private static TextFlow next(TopLine.NextMoult next) {
+        return StrongParts.of(Texts.say("Next: {0}, {1}", StrongParts.mark(next.event()), next.window()));
     }
 
-    private void add(Node fact) {
-        if (!model.probes().isEmpty() || !facts.getChildren().isEmpty()) {
-            facts.getChildren().add(Words.muted("|"));
+    private static HBox part(Node... nodes) {
+        HBox part = new HBox(nodes);
+        part.getStyleClass().add("top-line-probe");
+        for (Node node : nodes) {
+            if (node instanceof TextFlow flow) {
+                flow.setMinWidth(USE_PREF_SIZE);
+                flow.setMaxHeight(USE_PREF_SIZE);
+            }
         }
-        facts.getChildren().add(fact);
+        return part;
+    }
+
+    private static String words(HBox part) {
+        return part.getChildren().stream()
+                .filter(TextFlow.class::isInstance)
+                .flatMap(flow -> ((TextFlow) flow).getChildren().stream())
+                .map(text -> ((Text) text).getText())
+                .collect(Collectors.joining());
     }
 
     private static TextFlow flow(Text... parts) {
-        TextFlow flow = new TextFlow(parts);
-        flow.setMinWidth(USE_PREF_SIZE);
-        flow.setMaxHeight(USE_PREF_SIZE);
-        return flow;
-    }
-
-    private static Text plain(String words) {
-        return new Text(words);
+        return new TextFlow(parts);
     }
 
     private static Text strong(String words) {

@@ -22,6 +22,8 @@ import org.moultwright.ui.alarm.AlarmKeys;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Tone;
@@ -50,7 +52,7 @@ public final class SitterView extends BorderPane {
         Scrolled right = new Scrolled(Texts.say("whom to call, what to do"), side);
         right.getStyleClass().add("sitter-right");
         HBox.setHgrow(left, Priority.ALWAYS);
-        HBox columns = new HBox(left, right);
+        Columns columns = new Columns(left, right);
         columns.getStyleClass().add("sitter-columns");
         PageHeader header = new PageHeader(SitterWords.TITLE);
         header.subtitleProperty().set(model.today());
@@ -106,7 +108,7 @@ public final class SitterView extends BorderPane {
         Label name = Words.whole(Words.styled(tray.tray(), "tray-name"));
         Label place = Words.muted(tray.view().place());
         Label alive = Words.muted(Texts.say("{0} alive", tray.view().alive()));
-        HBox title = new HBox(name, place, alive);
+        Flow title = new Flow(name, place, alive);
         title.getStyleClass().add("sheet-title");
         VBox words = new VBox(title, Words.wrapped(Words.plain(tray.expected())));
         if (!tray.done().isEmpty()) {
@@ -116,7 +118,7 @@ public final class SitterView extends BorderPane {
         Button dead = deed(tray, Texts.say("One dead"), Texts.say("one animal found dead"), () -> model.dead(tray));
         dead.setDisable(tray.view().alive() == 0);
         Button water = deed(tray, Texts.say("Water given"), Texts.say("water given"), () -> model.watered(tray));
-        HBox row = new HBox(words, dead, water);
+        Flow row = new Flow(words, dead, water);
         row.getStyleClass().addAll("card", "sitter-row");
         return row;
     }
@@ -152,7 +154,7 @@ public final class SitterView extends BorderPane {
         back.disableProperty().bind(model.canTakeBackProperty().not());
         Button keeper = Buttons.plain(Texts.say("The keeper is back"), this::ask);
         keeper.getStyleClass().add("sitter-keeper");
-        HBox foot = new HBox(said, back, keeper);
+        Flow foot = new Flow(said, back, keeper);
         foot.getStyleClass().add("page-actions");
         return foot;
     }

@@ -21,7 +21,9 @@ import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.DayPicker;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.ToggleChip;
@@ -51,7 +53,7 @@ final class TakeAlongView extends VBox {
         failure.sentenceProperty().bind(model.failureProperty().map(words -> words.orElse("")));
         Banner saved = new Banner(Tone.OK);
         saved.sentenceProperty().bind(model.savedProperty());
-        HBox cards = new HBox(sheet(), calendar());
+        Columns cards = new Columns(sheet(), calendar());
         cards.getStyleClass().addAll("what-if-columns", "take-along");
         cards.getChildren().forEach(card -> HBox.setHgrow(card, Priority.ALWAYS));
         setVgrow(cards, Priority.ALWAYS);
@@ -155,7 +157,7 @@ final class TakeAlongView extends VBox {
     }
 
     private static HBox row(Node... nodes) {
-        HBox row = new HBox(nodes);
+        Flow row = new Flow(nodes);
         row.getStyleClass().add("outcome-row");
         return row;
     }
