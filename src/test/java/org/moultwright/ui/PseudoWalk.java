@@ -62,15 +62,19 @@ final class PseudoWalk {
         Stage stage = FxToolkit.registerPrimaryStage();
         TreeSet<String> found = new TreeSet<>();
         int[] views = {0};
-        EveryViewTest.views(Path.of(arguments[1])).filter(view -> view.toString().contains(ONLY)).forEach(view -> {
-            EveryViewTest.Worn worn = view.content().get();
-            ToolkitThread.ask(() -> show(worn, stage, arguments[0].equals(LARGE) ? TextSize.LARGEST : TextSize.NORMAL));
-            ToolkitThread.ask(() -> look(view.toString(), stage.getScene().getRoot(), isWordy, found));
-            pictures.ifPresent(folder -> ScreenShots.write(
-                    ToolkitThread.ask(() -> stage.getScene().snapshot(null)),
-                    folder.resolve(view.toString().replaceAll("[^a-z0-9]+", "-") + ".png")));
-            views[0]++;
-        });
+        EveryViewTest.views(Path.of(arguments[1]))
+                .filter(view -> view.toString().contains(ONLY))
+                .forEach(view -> {
+                    EveryViewTest.Worn worn = view.content().get();
+                    ToolkitThread.ask(
+                            () -> show(worn, stage, arguments[0].equals(LARGE) ? TextSize.LARGEST : TextSize.NORMAL));
+                    ToolkitThread.ask(
+                            () -> look(view.toString(), stage.getScene().getRoot(), isWordy, found));
+                    pictures.ifPresent(folder -> ScreenShots.write(
+                            ToolkitThread.ask(() -> stage.getScene().snapshot(null)),
+                            folder.resolve(view.toString().replaceAll("[^a-z0-9]+", "-") + ".png")));
+                    views[0]++;
+                });
         write(Path.of(arguments[2]), views[0], found);
         Platform.exit();
         System.exit(0);

@@ -36,7 +36,8 @@ public final class Scrolled extends ScrollPane {
         double bar = getSkin() instanceof ScrollPaneSkin skin
                 ? skin.getVerticalScrollBar().prefWidth(-1)
                 : 0;
-        return getContent().minWidth(-1) + bar
+        return getContent().minWidth(-1)
+                + bar
                 + getInsets().getLeft()
                 + getInsets().getRight();
     }

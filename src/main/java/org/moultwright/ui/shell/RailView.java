@@ -74,7 +74,8 @@ final class RailView extends VBox {
         button.setContentDisplay(ContentDisplay.TOP);
         button.setAccessibleText(screen.name().word());
         // A tooltip is a window of its own, which nobody asks for before pointing here.
-        button.setOnMouseEntered(event -> button.setTooltip(new Tooltip(Texts.say("{0}, {1}", screen.name().word(), keys))));
+        button.setOnMouseEntered(event -> button.setTooltip(
+                new Tooltip(Texts.say("{0}, {1}", screen.name().word(), keys))));
         button.setMaxWidth(Double.MAX_VALUE);
         group.add(button, screen.name().id());
         return button;
