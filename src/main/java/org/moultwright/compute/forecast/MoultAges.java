@@ -1,12 +1,8 @@
 package org.moultwright.compute.forecast;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.compute.stage.CohortLaw;
 import org.moultwright.compute.stage.PassedBefore;
@@ -30,7 +26,7 @@ final class MoultAges {
     private final Outlook outlook;
     private final List<PassedBefore> before;
     private final double lastLookAge;
-    private final List<Map<Milestone, double[]>> ages;
+    private final double[][][] ages;
     private final int[][] coming;
     private final int[][] finallyPassed;
 
@@ -43,22 +39,13 @@ final class MoultAges {
         int boundaries = tray.evidence().size();
         this.coming = new int[boundaries][outlook.size()];
         this.finallyPassed = new int[boundaries][outlook.size()];
-        this.ages =
-                Stream.generate(() -> empty(outlook.size())).limit(boundaries).toList();
+        this.ages = new double[boundaries][Milestone.values().length][outlook.size()];
         for (int boundary = 0; boundary < boundaries; boundary++) {
             PassAges passAges = new PassAges(tray.evidence().get(boundary), chance);
             for (int draw = 0; draw < outlook.size(); draw++) {
                 play(boundary, draw, passAges, chance);
             }
         }
-    }
-
-    private static Map<Milestone, double[]> empty(int draws) {
-        Map<Milestone, double[]> byMilestone = new EnumMap<>(Milestone.class);
-        for (Milestone milestone : Milestone.values()) {
-            byMilestone.put(milestone, new double[draws]);
-        }
-        return byMilestone;
     }
 
     /** How many animals pass the last boundary in the end, by draw. */
@@ -75,7 +62,7 @@ final class MoultAges {
 
     /** The age at a milestone, by draw. */
     double[] at(int boundary, Milestone milestone) {
-        return Objects.requireNonNull(ages.get(boundary).get(milestone));
+        return ages[boundary][milestone.ordinal()];
     }
 
     private void play(int boundary, int draw, PassAges passAges, Chance chance) {

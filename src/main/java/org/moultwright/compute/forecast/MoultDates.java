@@ -74,12 +74,15 @@ final class MoultDates {
 
     /** As many times as far from their middle, never before the first of them; what lies behind is left as it is. */
     private double[] widened(double[] byDraw) {
-        double[] known = known(byDraw);
-        double middle = Quantiles.of(known).percent(50);
+        if (widthFactor == 1) {
+            return byDraw;
+        }
+        Quantiles known = Quantiles.of(known(byDraw));
+        double middle = known.percent(50);
         if (middle <= (double) clock.now().toEpochMilli()) {
             return byDraw;
         }
-        double earliest = Quantiles.of(known).percent(0);
+        double earliest = known.percent(0);
         return Arrays.stream(byDraw)
                 .map(at -> Double.isNaN(at) ? at : Math.max(earliest, middle + widthFactor * (at - middle)))
                 .toArray();

@@ -32,9 +32,7 @@ final class PassAges {
         for (int i = 1; i < states.size(); i++) {
             PassingState from = states.get(i - 1);
             PassingState to = states.get(i);
-            // A first pass the law holds less likely than a misread was one.
-            boolean isMisread = rank == 1 && law.survival(from.age()) - law.survival(to.age()) < PassingLaw.MISREAD;
-            if (Math.round(to.passed()) >= rank && !isMisread) {
+            if (Math.round(to.passed()) >= rank && !(rank == 1 && isMisread(from, to, law))) {
                 return between(from, to, rank, law);
             }
         }
@@ -49,6 +47,11 @@ final class PassAges {
         }
         double survival = law.survival(last.age()) * (1 - share);
         return survival > 0 ? Math.max(last.age(), law.ageAtSurvival(survival)) : last.age();
+    }
+
+    /** Whether the law holds a pass in between less likely than a misread. */
+    private static boolean isMisread(PassingState from, PassingState to, PassingLaw law) {
+        return law.survival(from.age()) - law.survival(to.age()) < PassingLaw.MISREAD;
     }
 
     private boolean isSeenSince(PassingState last) {

@@ -7,7 +7,7 @@ import org.apache.commons.rng.simple.RandomSource;
 
 /** Random draws from one seeded source: the same seed gives the same draws. Not safe to share. */
 public final class Chance {
-    private static final int FEW_TRIALS = 16;
+    private static final double FEW_EXPECTED = 12;
 
     private final UniformRandomProvider source;
     private final ZigguratSampler.NormalizedGaussian gaussian;
@@ -45,12 +45,17 @@ public final class Chance {
         return sum > 0 ? first / sum : alpha / (alpha + beta);
     }
 
-    /** Binomial, halving the trials at a beta-distributed order statistic (Relles 1972) until few are left. */
+    /** Binomial, halving the trials at a beta-distributed order statistic (Relles 1972) until few are expected. */
     public int binomial(int trials, double probability) {
-        int left = trials;
         double chance = Math.min(1, Math.max(0, probability));
+        return chance > 0.5 ? trials - rarely(trials, 1 - chance) : rarely(trials, chance);
+    }
+
+    private int rarely(int trials, double probability) {
+        int left = trials;
+        double chance = probability;
         int successes = 0;
-        while (left > FEW_TRIALS && chance > 0 && chance < 1) {
+        while (left * chance > FEW_EXPECTED) {
             int rank = left / 2 + 1;
             double split = beta(rank, left + 1 - rank);
             if (split >= chance) {
@@ -62,8 +67,22 @@ public final class Chance {
                 chance = (chance - split) / (1 - split);
             }
         }
-        for (int i = 0; i < left; i++) {
-            successes += source.nextDouble() < chance ? 1 : 0;
+        return successes + counted(left, chance);
+    }
+
+    /** The number at which as much of the binomial law lies below as a uniform draw says. */
+    private int counted(int trials, double chance) {
+        if (chance >= 1) {
+            return trials;
+        }
+        double odds = chance / (1 - chance);
+        double probability = Math.exp(trials * Math.log1p(-chance));
+        double left = source.nextDouble();
+        int successes = 0;
+        while (left > probability && successes < trials) {
+            left -= probability;
+            probability *= odds * (trials - successes) / (successes + 1.0);
+            successes++;
         }
         return successes;
     }

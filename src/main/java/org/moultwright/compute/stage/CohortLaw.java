@@ -14,14 +14,29 @@ public final class CohortLaw {
     private static final double LATEST = 4;
 
     private static final int MOST_STEPS = 60;
-    private static final double STRIDE = 1.5;
+    private static final double STRIDE = 0.5;
+    private static final double FARTHEST_STRIDE = 64;
+
+    /** A logistic law so many times as narrow is much like a normal one. */
+    private static final double LOGISTIC = 1.702;
+
+    /** By animals, the deviate that the first of so many is expected to have. */
+    private static final double[] FIRST_OF = new double[513];
+
+    static {
+        for (int animals = 1; animals < FIRST_OF.length; animals++) {
+            FIRST_OF[animals] = -NormalTails.inverseSurvival(0.5 / animals);
+        }
+    }
+
     private static final double CLOSE = 1e-3;
-    private static final double CLOSE_SHARE = 1e-3;
+    private static final double CLOSE_SHARE = 2e-3;
 
     private final PassingLaw law;
     private final double[] animals;
     private final double[] centre;
     private final double[] narrowness;
+    private final double all;
     private final double now;
     private final double waiting;
 
@@ -43,7 +58,8 @@ public final class CohortLaw {
         this.centre = new double[groups + 1];
         this.narrowness = new double[groups + 1];
         // A pass long before that of the first of so many was misread: it is taken for the first.
-        double earliest = -NormalTails.inverseSurvival(0.5 / Math.max(1, before.passed() + coming));
+        this.all = Math.max(1, before.passed() + coming);
+        double earliest = FIRST_OF[(int) Math.min(FIRST_OF.length - 1.0, Math.rint(all))];
         Bound from = Bound.at(lawBefore.deviate(before.edge(0)));
         for (int i = 0; i <= groups; i++) {
             Bound to = i < groups ? Bound.at(lawBefore.deviate(before.edge(i + 1))) : Bound.NONE;
@@ -60,21 +76,29 @@ public final class CohortLaw {
     /** The age at which a share of those waiting now, of those that ever will, has passed; never below now's. */
     public double ageAt(double share) {
         double target = waiting * (1 - share);
-        double low = Math.max(-LATEST - 2, now);
+        double close = CLOSE_SHARE * Math.min(target, waiting - target);
+        double least = Math.max(-LATEST - 2, now);
+        double low = Math.max(least, Math.log(all / target - 1) / LOGISTIC);
         double high = low;
-        double lowGap = 0;
-        double highGap = waiting - target;
-        for (int step = 0; highGap > 0 && step < MOST_STEPS; step++) {
+        double lowGap = expectedWaiting(low) - target;
+        double highGap = lowGap;
+        for (double stride = STRIDE; lowGap < 0 && low > least; stride *= 2) {
+            high = low;
+            highGap = lowGap;
+            low = Math.max(least, low - stride);
+            lowGap = expectedWaiting(low) - target;
+        }
+        for (double stride = STRIDE; highGap > 0 && stride < FARTHEST_STRIDE; stride *= 2) {
             low = high;
             lowGap = highGap;
-            high += STRIDE;
+            high += stride;
             highGap = expectedWaiting(high) - target;
         }
         for (int step = 0; step < MOST_STEPS && high - low > CLOSE; step++) {
             // Straight between the ends, but every third step in their middle lest one end stays where it is.
             double at = step % 3 == 2 ? (low + high) / 2 : low + (high - low) * lowGap / (lowGap - highGap);
             double gap = expectedWaiting(at) - target;
-            if (Math.abs(gap) < CLOSE_SHARE * target) {
+            if (Math.abs(gap) < close) {
                 return law.ageAtDeviate(at);
             }
             if (gap > 0) {

@@ -1,6 +1,7 @@
 package org.moultwright.compute.stage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -25,6 +26,9 @@ final class ImportanceSampler {
     private final List<double[]> points = new ArrayList<>();
     private final List<Double> logDensities = new ArrayList<>();
 
+    /** By proposal, its log density at each point. */
+    private final List<double[]> proposed = new ArrayList<>();
+
     ImportanceSampler(ToDoubleFunction<double[]> logDensity, Chance chance) {
         this.logDensity = logDensity;
         this.chance = chance;
@@ -38,12 +42,10 @@ final class ImportanceSampler {
     record Sample(List<double[]> points, double effectiveShare, boolean isCoarse) {}
 
     Sample sample(double[] mode, double[][] spread, int size) {
-        MultivariateT proposal = widened(mode, spread);
         double[] weights = {};
         for (int round = 0; round < ROUNDS.length; round++) {
-            draw(proposal, ROUNDS[round]);
+            draw(round == 0 ? widened(mode, spread) : refitted(weights), ROUNDS[round]);
             weights = weights(round + 1);
-            proposal = refitted(weights);
         }
         double effectiveShare = effectiveShare(weights);
         boolean isCoarse = effectiveShare < LEAST_EFFECTIVE_SHARE;
@@ -52,18 +54,30 @@ final class ImportanceSampler {
 
     private void draw(MultivariateT proposal, int count) {
         proposals.add(proposal);
+        proposed.add(new double[0]);
         for (int i = 0; i < count; i++) {
             double[] point = proposal.draw(chance);
             points.add(point);
             logDensities.add(logDensity.applyAsDouble(point));
         }
+        for (int round = 0; round < proposals.size(); round++) {
+            proposed.set(round, atNewPointsToo(proposed.get(round), proposals.get(round)));
+        }
+    }
+
+    private double[] atNewPointsToo(double[] known, MultivariateT proposal) {
+        double[] all = Arrays.copyOf(known, points.size());
+        for (int i = known.length; i < all.length; i++) {
+            all[i] = proposal.logDensity(points.get(i));
+        }
+        return all;
     }
 
     private double[] weights(int rounds) {
         double[] logWeights = new double[points.size()];
         double highest = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < logWeights.length; i++) {
-            logWeights[i] = logDensities.get(i) - logMixture(points.get(i), rounds);
+            logWeights[i] = logDensities.get(i) - logMixture(i, rounds);
             highest = Math.max(highest, logWeights[i]);
         }
         double[] weights = new double[logWeights.length];
@@ -79,11 +93,11 @@ final class ImportanceSampler {
         return normalized(weights);
     }
 
-    private double logMixture(double[] point, int rounds) {
+    private double logMixture(int point, int rounds) {
         double sum = 0;
-        double reference = proposals.get(rounds - 1).logDensity(point);
+        double reference = proposed.get(rounds - 1)[point];
         for (int round = 0; round < rounds; round++) {
-            sum += ROUNDS[round] * Math.exp(proposals.get(round).logDensity(point) - reference);
+            sum += ROUNDS[round] * Math.exp(proposed.get(round)[point] - reference);
         }
         return reference + Math.log(sum);
     }
@@ -100,9 +114,15 @@ final class ImportanceSampler {
         for (int n = 0; n < weights.length; n++) {
             double[] point = points.get(n);
             for (int i = 0; i < size; i++) {
-                for (int j = 0; j < size; j++) {
-                    covariance[i][j] += weights[n] * (point[i] - mean[i]) * (point[j] - mean[j]);
+                double weighted = weights[n] * (point[i] - mean[i]);
+                for (int j = 0; j <= i; j++) {
+                    covariance[i][j] += weighted * (point[j] - mean[j]);
                 }
+            }
+        }
+        for (int i = 0; i < size; i++) {
+            for (int j = 0; j < i; j++) {
+                covariance[j][i] = covariance[i][j];
             }
         }
         return widened(mean, covariance);

@@ -11,11 +11,11 @@ public final class PassedBefore {
     /** Groups are told apart at about these shares: finely among the late, who make the dates of the last. */
     private static final double[] CUTS = {0.1, 0.3, 0.5, 0.7, 0.85, 0.93};
 
-    private final double[] edges;
+    private final LoggedAge[] edges;
     private final double[] animals;
 
     private PassedBefore(double[] edges, double[] animals) {
-        this.edges = edges;
+        this.edges = DoubleStream.of(edges).mapToObj(LoggedAge::of).toArray(LoggedAge[]::new);
         this.animals = animals;
     }
 
@@ -59,7 +59,7 @@ public final class PassedBefore {
     }
 
     /** The age from which on a group passed, and that by which the group before it had. */
-    double edge(int group) {
+    LoggedAge edge(int group) {
         return edges[group];
     }
 }

@@ -19,7 +19,7 @@ public record PassingLaw(double logMedian, double logSpread, double neverShare, 
 
     /** The same of an age whose log is known; so late that only one in 1e15 is left, nobody. */
     double survival(LoggedAge age) {
-        double deviate = (age.shiftedLog(ageShiftWarmDays) - logMedian) / logSpread;
+        double deviate = deviate(age);
         return deviate < QuickTail.TO ? QuickTail.survival(deviate) : 0;
     }
 
@@ -27,6 +27,11 @@ public record PassingLaw(double logMedian, double logSpread, double neverShare, 
     double deviate(double age) {
         double trueAge = age + ageShiftWarmDays;
         return trueAge > 0 ? (Math.log(trueAge) - logMedian) / logSpread : Double.NEGATIVE_INFINITY;
+    }
+
+    /** The same of an age whose log is known. */
+    double deviate(LoggedAge age) {
+        return (age.shiftedLog(ageShiftWarmDays) - logMedian) / logSpread;
     }
 
     /** The age so many spreads beyond the median. */

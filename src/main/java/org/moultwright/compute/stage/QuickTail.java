@@ -24,6 +24,18 @@ final class QuickTail {
 
     private QuickTail() {}
 
+    /** The normal density, its relative error below 1e-6 within the table. */
+    static double density(double z) {
+        if (!(z > FROM && z < TO)) {
+            return Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
+        }
+        int node = (int) ((z - FROM) * NODES_PER_UNIT + 0.5);
+        double centre = FROM + (double) node / NODES_PER_UNIT;
+        double d = z - centre;
+        double squares = centre * centre;
+        return DENSITY[node] * (1 - d * (centre - d * ((squares - 1) / 2 - d * centre * (squares - 3) / 6)));
+    }
+
     static double survival(double z) {
         if (z <= FROM) {
             return 1;

@@ -38,7 +38,7 @@ final class Shear {
     /** How bent coordinates change with plain ones. */
     RealMatrix slopes(double[] plain) {
         int size = quantile.length;
-        double[] logSpread = coordinates.parameters(plain).logSpread();
+        double[] logSpread = coordinates.logSpread(plain);
         RealMatrix bySpread = MatrixUtils.createRealMatrix(coordinates.spreadRoot());
         for (int k = 0; k < size; k++) {
             bySpread.setRowVector(k, bySpread.getRowVector(k).mapMultiply(quantile[k] * Math.exp(logSpread[k])));
@@ -51,7 +51,7 @@ final class Shear {
 
     private double[] moved(double[] point, int direction) {
         double[] moved = point.clone();
-        double[] logSpread = coordinates.parameters(point).logSpread();
+        double[] logSpread = coordinates.logSpread(point);
         for (int k = 0; k < quantile.length; k++) {
             for (int l = 0; l <= k; l++) {
                 moved[k] += direction * inverseRoot[k][l] * quantile[l] * Math.exp(logSpread[l]);

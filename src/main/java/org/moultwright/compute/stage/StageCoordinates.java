@@ -45,10 +45,15 @@ final class StageCoordinates {
         }
         return new StageParameters(
                 moved(prior.logMedian().mean(), medianRoot, point, 0),
-                moved(prior.logSpread().mean(), spreadRoot, point, size),
+                logSpread(point),
                 moved(prior.neverLogit().mean(), neverRoot, point, 2 * size),
                 trayShift,
                 hasAgeShift() ? ageShift(point[dimension() - 1]) : 0);
+    }
+
+    /** Log of the spread at each boundary, the only part of the parameters that {@link Shear} needs. */
+    double[] logSpread(double[] point) {
+        return moved(prior.logSpread().mean(), spreadRoot, point, boundaries());
     }
 
     /** How the parameters change with the coordinates, both in the same order. */

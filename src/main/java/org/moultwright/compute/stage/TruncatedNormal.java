@@ -24,7 +24,7 @@ record TruncatedNormal(double mean, double variance) {
         static final Bound NONE = new Bound(Double.POSITIVE_INFINITY, 0, 0);
 
         static Bound at(double z) {
-            return new Bound(z, QuickTail.survival(z), Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI));
+            return new Bound(z, QuickTail.survival(z), QuickTail.density(z));
         }
 
         private double moment() {

@@ -16,6 +16,16 @@ class ChanceTest {
                 .isCloseTo(48, within(2.5));
     }
 
+    /** Of the 16 equally likely falls of four coins one has no head, and four have one. */
+    @Test
+    void fewTrialsAreCountedOut() {
+        for (double heads : new double[] {0, 1}) {
+            assertThat(mean(chance -> chance.binomial(4, 0.5) == heads ? 1 : 0))
+                    .isCloseTo(heads == 0 ? 1 / 16.0 : 4 / 16.0, within(0.01));
+        }
+        assertThat(mean(chance -> chance.binomial(30, 0.9) == 30 ? 1 : 0)).isCloseTo(Math.pow(0.9, 30), within(0.005));
+    }
+
     @Test
     void binomialKeepsItsBounds() {
         Chance chance = new Chance(1);

@@ -55,5 +55,7 @@ class NumericsReferenceTest {
     @CsvSource({"-9", "-7.999", "-1.2345", "0.00391", "2.5", "7.996", "9.5"})
     void quickTailFollowsTheExactOne(double z) {
         assertThat(QuickTail.survival(z) / NormalTails.survival(z)).isCloseTo(1, within(1e-7));
+        double density = Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
+        assertThat(QuickTail.density(z) / density).isCloseTo(1, within(1e-6));
     }
 }
