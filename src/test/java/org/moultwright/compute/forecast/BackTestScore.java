@@ -42,6 +42,10 @@ final class BackTestScore {
         return meanAbsolute(bySetPoint);
     }
 
+    double restartedError() {
+        return meanAbsolute(byRestart);
+    }
+
     double yieldErrorOfAll() {
         return meanAbsolute(yieldsOfAll);
     }
@@ -101,7 +105,7 @@ final class BackTestScore {
                         coverage(Milestone.FIRST),
                         calendarError(),
                         setPointError(),
-                        meanAbsolute(byRestart),
+                        restartedError(),
                         yieldError(),
                         meanAbsolute(yieldCovered),
                         meanAbsolute(yieldsOfAll),
