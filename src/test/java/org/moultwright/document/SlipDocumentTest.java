@@ -51,7 +51,7 @@ class SlipDocumentTest {
         assertThat(new SlipDocument(slip).bytes()).isEqualTo(new SlipDocument(slip).bytes());
     }
 
-    private static HandOverSlip slip(Paper paper, int pots) {
+    static HandOverSlip slip(Paper paper, int pots) {
         List<String> codes = IntStream.rangeClosed(1, pots)
                 .mapToObj(number -> InventedPots.codeOf("26A", number))
                 .toList();

@@ -20,17 +20,20 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.moultwright.boot.DeskRoom;
 import org.moultwright.boot.OpenDesk;
+import org.moultwright.settings.TextSize;
 import org.moultwright.settings.Theme;
 import org.testfx.framework.junit5.ApplicationExtension;
 
 /**
  * Every screen in every room, both themes, on a small and a large display, to be looked at. Not part of a build:
  * {@code mvn test -Dtest=EveryScreenPictures} leaves them in {@code target/pictures}, and those of the small display
- * side by side in {@code docs/pictures/screens}; with {@code -Dpictures.of=shelf} those of one screen.
+ * side by side in {@code docs/pictures/screens}; with {@code -Dpictures.of=shelf} those of one screen, with
+ * {@code -Dpictures.text=LARGEST} in text of that size and not side by side.
  */
 @ExtendWith(ApplicationExtension.class)
 class EveryScreenPictures {
     private static final String ONLY = System.getProperty("pictures.of", "");
+    private static final TextSize TEXT = TextSize.valueOf(System.getProperty("pictures.text", "NORMAL"));
     private static final Path FOLDER = Path.of("target", "pictures");
     private static final Path SIDE_BY_SIDE = Path.of("docs", "pictures", "screens");
     private static final Size SMALL = new Size(1280, 800);
@@ -68,6 +71,9 @@ class EveryScreenPictures {
 
     @AfterAll
     static void areLaidSideBySide() {
+        if (TEXT != TextSize.NORMAL) {
+            return;
+        }
         Stream<String> screens = EveryViewTest.SCREENS.stream().filter(EveryScreenPictures::isWanted);
         Stream<String> pages = EveryViewTest.PAGES.stream()
                 .filter(page -> isWanted(page.screen()))
@@ -90,6 +96,8 @@ class EveryScreenPictures {
         CompletableFuture<Boolean> settled = new CompletableFuture<>();
         Scene shown = ToolkitThread.ask(() -> {
             desk.appearance().themeProperty().set(theme);
+            desk.appearance().textSizeProperty().unbind();
+            desk.appearance().textSizeProperty().set(TEXT);
             if (view.getScene() != null) {
                 view.getScene().setRoot(new Group());
             }

@@ -7,33 +7,27 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.moultwright.store.ChildJvm;
 
-/** In a window of 1280 by 720 no text is left unsaid; a wordy language and the largest text cut no more than is known. */
+/**
+ * In a window of 1280 by 720 no text is left unsaid and none is cut: plainly, in a wordy language, and in the largest
+ * text. No page is moved sideways. A text that is shortened counts as whole only where a tooltip says all of it; one
+ * that reaches out of what is seen only where that can be scrolled to it.
+ */
 class PseudoWalkTest {
-    private static final int LONGEST_MINUTES = 5;
+    private static final int LONGEST_MINUTES = 8;
     private static final int VIEWS_AT_LEAST = 50;
-
-    /** Texts, over all views, that are known to be cut. These numbers may only go down. */
-    private static final int CUT_IN_A_WORDY_LANGUAGE = 125;
-
-    private static final int CUT_IN_THE_LARGEST_TEXT = 465;
 
     @TempDir
     private Path folder;
 
-    @Test
-    void everyTextIsSaidAndMostHaveRoomInAWordyLanguage() throws Exception {
-        List<String> found = found(PseudoWalk.WORDY);
-        assertThat(found).noneMatch(line -> line.startsWith("UNSAID"));
-        assertThat(found).hasSizeLessThanOrEqualTo(CUT_IN_A_WORDY_LANGUAGE);
-    }
-
-    @Test
-    void mostOfTheLargestTextHasRoom() throws Exception {
-        assertThat(found(PseudoWalk.LARGE)).hasSizeLessThanOrEqualTo(CUT_IN_THE_LARGEST_TEXT);
+    @ParameterizedTest
+    @ValueSource(strings = {PseudoWalk.PLAIN, PseudoWalk.WORDY, PseudoWalk.LARGE})
+    void everyTextIsSaidAndHasRoom(String walk) throws Exception {
+        assertThat(found(walk)).isEmpty();
     }
 
     private List<String> found(String walk) throws IOException, InterruptedException {

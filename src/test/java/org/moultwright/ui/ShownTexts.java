@@ -3,7 +3,9 @@ package org.moultwright.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -14,6 +16,7 @@ import javafx.scene.control.ScrollBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
 import org.moultwright.ui.shell.PageHost;
 
 /** The texts of a view as they are laid out: their words, names for a screen reader, and whether they are all there. */
@@ -46,13 +49,23 @@ final class ShownTexts {
             words.add(labeled.getText());
         } else if (node instanceof TextInputControl input) {
             words.add(input.getPromptText());
-        } else if (node instanceof Text text && !(node.getParent() instanceof Labeled)) {
+        } else if (node instanceof TextFlow flow) {
+            // One sentence, however many parts of it are set apart.
+            words.add(flow.getChildren().stream()
+                    .filter(Text.class::isInstance)
+                    .map(part -> ((Text) part).getText())
+                    .collect(Collectors.joining()));
+        } else if (node instanceof Text text && !isPart(text)) {
             words.add(text.getText());
         }
         words.add(node.getAccessibleText());
         words.add(node.getAccessibleHelp());
         words.add(node.getAccessibleRoleDescription());
         return words.stream().filter(said -> said != null && !said.isBlank());
+    }
+
+    private static boolean isPart(Text text) {
+        return text.getParent() instanceof Labeled || text.getParent() instanceof TextFlow;
     }
 
     /** What is wrong with how a text is laid out; empty where nothing is. */
@@ -65,7 +78,7 @@ final class ShownTexts {
         Optional<Text> shown = labeled.getChildrenUnmodifiable().stream()
                 .filter(Text.class::isInstance)
                 .map(Text.class::cast)
-                .filter(drawn -> drawn.isVisible() && drawn != labeled.getGraphic())
+                .filter(part -> part.isVisible() && part != labeled.getGraphic())
                 .findFirst();
         if (shown.isEmpty()) {
             return Optional.empty();
@@ -77,14 +90,18 @@ final class ShownTexts {
             }
             return Optional.of("shortened to '" + text.getText() + "'");
         }
-        Bounds at = text.localToScene(text.getBoundsInLocal());
+        Bounds drawn = text.getBoundsInLocal();
+        // A space at the end of a broken line is no letter.
+        double wide = text.getWrappingWidth() > 0 ? Math.min(drawn.getWidth(), text.getWrappingWidth()) : drawn.getWidth();
+        Bounds at = text.localToScene(new BoundingBox(drawn.getMinX(), drawn.getMinY(), wide, drawn.getHeight()));
         Node around = around(labeled, root);
         Bounds room = around.localToScene(around.getLayoutBounds());
         boolean isWithin = at.getMinX() >= room.getMinX() - TOLERANCE && at.getMaxX() <= room.getMaxX() + TOLERANCE;
         boolean isHigh = around != root || at.getMaxY() <= room.getMaxY() + TOLERANCE;
         return (isWithin && isHigh) || canBeScrolledTo(around)
                 ? Optional.empty()
-                : Optional.of("reaches out of " + around.getStyleClass());
+                : Optional.of("reaches out of " + around.getStyleClass() + " by "
+                        + Math.round(Math.max(at.getMaxX() - room.getMaxX(), room.getMinX() - at.getMinX())));
     }
 
     /** What cuts a node off: the part of a scroll pane or list that is seen, or the window. */

@@ -1,5 +1,6 @@
 package org.moultwright.ui.broods;
 
+import org.moultwright.ui.control.WholeColumns;
 import java.util.List;
 import java.util.function.Function;
 import javafx.beans.binding.DoubleBinding;
@@ -75,7 +76,6 @@ final class StoryCard extends VBox {
         TableView<BroodLedger.EntryLine> table = new TableView<>(model.account().entries());
         table.getStyleClass().add("bare");
         table.setAccessibleText(Texts.say("ledger entries, newest first"));
-        table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         table.getColumns().add(column(Texts.say("when"), type.times(7.333), BroodLedger.EntryLine::when));
         table.getColumns().add(column(Texts.say("from"), type.times(4.667), BroodLedger.EntryLine::from));
         table.getColumns().add(column(Texts.say("to"), type.times(5.333), BroodLedger.EntryLine::to));
@@ -86,6 +86,7 @@ final class StoryCard extends VBox {
         table.getColumns().add(column(Texts.say("stage"), type.times(7.333), BroodLedger.EntryLine::stage));
         table.getColumns().add(column(Texts.say("cause"), type.times(8), BroodLedger.EntryLine::cause));
         table.getColumns().add(column("", type.times(8), BroodLedger.EntryLine::note));
+        WholeColumns.of(table, type);
         return table;
     }
 
@@ -93,7 +94,7 @@ final class StoryCard extends VBox {
             String title, DoubleBinding width, Function<BroodLedger.EntryLine, String> text) {
         TableColumn<BroodLedger.EntryLine, String> column = new TableColumn<>(title);
         column.setCellValueFactory(row -> new ReadOnlyStringWrapper(text.apply(row.getValue())));
-        column.prefWidthProperty().bind(width);
+        WholeColumns.atLeast(column, width);
         column.setSortable(false);
         column.setReorderable(false);
         return column;

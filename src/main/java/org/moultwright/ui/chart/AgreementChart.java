@@ -8,7 +8,8 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.compute.agreement.LimitsOfAgreement;
-import org.moultwright.language.Numbers;
+import org.moultwright.language.Degrees;
+import org.moultwright.language.Scale;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.ui.theme.Token;
@@ -69,7 +70,7 @@ public final class AgreementChart extends ChartCanvas {
     @Override
     void paint(Pen pen, double width, double height) {
         shown.get().filter(what -> !what.pairs().isEmpty()).ifPresent(what -> {
-            Plane plane = new Plane(pen, width, height, what.across(), what.up());
+            Plane plane = new Plane(pen, width, height, what.across(), what.up(), Scale.TEMPERATURE, Scale.APART);
             what.limits().ifPresent(limits -> {
                 plane.ground(
                         Token.ACCENT_SOFT,
@@ -80,17 +81,19 @@ public final class AgreementChart extends ChartCanvas {
                         limits.upperInterval(CONFIDENCE).from(),
                         limits.upperInterval(CONFIDENCE).to());
             });
-            plane.grid(Texts.say("mean of display and probe, °C"), Texts.say("display less probe, °C"));
+            plane.grid(
+                    Texts.say("mean of display and probe, {0}", Degrees.symbol()),
+                    Texts.say("display less probe, {0}", Degrees.symbol()));
             what.limits().ifPresent(limits -> {
-                plane.level(limits.upper(), 6, words(Texts.say("upper limit"), limits.upper()));
-                plane.level(limits.bias(), 0, words(Texts.say("mean"), limits.bias()));
-                plane.level(limits.lower(), 6, words(Texts.say("lower limit"), limits.lower()));
+                plane.level(limits.upper(), 6, Texts.say("upper limit {0}", apart(limits.upper())));
+                plane.level(limits.bias(), 0, Texts.say("mean {0}", apart(limits.bias())));
+                plane.level(limits.lower(), 6, Texts.say("lower limit {0}", apart(limits.lower())));
             });
             what.pairs().forEach(pair -> plane.point(pair.mean(), pair.difference(), 0));
         });
     }
 
-    private static String words(String what, double value) {
-        return what + " " + Numbers.signed(value, 2);
+    private static String apart(double celsiusApart) {
+        return Degrees.signedApart(celsiusApart, 2);
     }
 }

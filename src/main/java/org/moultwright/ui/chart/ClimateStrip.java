@@ -1,5 +1,6 @@
 package org.moultwright.ui.chart;
 
+import org.moultwright.language.Scale;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -81,7 +82,7 @@ public final class ClimateStrip extends ShownCanvas<ClimateStrip.Shown> {
             previousEnd = day.to();
         }
         // Words last, so that nothing runs over them.
-        ValueAxis shown = celsius.inUnit();
+        ValueAxis shown = celsius.in(Scale.TEMPERATURE);
         for (double tick : shown.ticks(1.5 * pen.em())) {
             String words = Numbers.fixed(tick, 0) + " " + Degrees.symbol();
             pen.words(words, Type.CAPTION, Token.MUTED, 4, shown.y(tick) - 0.55 * pen.em(), TextAlignment.LEFT);

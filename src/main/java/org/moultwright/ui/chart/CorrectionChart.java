@@ -1,5 +1,7 @@
 package org.moultwright.ui.chart;
 
+import org.moultwright.domain.Quantity;
+import org.moultwright.language.Scale;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
@@ -28,12 +30,17 @@ public final class CorrectionChart extends ChartCanvas {
     /**
      * What is shown.
      *
-     * @param unit of the quantity
+     * @param unit of the quantity, as it is shown
      * @param usual where the quantity usually lies; it is always in the picture
      */
-    public record Shown(String unit, double usual, List<CalibrationPoint> points, Correction correction) {
+    public record Shown(
+            Quantity quantity, String unit, double usual, List<CalibrationPoint> points, Correction correction) {
         public Shown {
             points = List.copyOf(points);
+        }
+
+        private Scale scale(Scale ofTemperatures) {
+            return quantity == Quantity.TEMPERATURE ? ofTemperatures : Scale.PLAIN;
         }
 
         private double[] across() {
@@ -82,7 +89,7 @@ public final class CorrectionChart extends ChartCanvas {
     void paint(Pen pen, double width, double height) {
         shown.get().ifPresent(what -> {
             double[] across = what.across();
-            Plane plane = new Plane(pen, width, height, across, what.up(across));
+            Plane plane = new Plane(pen, width, height, across, what.up(across), what.scale(Scale.TEMPERATURE), what.scale(Scale.APART));
             plane.curve(what.correction()::at, x -> COVERAGE * what.correction().sdAt(x));
             plane.grid(Texts.say("probe shows, {0}", what.unit()), Texts.say("to be added, {0}", what.unit()));
             plane.level(0, 3, Texts.say("nothing to add"));

@@ -1,5 +1,6 @@
 package org.moultwright.ui.chart;
 
+import org.moultwright.language.Scale;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import javafx.scene.text.TextAlignment;
@@ -17,10 +18,26 @@ final class Plane {
     private final Pen pen;
     private final ValueAxis across;
     private final ValueAxis up;
+    private final Scale acrossScale;
+    private final Scale upScale;
 
     /** A plane over the whole of a canvas, from the low to the high numbers of both axes. */
     Plane(Pen pen, double width, double height, double[] acrossRange, double[] upRange) {
+        this(pen, width, height, acrossRange, upRange, Scale.PLAIN, Scale.PLAIN);
+    }
+
+    /** A plane of numbers that are shown in other units than they are kept in. */
+    Plane(
+            Pen pen,
+            double width,
+            double height,
+            double[] acrossRange,
+            double[] upRange,
+            Scale acrossScale,
+            Scale upScale) {
         this.pen = pen;
+        this.acrossScale = acrossScale;
+        this.upScale = upScale;
         double left = LEFT_EMS * pen.em();
         double right = Math.max(left + 1, width - RIGHT_EMS * pen.em());
         double top = TOP_EMS * pen.em();
@@ -31,14 +48,18 @@ final class Plane {
 
     /** Hairlines with their numbers, and what each axis counts. */
     void grid(String acrossWords, String upWords) {
-        for (double value : up.ticks(2 * pen.em())) {
-            pen.horizontal(pen.colour(Token.LINE), up.y(value), left(), right());
-            pen.words(number(value), Type.CAPTION, Token.MUTED, left() - 8, up.y(value), TextAlignment.RIGHT);
+        ValueAxis upShown = up.in(upScale);
+        for (double value : upShown.ticks(2 * pen.em())) {
+            double y = upShown.y(value);
+            pen.horizontal(pen.colour(Token.LINE), y, left(), right());
+            pen.words(number(value), Type.CAPTION, Token.MUTED, left() - 8, y, TextAlignment.RIGHT);
         }
-        for (double value : across.ticks(4 * pen.em())) {
-            pen.vertical(pen.colour(Token.LINE), 1, across.y(value), up.top(), up.bottom());
+        ValueAxis acrossShown = across.in(acrossScale);
+        for (double value : acrossShown.ticks(4 * pen.em())) {
+            double x = acrossShown.y(value);
+            pen.vertical(pen.colour(Token.LINE), 1, x, up.top(), up.bottom());
             double y = up.bottom() + 0.9 * pen.em();
-            pen.words(number(value), Type.CAPTION, Token.MUTED, across.y(value), y, TextAlignment.CENTER);
+            pen.words(number(value), Type.CAPTION, Token.MUTED, x, y, TextAlignment.CENTER);
         }
         double foot = up.bottom() + 2.1 * pen.em();
         pen.words(acrossWords, Type.CAPTION, Token.MUTED, (left() + right()) / 2, foot, TextAlignment.CENTER);

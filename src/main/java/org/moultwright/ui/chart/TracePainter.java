@@ -1,5 +1,6 @@
 package org.moultwright.ui.chart;
 
+import org.moultwright.language.Scale;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
@@ -113,7 +114,7 @@ final class TracePainter {
     }
 
     private void grid() {
-        ValueAxis shown = celsius.inUnit();
+        ValueAxis shown = celsius.in(Scale.TEMPERATURE);
         for (double value : shown.ticks(2 * pen.em())) {
             double y = shown.y(value);
             pen.horizontal(pen.colour(Token.LINE), y, time.left(), time.right());

@@ -3,7 +3,7 @@ package org.moultwright.ui.chart;
 import java.util.List;
 import java.util.stream.LongStream;
 import org.moultwright.domain.Require;
-import org.moultwright.language.Degrees;
+import org.moultwright.language.Scale;
 
 /**
  * Numbers laid along a line of pixels from the bottom up; from the left, where its bottom is the left end.
@@ -20,9 +20,9 @@ record ValueAxis(double low, double high, double top, double bottom) {
         Require.that(high > low, "high " + high + " is not above low " + low);
     }
 
-    /** The same axis of temperatures in the unit they are shown in, for its ticks to be round. */
-    ValueAxis inUnit() {
-        return new ValueAxis(Degrees.unit().shown(low), Degrees.unit().shown(high), top, bottom);
+    /** The same axis in the numbers that are shown, for its ticks to be round. */
+    ValueAxis in(Scale scale) {
+        return new ValueAxis(scale.shown(low), scale.shown(high), top, bottom);
     }
 
     double y(double value) {

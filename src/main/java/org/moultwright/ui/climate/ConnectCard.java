@@ -1,5 +1,6 @@
 package org.moultwright.ui.climate;
 
+import javafx.scene.layout.Region;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
@@ -20,6 +21,7 @@ final class ConnectCard extends VBox {
 
     /** @param find leads to where it is found out how an unknown probe speaks */
     ConnectCard(ClimateViewModel model, Runnable find, Runnable close) {
+        profile.setMinWidth(Region.USE_PREF_SIZE);
         profile.getItems().setAll(model.profiles());
         profile.getSelectionModel().selectFirst();
         profile.setAccessibleText(Texts.say("form of its lines"));

@@ -1,5 +1,6 @@
 package org.moultwright.ui.climate;
 
+import javafx.scene.layout.Region;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import javafx.scene.control.ChoiceBox;
@@ -24,6 +25,7 @@ final class WallForm extends VBox {
     private final EntryField sd = field(Texts.say("give or take, {0}", Degrees.symbol()));
 
     WallForm(ClimateViewModel model, Runnable close) {
+        probe.setMinWidth(Region.USE_PREF_SIZE);
         this.model = model;
         this.close = close;
         probe.setAccessibleText(Texts.say("probe on the wall"));

@@ -19,6 +19,9 @@ import javafx.scene.layout.Priority;
  * moves to a line of its own. Style sheets know a row of several lines as {@code :broken}.
  */
 public class Flow extends HBox {
+    /** Widths are rounded up to whole pixels; a row within a row must not break over that. */
+    private static final double ROUNDING_PIXELS = 1.5;
+
     private static final PseudoClass BROKEN = PseudoClass.getPseudoClass("broken");
 
     public Flow(Node... children) {
@@ -71,7 +74,7 @@ public class Flow extends HBox {
                 .mapToDouble(child -> comfortable(child, room) + across(child))
                 .sum();
         double gaps = getSpacing() * Math.max(0, getManagedChildren().size() - 1);
-        return width > 0 && snapSizeX(all + gaps + across(getInsets())) > Math.ceil(width);
+        return width > 0 && all + gaps + across(getInsets()) > width + ROUNDING_PIXELS;
     }
 
     private void layOutLines() {
@@ -117,7 +120,7 @@ public class Flow extends HBox {
         double taken = 0;
         for (Node child : getManagedChildren()) {
             double wide = comfortable(child, room) + across(child);
-            if (!line.isEmpty() && taken + getSpacing() + wide > room + 1) {
+            if (!line.isEmpty() && taken + getSpacing() + wide > room + ROUNDING_PIXELS) {
                 lines.add(line(line, room));
                 line = new ArrayList<>();
                 taken = 0;
@@ -161,7 +164,7 @@ public class Flow extends HBox {
             } else if (over < 0 && grows(nodes.get(i), nodes)) {
                 widths[i] += -over / growing;
             }
-            widths[i] = Math.min(Math.floor(widths[i] + 0.001) + 0.0, Math.max(room, 0));
+            widths[i] = Math.min(Math.floor(widths[i] + 0.001), Math.max(room, 0));
         }
         return widths;
     }

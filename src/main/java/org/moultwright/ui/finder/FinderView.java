@@ -1,5 +1,6 @@
 package org.moultwright.ui.finder;
 
+import javafx.scene.layout.Region;
 import javafx.beans.binding.Bindings;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
@@ -55,6 +56,7 @@ public final class FinderView extends VBox {
         port.getEditor().setAccessibleText(Texts.say("port"));
         port.getEditor().textProperty().bindBidirectional(model.portProperty());
         ChoiceBox<String> settings = new ChoiceBox<>();
+        settings.setMinWidth(Region.USE_PREF_SIZE);
         settings.getItems().setAll(model.settings());
         settings.setAccessibleText(Texts.say("speed of the port"));
         settings.valueProperty().bindBidirectional(model.settingsProperty());
@@ -79,6 +81,7 @@ public final class FinderView extends VBox {
 
     private Node explained() {
         ChoiceBox<String> other = new ChoiceBox<>();
+        other.setMinWidth(Region.USE_PREF_SIZE);
         other.getItems().setAll(model.codes());
         other.setOnShowing(event -> other.getItems().setAll(model.codes()));
         other.setAccessibleText(Texts.say("another form"));

@@ -1,5 +1,6 @@
 package org.moultwright.ui.finder;
 
+import javafx.scene.layout.Region;
 import java.util.Optional;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
@@ -18,6 +19,7 @@ import org.moultwright.ui.control.Words;
 final class ProfileCard extends VBox {
     ProfileCard(ProfileViewModel model) {
         ChoiceBox<String> from = new ChoiceBox<>();
+        from.setMinWidth(Region.USE_PREF_SIZE);
         from.getItems().setAll(model.codes());
         from.setAccessibleText(Texts.say("form to start from"));
         from.getSelectionModel().selectFirst();

@@ -1,5 +1,6 @@
 package org.moultwright.ui.forecast;
 
+import org.moultwright.ui.control.WholeColumns;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
@@ -107,10 +108,10 @@ final class AccuracyView extends VBox {
         TableView<ScoreLine> table = new TableView<>(model.lines());
         table.getStyleClass().add("bare");
         table.setAccessibleText(Texts.say("how good the dates of each event were"));
-        table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         for (int column = 0; column < TITLES.size(); column++) {
             table.getColumns().add(column(column, type));
         }
+        WholeColumns.of(table, type);
         VBox.setVgrow(table, Priority.ALWAYS);
         table.getSelectionModel()
                 .selectedItemProperty()
@@ -129,8 +130,7 @@ final class AccuracyView extends VBox {
                 row -> new ReadOnlyStringWrapper(row.getValue().cells().get(number)));
         column.setSortable(false);
         column.setReorderable(false);
-        column.prefWidthProperty().bind(type.times(number == 0 ? 10.667 : 5.467));
-        column.minWidthProperty().bind(column.prefWidthProperty());
+        WholeColumns.atLeast(column, type.times(number == 0 ? 10.667 : 5.467));
         String kind = number == 0 ? "words" : "number";
         column.getStyleClass().add(kind);
         column.setCellFactory(shown -> new FigureCell(kind));

@@ -20,7 +20,7 @@ public final class ForecastScreen {
             new KeyHint("↑ ↓", Texts.say("choose a tray and read its windows")),
             new KeyHint("Ctrl + G", Texts.say("how good the dates of completed broods were")),
             new KeyHint("Tab", Texts.say("go on to what stands beneath the lanes")),
-            new KeyHint("← →", Texts.say("on the slider: try a set-point 0.1 °C lower or higher")),
+            new KeyHint("← →", Texts.say("on the slider: try a set-point a tenth of a degree lower or higher")),
             new KeyHint("Home End", Texts.say("on the slider: try the lowest or highest set-point")),
             new KeyHint("Esc", Texts.say("on the slider: back to as it is")));
 

@@ -9,8 +9,19 @@ import org.moultwright.language.Degrees;
 final class Temperatures {
     private Temperatures() {}
 
+    /** Tenths of a degree as the keeper reads degrees. */
     static long tenths(double celsius) {
-        return Math.round(10 * celsius);
+        return Math.round(10 * Degrees.unit().shown(celsius));
+    }
+
+    /** The temperature that is read as this, in °C. */
+    static double nearestTenthCelsius(double celsius) {
+        return Degrees.celsius(tenths(celsius) / 10.0);
+    }
+
+    /** How far apart two temperatures are that are read a tenth of a degree apart, in °C. */
+    static double tenthCelsius() {
+        return 0.1 / Degrees.unit().shownApart(1);
     }
 
     /** "27.0 °C". */

@@ -81,7 +81,7 @@ final class WhatIfCard {
                 WhatIfViewModel.LOWEST_CELSIUS,
                 WhatIfViewModel.HIGHEST_CELSIUS,
                 whatIf.celsiusProperty().get());
-        slider.setBlockIncrement(WhatIfViewModel.STEP_CELSIUS);
+        slider.setBlockIncrement(Temperatures.tenthCelsius());
         slider.valueProperty().bindBidirectional(whatIf.celsiusProperty());
         slider.accessibleTextProperty()
                 .bind(Bindings.createStringBinding(

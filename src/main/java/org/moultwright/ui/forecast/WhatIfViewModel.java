@@ -23,7 +23,6 @@ import org.moultwright.workflow.BroodView;
 final class WhatIfViewModel {
     static final double LOWEST_CELSIUS = 22;
     static final double HIGHEST_CELSIUS = 30;
-    static final double STEP_CELSIUS = 0.1;
     private static final double USUAL_CELSIUS = 27;
 
     private final ForecastDesk desk;
@@ -105,7 +104,7 @@ final class WhatIfViewModel {
     private void ask() {
         List<String> broods =
                 desk.room().get().broods().stream().map(BroodView::code).toList();
-        questions.ask(new Tried(Temperatures.tenths(celsius.get()) / 10.0, broods));
+        questions.ask(new Tried(Temperatures.nearestTenthCelsius(celsius.get()), broods));
     }
 
     private WhatIfAnswer work(Tried tried) {

@@ -1,5 +1,6 @@
 package org.moultwright.ui.instrument;
 
+import javafx.scene.layout.Region;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
@@ -75,6 +76,7 @@ public final class DisplayView extends VBox {
 
     private Node entry() {
         ChoiceBox<String> container = new ChoiceBox<>();
+        container.setMinWidth(Region.USE_PREF_SIZE);
         container.getItems().setAll(model.containers());
         container.setAccessibleText(Texts.say("container whose display it is"));
         container.valueProperty().bindBidirectional(model.containerProperty());

@@ -1,5 +1,6 @@
 package org.moultwright.ui.intake;
 
+import javafx.scene.layout.Region;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
@@ -37,6 +38,7 @@ final class EntryForm extends VBox {
         news.setActions(undo);
         grid.getStyleClass().add("form");
         ChoiceBox<String> where = new ChoiceBox<>(entry.containers());
+        where.setMinWidth(Region.USE_PREF_SIZE);
         where.setAccessibleText(Texts.say("where the thermometer hangs"));
         where.valueProperty().bindBidirectional(entry.containerProperty());
         add(Texts.say("Where"), where);
@@ -69,6 +71,7 @@ final class EntryForm extends VBox {
     /** A choice among values that say themselves in words. */
     static <T> ChoiceBox<T> choice(String name, Iterable<T> values, ObjectProperty<T> value) {
         ChoiceBox<T> choice = new ChoiceBox<>();
+        choice.setMinWidth(Region.USE_PREF_SIZE);
         values.forEach(choice.getItems()::add);
         choice.setAccessibleText(name);
         choice.valueProperty().bindBidirectional(value);

@@ -1,5 +1,6 @@
 package org.moultwright.ui.intake;
 
+import javafx.scene.layout.Region;
 import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -74,6 +75,7 @@ final class MappingPane extends VBox {
 
     private Node fields() {
         ChoiceBox<String> where = new ChoiceBox<>(model.entry().containers());
+        where.setMinWidth(Region.USE_PREF_SIZE);
         where.setAccessibleText(Texts.say("where the probe stood"));
         where.valueProperty().bindBidirectional(model.entry().containerProperty());
         TextField zone = EntryForm.field(Texts.say("zone of the file's clock"), "Europe/Lisbon", model.zoneProperty());
@@ -158,6 +160,7 @@ final class MappingPane extends VBox {
 
     private <T> ChoiceBox<T> choice(String name, List<T> values, Function<T, String> words, Consumer<T> chosen) {
         ChoiceBox<T> choice = new ChoiceBox<>();
+        choice.setMinWidth(Region.USE_PREF_SIZE);
         choice.getItems().setAll(values);
         choice.setAccessibleText(name);
         choice.setConverter(new StringConverter<>() {

@@ -1,5 +1,6 @@
 package org.moultwright.ui.register;
 
+import org.moultwright.ui.control.WholeColumns;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.function.Function;
@@ -31,26 +32,26 @@ final class PotTable extends TableView<PotRow> {
         this.type = type;
         DayWords days = model.days();
         getStyleClass().addAll("bare", "pot-table");
-        setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         setPlaceholder(Words.wrapped(Words.muted("")));
         setRowFactory(table -> new PotTableRow(model));
         getColumns().add(marks());
-        add(Texts.say("code"), 7.33, Comparator.comparing(PotRow::code), PotRow::code);
-        add(Texts.say("brood"), 7, Comparator.comparing(PotRow::broodCode), PotRow::broodCode);
-        add(Texts.say("size"), 5.33, Comparator.comparing(PotRow::size), PotRow::size);
-        add(Texts.say("potted"), 5.67, Comparator.comparing(PotRow::potted), row -> days.shortDay(row.potted()));
+        add(Texts.say("code"), 6.6, Comparator.comparing(PotRow::code), PotRow::code);
+        add(Texts.say("brood"), 6.2, Comparator.comparing(PotRow::broodCode), PotRow::broodCode);
+        add(Texts.say("size"), 4.6, Comparator.comparing(PotRow::size), PotRow::size);
+        add(Texts.say("potted"), 5.8, Comparator.comparing(PotRow::potted), row -> days.shortDay(row.potted()));
         add(
                 Texts.say("state"),
                 7.33,
                 Comparator.comparing(PotRow::state),
                 row -> row.state().word());
         add(Texts.say("last fed"), 6, byLast(What.FED), row -> RegisterWords.when(row, What.FED, days));
-        add(Texts.say("last moult"), 6.33, byLast(What.MOULTED), row -> RegisterWords.when(row, What.MOULTED, days));
+        add(Texts.say("last moult"), 7.2, byLast(What.MOULTED), row -> RegisterWords.when(row, What.MOULTED, days));
         add(
                 Texts.say("stage"),
-                6,
+                6.6,
                 Comparator.comparing((PotRow row) -> row.life().moults()),
                 row -> RegisterWords.stage(row, model.vocabularyProperty().get()));
+        WholeColumns.of(this, type);
         comparatorProperty().addListener((observed, before, now) -> reveal());
         model.shown().comparatorProperty().bind(comparatorProperty());
         model.cursorProperty().addListener((observed, before, now) -> reveal());
@@ -84,8 +85,7 @@ final class PotTable extends TableView<PotRow> {
 
     private void add(String title, double ems, Comparator<PotRow> order, Function<PotRow, String> text) {
         TableColumn<PotRow, PotRow> column = column(title);
-        column.prefWidthProperty().bind(type.times(ems));
-        column.minWidthProperty().bind(column.prefWidthProperty());
+        WholeColumns.atLeast(column, type.times(ems));
         column.setComparator(order);
         column.setCellFactory(shown -> new WordCell(text));
         getColumns().add(column);

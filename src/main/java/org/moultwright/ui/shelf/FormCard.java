@@ -1,5 +1,6 @@
 package org.moultwright.ui.shelf;
 
+import javafx.scene.layout.Region;
 import java.util.List;
 import java.util.regex.Pattern;
 import javafx.application.Platform;
@@ -156,6 +157,7 @@ final class FormCard extends VBox {
     private static <T> ChoiceBox<T> choice(
             String name, List<T> values, ObjectProperty<@Nullable T> value, StringConverter<T> words) {
         ChoiceBox<T> choice = new ChoiceBox<>();
+        choice.setMinWidth(Region.USE_PREF_SIZE);
         choice.getItems().setAll(values);
         choice.setConverter(words);
         choice.setAccessibleText(name);
