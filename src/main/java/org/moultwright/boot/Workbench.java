@@ -60,6 +60,7 @@ import org.moultwright.ui.label.LabelDesk;
 import org.moultwright.ui.label.PdfFileDialog;
 import org.moultwright.ui.label.SystemPrinter;
 import org.moultwright.ui.plan.PlanChoices;
+import org.moultwright.ui.potting.PatternChoice;
 import org.moultwright.ui.potting.PottingDesk;
 import org.moultwright.ui.potting.PottingScreen;
 import org.moultwright.ui.print.PaperPrinter;
@@ -397,6 +398,7 @@ final class Workbench implements AutoCloseable {
                                 this::readAgain,
                                 potSlings,
                                 undo,
+                                codePattern(),
                                 new PdfLabelPrinter(),
                                 new PdfFileDialog(this::window, HOME),
                                 new SystemPrinter(this::window),
@@ -406,6 +408,13 @@ final class Workbench implements AutoCloseable {
                                 days,
                                 words))),
                 new LaterScreen(RegisterScreen.NAME, () -> register(book, undo)));
+    }
+
+    private PatternChoice codePattern() {
+        return new PatternChoice(
+                settings.settingsProperty().get().desk().codePattern(),
+                pattern ->
+                        settings.choose(settings.settingsProperty().get().desk().withCodePattern(pattern)));
     }
 
     private LabelDesk labelDesk() {

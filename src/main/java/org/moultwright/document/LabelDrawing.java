@@ -6,7 +6,11 @@ import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.moultwright.domain.label.Box;
 import org.moultwright.domain.label.LabelShape;
+import org.moultwright.language.Numbers;
+import org.moultwright.language.Texts;
 import org.moultwright.text.TaxonWords;
+import org.moultwright.workflow.DocumentException;
+import org.moultwright.workflow.DocumentException.Reason;
 import org.moultwright.workflow.PotLabel;
 
 /**
@@ -17,6 +21,10 @@ import org.moultwright.workflow.PotLabel;
 record LabelDrawing(PDPageContentStream stream, double pageHeightMillimetres, LabelFonts fonts) {
     private static final float LARGEST_CODE_POINTS = 16;
     private static final float LARGEST_WORDS_POINTS = 11;
+
+    /** One millimetre: what a keeper still reads on a small lid. Common practice, no source. */
+    private static final float SMALLEST_CODE_POINTS = 2.83f;
+
     private static final float LINE_SPACING = 1.35f;
 
     /** The share of a line's height that lies above its baseline. */
@@ -67,6 +75,7 @@ record LabelDrawing(PDPageContentStream stream, double pageHeightMillimetres, La
                 .toList();
         float wanted = lines.stream().map(SizedLine::height).reduce(0f, Float::sum);
         float scale = Math.min(1, PrinterDots.points(box.heightMillimetres()) / wanted);
+        requireReadable(label, lines.get(0).size() * scale);
         float left = PrinterDots.points(box.leftMillimetres());
         float middle = PrinterDots.points(pageHeightMillimetres - box.topMillimetres() - box.heightMillimetres() / 2);
         float top = middle + wanted * scale / 2;
@@ -76,6 +85,19 @@ record LabelDrawing(PDPageContentStream stream, double pageHeightMillimetres, La
             float spare = isCentred ? (width - line.text().widthAt(size)) / 2 : 0;
             show(line.text(), size, left + spare, baseline);
             top -= line.height() * scale;
+        }
+    }
+
+    /** A code nobody can read off its pot is no code. */
+    private static void requireReadable(PotLabel label, float points) {
+        if (points < SMALLEST_CODE_POINTS) {
+            throw new DocumentException(
+                    Reason.LABEL_TOO_SMALL,
+                    Texts.say(
+                            "{0} is too long for this label: its letters would be {1} mm high, and {2} mm is the least.",
+                            label.code(),
+                            Numbers.fixed(PrinterDots.millimetres(points), 1),
+                            Numbers.fixed(PrinterDots.millimetres(SMALLEST_CODE_POINTS), 1)));
         }
     }
 

@@ -147,7 +147,7 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             return with(parts -> parts.moves = others);
         }
 
-        /** What happened to pots of any broods, and nothing else. */
+        /** Pots of any broods and what happened to them, and nothing else. */
         public static Content ofPots(List<PotChanges> changes) {
             return NOTHING.withPotChanges(changes);
         }
@@ -186,6 +186,11 @@ public record Deed(Summary summary, Optional<UUID> undoes, Content content) {
             return sac.isNothing()
                     && Stream.of(entries, checks, mould, care, pots, beliefs, lessons, photos)
                             .allMatch(List::isEmpty);
+        }
+
+        /** Every pot that came to be. */
+        public Stream<Pot> allPots() {
+            return Stream.concat(pots.stream(), potChanges.stream().flatMap(changes -> changes.pots().stream()));
         }
 
         public static Content ofEntries(List<LedgerEntry> entries) {

@@ -3,13 +3,12 @@ package org.moultwright.workflow;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Cause;
@@ -17,6 +16,7 @@ import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.Require;
 import org.moultwright.domain.Stage;
+import org.moultwright.domain.code.TakenCodes;
 import org.moultwright.language.Texts;
 
 /** Writes into the book how many animals really went into pots, one pot each, and how many did not live to. */
@@ -32,13 +32,12 @@ public final class PotSlings {
     }
 
     /**
-     * One sitting at the potting bench, for one brood.
+     * One sitting at the potting bench, whatever the broods.
      *
-     * @param brood the brood's code
      * @param at when the animals went into their pots
-     * @param outcomes what became of those taken, tray by tray
+     * @param outcomes what became of those taken, tray by tray and size by size
      */
-    public record Potting(String brood, Instant at, List<Outcome> outcomes) {
+    public record Potting(Instant at, List<Outcome> outcomes) {
         public Potting {
             outcomes = List.copyOf(outcomes);
             Require.that(
@@ -52,21 +51,17 @@ public final class PotSlings {
     }
 
     /**
-     * What became of the animals taken from one tray.
+     * What became of the animals taken from one tray for pots of one size.
      *
+     * @param brood the brood's code
      * @param potSize how large the pots are, in the keeper's words, possibly empty
      * @param pots the labels of the pots they went into, one pot an animal
      * @param lost how many died or were lost on the way, at least 0
      */
-    public record Outcome(String tray, String potSize, List<PotLabel> pots, int lost) {
+    public record Outcome(String brood, String tray, String potSize, List<PotLabel> pots, int lost) {
         public Outcome {
             pots = List.copyOf(pots);
             Require.atLeast("lost", lost, 0);
-        }
-
-        /** Of pots whose size nobody says. */
-        public Outcome(String tray, List<PotLabel> pots, int lost) {
-            this(tray, "", pots, lost);
         }
 
         public int taken() {
@@ -75,31 +70,45 @@ public final class PotSlings {
     }
 
     /**
-     * Keeps a potting; it is on disk when this returns.
+     * Keeps a potting, one deed however many broods; it is on disk when this returns.
      *
-     * @throws IllegalArgumentException if the brood is unknown, a tray holds fewer animals than were taken, or
-     *     a code is already on another pot
+     * @throws IllegalArgumentException if a brood is unknown, a tray holds fewer animals than were taken, or a code is
+     *     already on another pot
      */
     public Deed.Summary save(Potting potting) {
-        BroodRecord record = book.find(potting.brood())
-                .orElseThrow(() -> new IllegalArgumentException("brood '" + potting.brood() + "' is not in the book"));
         requireNewCodes(potting);
+        Map<String, List<Outcome>> byBrood = new LinkedHashMap<>();
+        potting.outcomes()
+                .forEach(outcome -> byBrood.computeIfAbsent(outcome.brood(), none -> new ArrayList<>())
+                        .add(outcome));
+        List<PotChanges> changes = byBrood.entrySet().stream()
+                .map(brood -> changes(brood.getKey(), brood.getValue(), potting.at()))
+                .toList();
+        Optional<PotChanges> only = changes.size() == 1 ? Optional.of(changes.get(0)) : Optional.empty();
+        Deed.Summary summary = new Deed.Summary(
+                ids.get(), only.map(PotChanges::brood), clock.instant(), Texts.say("{0} potted", potting.potted()));
+        Deed.Content content = only.map(
+                        ofBrood -> new Deed.Content(ofBrood.entries(), List.of(), List.of(), List.of(), ofBrood.pots()))
+                .orElseGet(() -> Deed.Content.ofPots(changes));
+        book.keep(new Deed(summary, Optional.empty(), content));
+        return summary;
+    }
+
+    private PotChanges changes(String brood, List<Outcome> outcomes, Instant at) {
+        BroodRecord record = book.find(brood)
+                .orElseThrow(() -> new IllegalArgumentException("brood '" + brood + "' is not in the book"));
         Stage stage = record.brood().lastStage();
         List<LedgerEntry> entries = new ArrayList<>();
         List<Pot> pots = new ArrayList<>();
-        for (Outcome outcome : potting.outcomes()) {
+        for (Outcome outcome : outcomes) {
             int potted = outcome.pots().size();
-            addEntry(entries, potting.at(), outcome.tray(), Account.POTTED, stage, potted, Cause.POTTED);
-            addEntry(entries, potting.at(), outcome.tray(), Account.DEAD, stage, outcome.lost(), Cause.LOST_IN_POTTING);
+            addEntry(entries, at, outcome.tray(), Account.POTTED, stage, potted, Cause.POTTED);
+            addEntry(entries, at, outcome.tray(), Account.DEAD, stage, outcome.lost(), Cause.LOST_IN_POTTING);
             outcome.pots()
-                    .forEach(label -> pots.add(
-                            new Pot(label.code(), outcome.tray(), potting.at(), label.line(), outcome.potSize())));
+                    .forEach(label ->
+                            pots.add(new Pot(label.code(), outcome.tray(), at, label.line(), outcome.potSize())));
         }
-        Deed.Summary summary = new Deed.Summary(
-                ids.get(), potting.brood(), clock.instant(), Texts.say("{0} potted", potting.potted()));
-        book.keep(
-                new Deed(summary, Optional.empty(), new Deed.Content(entries, List.of(), List.of(), List.of(), pots)));
-        return summary;
+        return new PotChanges(brood, pots, List.of(), entries);
     }
 
     private void addEntry(
@@ -110,14 +119,14 @@ public final class PotSlings {
     }
 
     private void requireNewCodes(Potting potting) {
-        Set<String> taken = book.broods().stream()
+        TakenCodes taken = TakenCodes.of(book.broods().stream()
                 .flatMap(brood -> book.find(brood.code()).stream())
                 .flatMap(record -> record.pots().stream())
                 .map(Pot::code)
-                .collect(Collectors.toCollection(HashSet::new));
+                .toList());
         potting.outcomes().stream()
                 .flatMap(outcome -> outcome.pots().stream())
-                .forEach(label ->
-                        Require.that(taken.add(label.code()), "code '" + label.code() + "' is already on another pot"));
+                .forEach(label -> Require.that(
+                        taken.take(label.code()), "code '" + label.code() + "' is already on another pot"));
     }
 }

@@ -95,7 +95,7 @@ public final class TendPots {
                 events.add(new PotEvent(ids.get(), at, code, what, note));
             }
         }
-        return new PotChanges(brood, events, entries(record, events.size(), what, at, note));
+        return new PotChanges(brood, List.of(), events, entries(record, events.size(), what, at, note));
     }
 
     private static void requirePossible(PotLife life, What what, Instant at) {

@@ -79,7 +79,7 @@ public final class UndoDeed {
     private void requireNothingRestsOn(Deed deed) {
         Set<String> moved =
                 deed.content().moves().stream().map(ContainerMove::container).collect(Collectors.toSet());
-        Set<String> pots = deed.content().pots().stream().map(Pot::code).collect(Collectors.toSet());
+        Set<String> pots = deed.content().allPots().map(Pot::code).collect(Collectors.toSet());
         Optional<String> begun = deed.content().sac().begun().map(Brood::code);
         boolean canBeRestedOn = !moved.isEmpty() || !pots.isEmpty() || begun.isPresent();
         List<Deed.Summary> standing = canBeRestedOn ? book.latestDeeds(Integer.MAX_VALUE) : List.of();
@@ -91,7 +91,10 @@ public final class UndoDeed {
             Require.that(
                     !isOfBrood
                             && book.deed(later.id())
-                                    .filter(other -> movesAny(other, moved) || tellsOfAny(other, pots))
+                                    .filter(other -> movesAny(other, moved)
+                                            || tellsOfAny(other, pots)
+                                            || begun.filter(code -> tellsOf(other, code))
+                                                    .isPresent())
                                     .isEmpty(),
                     Texts.say("'{0}' was written later and rests on it. Take that back first.", later.words()));
         }
@@ -107,6 +110,11 @@ public final class UndoDeed {
         return deed.content().potChanges().stream()
                 .flatMap(changes -> changes.events().stream())
                 .anyMatch(event -> pots.contains(event.pot()));
+    }
+
+    private static boolean tellsOf(Deed deed, String brood) {
+        return deed.content().potChanges().stream()
+                .anyMatch(changes -> changes.brood().equals(brood));
     }
 
     private Deed undoing(Deed deed) {

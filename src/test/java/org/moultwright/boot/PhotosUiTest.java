@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
@@ -27,6 +28,8 @@ import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.SamplePictures;
 import org.moultwright.ui.print.Pixels;
 import org.moultwright.workflow.PagePicture;
+import org.moultwright.ui.SystemDrag;
+import org.moultwright.ui.ToolkitThread;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -89,6 +92,38 @@ class PhotosUiTest {
         ShownDesk.await(() -> photos().isEmpty());
         ShownDesk.await(() ->
                 robot.lookup(".photo-thumb").tryQuery().filter(Node::isVisible).isEmpty());
+    }
+
+    /** As a program of the system lets files go over the window. */
+    @Test
+    void filesAreDroppedOnTheSheetAndWhatIsNoPictureIsSaid(FxRobot robot) throws TimeoutException, IOException {
+        Path picture = Files.write(folder.resolve("IMG_2.jpg"), SamplePictures.of("jpg", 64, 48, 0x669933));
+        Path cut = Files.write(
+                folder.resolve("cut.png"), Arrays.copyOf(SamplePictures.of("png", 640, 480, 0x336699), 90));
+        Path telephone = Files.writeString(folder.resolve("IMG_3.HEIC"), "\0\0\0\30ftypheic\0\0\0\0mif1heic");
+        ClipboardContent files = new ClipboardContent();
+        files.putFiles(List.of(picture.toFile(), cut.toFile(), telephone.toFile()));
+        Node sheet = robot.lookup(".stage-grid").query();
+        SystemDrag drag = ToolkitThread.ask(() -> SystemDrag.of(files, stage.getScene()));
+        assertThat(ToolkitThread.ask(() -> drag.carryOver(sheet))).isTrue();
+        ToolkitThread.ask(() -> {
+            drag.letGoOver(sheet);
+            return true;
+        });
+        ShownDesk.await(() -> photos().size() == 1);
+        assertThat(photos().get(0).name()).isEqualTo("IMG_2.jpg");
+        desk.awaitWords("'cut.png' is no picture that can be read here. Save it as JPEG or PNG and attach that."
+                + " 'IMG_3.HEIC' is a HEIC or AVIF picture, as telephones make them; those cannot be read here."
+                + " Save it as JPEG or PNG and attach that.");
+        ctrl(robot, KeyCode.Z);
+        ShownDesk.await(() -> photos().isEmpty());
+
+        ClipboardContent words = new ClipboardContent();
+        words.putString("no picture");
+        assertThat(ToolkitThread.ask(
+                        () -> SystemDrag.of(words, stage.getScene()).carryOver(sheet)))
+                .as("words are not taken")
+                .isFalse();
     }
 
     @Test

@@ -25,8 +25,11 @@ import org.moultwright.domain.SetPoint;
 import org.moultwright.domain.Span;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.Stay;
+import org.moultwright.domain.code.CodeFacts;
+import org.moultwright.domain.code.CodePattern;
+import org.moultwright.domain.code.CodeRun;
 import org.moultwright.domain.code.PotCode;
-import org.moultwright.domain.code.PotPrefix;
+import org.moultwright.domain.code.TakenCodes;
 import org.moultwright.exchange.PlainBroodFolders;
 
 /**
@@ -157,14 +160,17 @@ public final class DemoRoomGenerator {
 
     private static List<Pot> pots(Brood brood, List<TrayStory> stories) {
         List<Pot> pots = new ArrayList<>();
+        TakenCodes taken = TakenCodes.of(List.of());
         List<LedgerEntry> pottings = stories.stream()
                 .flatMap(story -> story.pottings().stream())
                 .sorted(Comparator.comparing(LedgerEntry::at))
                 .toList();
         for (LedgerEntry potting : pottings) {
             String label = "C. cyaneopubescens, sling " + dayOf(potting.at());
-            for (PotCode code : PotPrefix.of(brood, potting.at()).next(potting.count(), pots)) {
-                pots.add(new Pot(code.text(), potting.from().code(), potting.at(), label));
+            String tray = potting.from().code();
+            CodeRun run = CodePattern.STANDARD.run(CodeFacts.of(brood, tray, potting.at()));
+            for (PotCode code : run.next(potting.count(), taken)) {
+                pots.add(new Pot(code.text(), tray, potting.at(), label));
             }
         }
         return pots;

@@ -102,7 +102,8 @@ class DemoRoomTest {
         assertThat(ledger.aliveInTrays()).isZero();
         assertThat(record.pots()).hasSize(potted);
         assertThat(record.pots())
-                .allSatisfy(pot -> assertThat(PotCode.read(pot.code()).code()).isPresent());
+                .allSatisfy(
+                        pot -> assertThat(PotCode.read(pot.code()).symbols()).isPresent());
     }
 
     private static int countedAt(BroodRecord record, String tray, Instant at) {

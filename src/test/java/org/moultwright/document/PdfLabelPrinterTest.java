@@ -16,8 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.moultwright.domain.code.CodeRun;
 import org.moultwright.domain.code.PotCode;
-import org.moultwright.domain.code.PotPrefix;
+import org.moultwright.domain.code.TakenCodes;
 import org.moultwright.domain.label.Box;
 import org.moultwright.domain.label.LabelShape;
 import org.moultwright.domain.label.LabelSheet;
@@ -260,8 +261,8 @@ class PdfLabelPrinterTest {
     }
 
     private static LabelJob job(LabelSheet sheet, int firstCell, int count, PrintShift shift) {
-        List<PotLabel> labels = new PotPrefix("26A")
-                .next(count, List.of()).stream()
+        List<PotLabel> labels = new CodeRun("26A-", "", 3)
+                .next(count, TakenCodes.of(List.of())).stream()
                         .map(PotCode::text)
                         .map(code -> new PotLabel(code, "Chromatopelma cyaneopubescens", "sling 5 May 26"))
                         .toList();

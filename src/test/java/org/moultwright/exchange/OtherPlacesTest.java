@@ -15,7 +15,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.code.PotCode;
-import org.moultwright.domain.code.PotPrefix;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.domain.label.Paper;
@@ -76,8 +75,8 @@ class OtherPlacesTest {
                 kept.put(folder.relativize(file).toString(), Files.readString(file));
             }
         }
-        PotCode code = new PotCode(new PotPrefix("26BA"), 7);
-        assertThat(PotCode.read(code.text().toLowerCase(Locale.ROOT)).code()).contains(code);
+        PotCode code = new PotCode("26BA-007");
+        assertThat(PotCode.read(code.text().toLowerCase(Locale.ROOT)).symbols()).contains(code.symbols());
         kept.put("code", code.text());
         for (LabelSheet sheet : LabelSheets.everything()) {
             kept.put("sheet " + kept.size(), sheet.code());

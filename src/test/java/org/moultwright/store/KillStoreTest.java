@@ -2,17 +2,13 @@ package org.moultwright.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,33 +36,13 @@ class KillStoreTest {
         SplittableRandom random = new SplittableRandom(SEED);
         List<String> acknowledged = new ArrayList<>();
         for (int kill = 0; kill < KILLS; kill++) {
-            List<String> ofThisRun = runUntilKilled(file, kill, random.nextInt(MOST_MILLIS_AFTER_FIRST));
+            List<String> ofThisRun = ChildJvm.saidUntilKilled(
+                    StoreWriter.class, random.nextInt(MOST_MILLIS_AFTER_FIRST), file.toString(), String.valueOf(kill));
             assertThat(ofThisRun).as("kill %d, seed %d", kill, SEED).isNotEmpty();
             acknowledged.addAll(ofThisRun);
             requireAllThere(file, acknowledged, kill);
         }
         reporter.publishEntry(KILLS + " kills, acknowledged writes that were all there", "" + acknowledged.size());
-    }
-
-    private static List<String> runUntilKilled(Path file, int run, int millisAfterFirst)
-            throws IOException, InterruptedException {
-        Process writer = ChildJvm.start(StoreWriter.class, file.toString(), String.valueOf(run));
-        List<String> acknowledged = new ArrayList<>();
-        try (BufferedReader said =
-                new BufferedReader(new InputStreamReader(writer.getInputStream(), StandardCharsets.UTF_8))) {
-            acknowledged.add(said.readLine());
-            boolean endedByItself = writer.waitFor(millisAfterFirst, TimeUnit.MILLISECONDS);
-            // The process itself would close the stream with what it still holds.
-            writer.toHandle().destroyForcibly();
-            assertThat(endedByItself)
-                    .as("run %d ended before it was killed", run)
-                    .isFalse();
-            said.lines().filter(line -> line.endsWith(".")).forEach(acknowledged::add);
-            writer.waitFor();
-        } finally {
-            writer.destroyForcibly();
-        }
-        return acknowledged;
     }
 
     private static void requireAllThere(Path file, List<String> acknowledged, int kill) {

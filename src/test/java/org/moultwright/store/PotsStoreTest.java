@@ -113,10 +113,9 @@ class PotsStoreTest {
         String code = InventedPots.codeOf("26A", 5);
         Deed.Summary potted = new PotSlings(store.book(), () -> NOW, UUID::randomUUID)
                 .save(new PotSlings.Potting(
-                        FIRST,
                         NOW,
                         List.of(new PotSlings.Outcome(
-                                "A1 26A", "30 ml", List.of(new PotLabel(code, "Invented species", "")), 0))));
+                                FIRST, "A1 26A", "30 ml", List.of(new PotLabel(code, "Invented species", "")), 0))));
         Deed.Summary fed = tend(What.FED, new Chosen(FIRST, code)).summary();
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> undo().undo(potted.id()))
@@ -124,6 +123,51 @@ class PotsStoreTest {
         undo().undo(fed.id());
         assertThat(undo().undo(potted.id())).isEqualTo(potted);
         assertThat(record(FIRST).pots()).hasSize(4);
+    }
+
+    @Test
+    void animalsOfTwoBroodsGoIntoPotsByOneDeedAndComeBackByOne() {
+        Deed.Summary potted = new PotSlings(store.book(), () -> NOW, UUID::randomUUID)
+                .save(new PotSlings.Potting(
+                        NOW,
+                        List.of(
+                                outcome(FIRST, "30 ml", 5, 0),
+                                outcome(FIRST, "60 ml", 6, 0),
+                                outcome(SECOND, "30 ml", 4, 1))));
+        assertThat(potted.brood()).isEmpty();
+        assertThat(potted.words()).isEqualTo("3 potted");
+        reopen();
+        assertThat(record(FIRST).pots())
+                .hasSize(6)
+                .last()
+                .satisfies(pot -> assertThat(pot.size()).isEqualTo("60 ml"));
+        assertThat(balance(FIRST, Account.POTTED)).isEqualTo(6);
+        assertThat(balance(SECOND, Account.POTTED)).isEqualTo(4);
+        assertThat(balance(SECOND, Account.DEAD)).isEqualTo(1);
+        assertThat(store.check().problems()).isEmpty();
+
+        Tended fed = tend(What.FED, new Chosen(SECOND, InventedPots.codeOf("26B", 4)));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> undo().undo(potted.id()))
+                .withMessageContaining("fed' was written later");
+        undo().undo(fed.summary().id());
+        undo().undo(potted.id());
+        reopen();
+        assertThat(record(FIRST).pots()).hasSize(4);
+        assertThat(record(SECOND).pots()).hasSize(3);
+        assertThat(balance(SECOND, Account.POTTED)).isEqualTo(3);
+        assertThat(balance(SECOND, Account.DEAD)).isZero();
+        assertThat(store.check().problems()).isEmpty();
+    }
+
+    private static PotSlings.Outcome outcome(String brood, String size, int number, int lost) {
+        String prefix = brood.equals(FIRST) ? "26A" : "26B";
+        return new PotSlings.Outcome(
+                brood,
+                "A1 " + prefix,
+                size,
+                List.of(new PotLabel(InventedPots.codeOf(prefix, number), "Invented species", "")),
+                lost);
     }
 
     @Test

@@ -17,8 +17,7 @@ import org.moultwright.domain.Pot;
 import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.PotEvent.What;
 import org.moultwright.domain.Stage;
-import org.moultwright.domain.code.PotCode;
-import org.moultwright.domain.code.PotPrefix;
+import org.moultwright.domain.code.CodeRun;
 
 /** Invented broods all of whose animals are in pots, or some of them still in their tray. */
 public final class InventedPots {
@@ -31,6 +30,11 @@ public final class InventedPots {
 
     /** A brood with so many pots, coded by a prefix, potted thirty days ago at noon, and two animals left in tray A1. */
     public static BroodRecord brood(String code, String prefix, int pots) {
+        return brood(code, prefix, pots, 2);
+    }
+
+    /** The same with so many animals left in their tray. */
+    public static BroodRecord brood(String code, String prefix, int pots, int left) {
         Instant potted = NOW.minus(SINCE);
         Brood brood = new Brood(
                 code,
@@ -43,7 +47,7 @@ public final class InventedPots {
                 Optional.empty());
         String tray = "A1 " + prefix;
         List<LedgerEntry> entries = List.of(
-                entry(potted.minusSeconds(60), Account.SAC, Account.tray(tray), pots + 2, Cause.OPENED),
+                entry(potted.minusSeconds(60), Account.SAC, Account.tray(tray), pots + left, Cause.OPENED),
                 entry(potted, Account.tray(tray), Account.POTTED, pots, Cause.POTTED));
         List<Pot> made = new ArrayList<>();
         for (int number = 1; number <= pots; number++) {
@@ -110,7 +114,7 @@ public final class InventedPots {
     }
 
     public static String codeOf(String prefix, int number) {
-        return new PotCode(new PotPrefix(prefix), number).text();
+        return new CodeRun(prefix + "-", "", 3).code(number).text();
     }
 
     private static LedgerEntry entry(Instant at, Account from, Account to, int animals, Cause cause) {

@@ -18,6 +18,7 @@ import org.moultwright.domain.DisplayNote;
 import org.moultwright.domain.Extremes;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.LessonNote;
+import org.moultwright.domain.Pot;
 import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.ProbeStay;
 import org.moultwright.domain.PullNote;
@@ -152,6 +153,7 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
         List<Deed> own = new ArrayList<>();
         List<LedgerEntry> ofPots = new ArrayList<>();
         List<PotEvent> potEvents = new ArrayList<>(record.potEvents());
+        List<Pot> pots = new ArrayList<>(record.pots());
         deeds.forEach(deed -> {
             if (deed.summary().brood().filter(record.brood().code()::equals).isPresent()) {
                 own.add(deed);
@@ -162,6 +164,7 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
                         ofPots.addAll(changes.entries());
                         if (!undone.contains(deed.summary().id())) {
                             potEvents.addAll(changes.events());
+                            pots.addAll(changes.pots());
                         }
                     });
         });
@@ -191,7 +194,7 @@ public final class MemoryBroodBook implements BroodBook, ClimateBook {
                 record.readings(),
                 joined(record.mould(), standing, Deed.Content::mould),
                 joined(record.care(), standing, Deed.Content::care),
-                joined(record.pots(), standing, Deed.Content::pots),
+                joined(pots, standing, Deed.Content::pots),
                 joined(record.runUp(), standing, content -> content.sac().runUp()),
                 record.extremes(),
                 potEvents,

@@ -58,7 +58,7 @@ class PotSlingsTest {
 
     @Test
     void animalsLeaveTheirTrayForPotsAndTheDead() {
-        Deed.Summary summary = potSlings.save(potting(new Outcome("A1", labels("P1", "P2"), 1)));
+        Deed.Summary summary = potSlings.save(potting(new Outcome(BROOD, "A1", "", labels("P1", "P2"), 1)));
         BroodRecord record = record();
         assertThat(record.ledger().balance(Account.tray("A1"))).isEqualTo(2);
         assertThat(record.ledger().balance(Account.POTTED)).isEqualTo(2);
@@ -71,7 +71,7 @@ class PotSlingsTest {
 
     @Test
     void isUndoneWhole() {
-        potSlings.save(potting(new Outcome("A1", labels("P1", "P2"), 1)));
+        potSlings.save(potting(new Outcome(BROOD, "A1", "", labels("P1", "P2"), 1)));
         new UndoDeed(book, clock, UUID::randomUUID).undo();
         assertThat(record().ledger().balance(Account.tray("A1"))).isEqualTo(5);
         assertThat(record().ledger().balance(Account.POTTED)).isZero();
@@ -81,23 +81,23 @@ class PotSlingsTest {
     @Test
     void takesNoMoreThanThereAre() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> potSlings.save(potting(new Outcome("A1", labels("P1"), 5))))
+                .isThrownBy(() -> potSlings.save(potting(new Outcome(BROOD, "A1", "", labels("P1"), 5))))
                 .withMessageContaining("A1");
         assertThat(record().pots()).isEmpty();
-        assertThatIllegalArgumentException().isThrownBy(() -> potting(new Outcome("A1", List.of(), 0)));
+        assertThatIllegalArgumentException().isThrownBy(() -> potting(new Outcome(BROOD, "A1", "", List.of(), 0)));
     }
 
     @Test
     void givesNoCodeTwice() {
-        potSlings.save(potting(new Outcome("A1", labels("P1"), 0)));
+        potSlings.save(potting(new Outcome(BROOD, "A1", "", labels("P1"), 0)));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> potSlings.save(potting(new Outcome("A1", labels("P1"), 0))))
+                .isThrownBy(() -> potSlings.save(potting(new Outcome(BROOD, "A1", "", labels("P1"), 0))))
                 .withMessage("code 'P1' is already on another pot");
         assertThat(record().ledger().balance(Account.POTTED)).isEqualTo(1);
     }
 
     private static Potting potting(Outcome outcome) {
-        return new Potting(BROOD, NOW, List.of(outcome));
+        return new Potting(NOW, List.of(outcome));
     }
 
     private static List<PotLabel> labels(String... codes) {

@@ -19,8 +19,8 @@ final class PotAlphabet {
         return DIGITS.indexOf(symbol) >= 0;
     }
 
-    static boolean isLetter(char symbol) {
-        return LETTERS.indexOf(symbol) >= 0;
+    static boolean holds(char symbol) {
+        return isDigit(symbol) || LETTERS.indexOf(symbol) >= 0;
     }
 
     /** The typed text in capitals, without spaces and hyphens, look-alikes taken for what they must mean. */

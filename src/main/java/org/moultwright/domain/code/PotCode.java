@@ -1,46 +1,44 @@
 package org.moultwright.domain.code;
 
-import java.util.Locale;
 import org.moultwright.domain.Require;
 
 /**
- * The code of one pot: a prefix, a counter of at least three digits and a check character, as in
- * {@code 26A-001-D}.
+ * The code of one pot: what its pattern makes of it and a check character, as in {@code 26A-001-D}.
  *
  * <p>The check character catches every single wrong symbol and all but about one in five hundred swaps of
- * neighbours, so that a misread code is refused and never leads to another animal's pot.
+ * neighbours, so that a misread code is refused and never leads to another animal's pot. That holds whatever the
+ * pattern: hyphens do not count, and what is checked is all that stands before.
  *
- * @param prefix what all codes of the brood begin with
- * @param counter the pot's number under that prefix, from 1
+ * @param stem the code without its check character, the part a keeper reads and says
  */
-public record PotCode(PotPrefix prefix, int counter) {
-    private static final int HIGHEST_COUNTER = 99_999;
-
+public record PotCode(String stem) {
     public PotCode {
-        Require.within("counter", counter, 1, HIGHEST_COUNTER);
+        String symbols = PotAlphabet.normalise(stem);
+        Require.that(
+                symbols.length() >= PotCodeReader.FEWEST_SYMBOLS - 1
+                        && symbols.length() <= PotCodeReader.MOST_SYMBOLS - 1
+                        && symbols.chars().allMatch(symbol -> PotAlphabet.holds((char) symbol)),
+                "stem is '" + stem + "', which is no part of a pot code");
     }
 
-    /** Reads a code that was scanned or typed, in any case, with or without its hyphens. */
+    /** Reads a code that was scanned or typed, in any case, with or without its hyphens, whatever its pattern. */
     public static PotCodeReading read(String typed) {
         return PotCodeReader.read(typed);
     }
 
+    /** What counts of a code, or of any text on a pot: the same for all ways to write it. */
+    public static String symbols(String written) {
+        return PotAlphabet.normalise(written);
+    }
+
     /** The code as it stands on the label and in the store. */
     public String text() {
-        return stem() + "-" + PotAlphabet.CHECK.checkCharacter(body());
+        return stem + "-" + PotAlphabet.CHECK.checkCharacter(symbols(stem));
     }
 
-    /** The code without its check character, the part a keeper reads and says. */
-    public String stem() {
-        return prefix.text() + "-" + number();
-    }
-
-    private String body() {
-        return prefix.text() + number();
-    }
-
-    private String number() {
-        return String.format(Locale.ROOT, "%03d", counter);
+    /** What counts of it. */
+    public String symbols() {
+        return symbols(text());
     }
 
     @Override

@@ -1,8 +1,6 @@
 package org.moultwright.domain.code;
 
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.moultwright.domain.code.PotCodeReading.Reason;
 import org.moultwright.domain.code.PotCodeReading.Refused;
 import org.moultwright.domain.code.PotCodeReading.Understood;
@@ -10,12 +8,13 @@ import org.moultwright.language.Texts;
 
 /** Judges a scanned or typed text; the first thing wrong with it is the reason given. */
 final class PotCodeReader {
-    private static final int SHORTEST = 7;
-    private static final String EXAMPLE = new PotCode(new PotPrefix("26A"), 1).text();
+    /** A code has at least three symbols and its check character. */
+    static final int FEWEST_SYMBOLS = 4;
 
-    /** Prefix, counter without needless zeros, check character. */
-    private static final Pattern FORM =
-            Pattern.compile("([0-9]{2}[A-Z]{1,3})(00[1-9]|0[1-9][0-9]|[1-9][0-9]{2,4})[0-9A-Z]");
+    /** More would not be read off a label, nor typed. */
+    static final int MOST_SYMBOLS = 21;
+
+    private static final String EXAMPLE = new PotCode("26A-001").text();
 
     private PotCodeReader() {}
 
@@ -25,11 +24,10 @@ final class PotCodeReader {
         if (unknown.isPresent()) {
             return new Refused(Reason.UNKNOWN_SYMBOL, Texts.say("'{0}' is never part of a pot code.", unknown.get()));
         }
-        if (text.length() < SHORTEST) {
+        if (text.length() < FEWEST_SYMBOLS) {
             return refused(Reason.TOO_SHORT, typed, Texts.say("is too short: a pot code is like {0}.", EXAMPLE));
         }
-        Matcher parts = FORM.matcher(text);
-        if (!parts.matches()) {
+        if (text.length() > MOST_SYMBOLS || text.chars().noneMatch(symbol -> PotAlphabet.isDigit((char) symbol))) {
             return refused(Reason.OTHER_FORM, typed, Texts.say("is not a pot code: one is like {0}.", EXAMPLE));
         }
         if (!PotAlphabet.CHECK.holds(text)) {
@@ -38,7 +36,7 @@ final class PotCodeReader {
                     typed,
                     Texts.say("is misread: its last character does not fit the rest. Scan or type it again."));
         }
-        return new Understood(new PotCode(new PotPrefix(parts.group(1)), Integer.parseInt(parts.group(2))));
+        return new Understood(text);
     }
 
     private static Refused refused(Reason reason, String typed, String why) {
@@ -48,7 +46,7 @@ final class PotCodeReader {
     private static Optional<Character> firstUnknown(String text) {
         return text.chars()
                 .mapToObj(symbol -> (char) symbol)
-                .filter(symbol -> !PotAlphabet.isDigit(symbol) && !PotAlphabet.isLetter(symbol))
+                .filter(symbol -> !PotAlphabet.holds(symbol))
                 .findFirst();
     }
 }

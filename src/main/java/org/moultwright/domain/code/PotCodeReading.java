@@ -5,14 +5,18 @@ import java.util.Optional;
 /** What a scanned or typed text says: a pot code, or the reason why it is none. */
 public sealed interface PotCodeReading {
 
-    /** The code, if the text is one. */
-    Optional<PotCode> code();
+    /** What counts of the code, if the text is one. */
+    Optional<String> symbols();
 
-    /** The text is a pot code and its check character is right. */
-    record Understood(PotCode potCode) implements PotCodeReading {
+    /**
+     * The text is a pot code and its check character is right.
+     *
+     * @param text its symbols, as {@link PotCode#symbols()} gives them
+     */
+    record Understood(String text) implements PotCodeReading {
         @Override
-        public Optional<PotCode> code() {
-            return Optional.of(potCode);
+        public Optional<String> symbols() {
+            return Optional.of(text);
         }
     }
 
@@ -24,7 +28,7 @@ public sealed interface PotCodeReading {
      */
     record Refused(Reason reason, String sentence) implements PotCodeReading {
         @Override
-        public Optional<PotCode> code() {
+        public Optional<String> symbols() {
             return Optional.empty();
         }
     }

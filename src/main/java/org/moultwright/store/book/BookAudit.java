@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jdbi.v3.core.Handle;
+import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.Cause;
 import org.moultwright.store.sql.Problem;
 
 /**
  * Reads every brood and every deed whole: each ledger replays without an account below zero, every
- * correction reverses what it names, and what was undone was reversed.
+ * correction reverses what it names, what was undone was reversed, every deed potted as many animals as it made pots, and
+ * no code stands on two pots.
  *
  * @param broods how many broods there are
  * @param entries how many ledger entries could be read
@@ -31,6 +34,7 @@ public record BookAudit(int broods, int entries, List<Problem> problems) {
                     .orElse(0);
         }
         moves(handle, problems);
+        pots(handle, problems);
         undone(handle).forEach(deed -> requireReversed(handle, deed, problems));
         return new BookAudit(codes.size(), entries, List.copyOf(problems));
     }
@@ -51,6 +55,23 @@ public record BookAudit(int broods, int entries, List<Problem> problems) {
         } catch (IllegalArgumentException e) {
             problems.add(new Problem("container_move", "a row", String.valueOf(e.getMessage())));
         }
+    }
+
+    private static void pots(Handle handle, List<Problem> problems) {
+        handle.createQuery("select code from pot where not exists"
+                        + " (select 1 from deed undoing where undoing.undoes = pot.deed)"
+                        + " group by code having count(*) > 1 order by code")
+                .mapTo(String.class)
+                .forEach(code -> problems.add(new Problem("pot", code, "the code stands on more than one pot")));
+        handle.createQuery("select id from deed where undoes is null"
+                        + " and (select count(*) from pot where pot.deed = deed.id) <>"
+                        + " (select coalesce(sum(animals), 0) from ledger_entry entry where entry.deed = deed.id"
+                        + " and entry.to_account = :potted and entry.cause = :cause)")
+                .bind("potted", Account.POTTED.code())
+                .bind("cause", Cause.POTTED.words())
+                .mapTo(UUID.class)
+                .forEach(deed -> problems.add(new Problem(
+                        "deed", deed.toString(), "as many pots come of a deed as animals it potted, but not here")));
     }
 
     private static List<UUID> undone(Handle handle) {

@@ -99,6 +99,7 @@ final class BookTables {
         deed.summary().brood().ifPresent(brood -> insert(handle, brood, deed));
         content.potChanges().forEach(changes -> {
             entries.insert(handle, changes.brood(), Optional.of(deed.summary().id()), changes.entries());
+            pots.insert(handle, changes.brood(), Optional.of(deed.summary().id()), changes.pots());
             potEvents.insert(handle, changes.brood(), Optional.of(deed.summary().id()), changes.events());
         });
     }
@@ -153,11 +154,14 @@ final class BookTables {
     }
 
     private Deed.Content contentOfRoom(Handle handle, UUID deed) {
-        List<PotChanges> changes = Stream.concat(
-                        potEvents.broodsOf(handle, deed).stream(), entries.broodsOf(handle, deed).stream())
+        List<PotChanges> changes = Stream.of(pots, potEvents, entries)
+                .flatMap(table -> table.broodsOf(handle, deed).stream())
                 .distinct()
                 .map(brood -> new PotChanges(
-                        brood, potEvents.ofDeed(handle, brood, deed), entries.ofDeed(handle, brood, deed)))
+                        brood,
+                        pots.ofDeed(handle, brood, deed),
+                        potEvents.ofDeed(handle, brood, deed),
+                        entries.ofDeed(handle, brood, deed)))
                 .toList();
         return Deed.Content.ofRoom(
                         calibrations.ofDeed(handle, deed), displays.ofDeed(handle, deed), written.ofDeed(handle, deed))

@@ -8,11 +8,13 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Iterator;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
@@ -37,6 +39,15 @@ final class PictureBytes {
 
     private static final long MEGAPIXEL = 1_000_000;
 
+    private static final Set<String> TELEPHONE_BRANDS =
+            Set.of("heic", "heix", "heim", "heis", "hevc", "hevx", "mif1", "msf1", "avif", "avis");
+
+    /** Where in a file its first box has its name, and the brand that follows. */
+    private static final int BOX_NAME = 4;
+
+    private static final int BRAND = 8;
+    private static final int BRAND_END = 12;
+
     /** Dots read to each dot shown, along a side: enough to smooth them. */
     private static final int SPARE = 2;
 
@@ -52,6 +63,13 @@ final class PictureBytes {
 
     /** @throws PhotoException if it is no picture, or has too many dots */
     static PictureBytes of(byte[] bytes, String name) {
+        if (isOfTelephones(bytes)) {
+            throw new PhotoException(
+                    Reason.UNREADABLE,
+                    Texts.say(
+                            "'{0}' is a HEIC or AVIF picture, as telephones make them; those cannot be read here.",
+                            name));
+        }
         return new Reading(bytes, name).with(reader -> {
             String ending = Optional.ofNullable(
                             ENDING_OF_FORM.get(reader.getFormatName().toLowerCase(Locale.ROOT)))
@@ -66,6 +84,21 @@ final class PictureBytes {
             }
             return new PictureBytes(bytes, name, ending);
         });
+    }
+
+    /**
+     * Whether it is of the forms telephones pack pictures in: its first box names the form (ISO/IEC 14496-12), and which
+     * pictures do is told by their makers' brands (ISO/IEC 23008-12; AVIF of the Alliance for Open Media).
+     */
+    private static boolean isOfTelephones(byte[] bytes) {
+        if (bytes.length < BRAND_END || !"ftyp".equals(ascii(bytes, BOX_NAME))) {
+            return false;
+        }
+        return TELEPHONE_BRANDS.contains(ascii(bytes, BRAND));
+    }
+
+    private static String ascii(byte[] bytes, int from) {
+        return new String(bytes, from, 4, StandardCharsets.US_ASCII);
     }
 
     /** A picture's dots as a file. */

@@ -1,6 +1,10 @@
 package org.moultwright.ui.label;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
@@ -21,20 +25,44 @@ public final class LabelOutput {
         this.news = news;
     }
 
-    /** Saves the labels as one PDF, where the keeper says. */
-    public void save(LabelJob job) {
-        desk.pdfChooser().choose(LabelWords.fileName(job)).ifPresent(pdf -> save(job, pdf));
+    /** Saves the labels where the keeper says: one PDF for each kind of sheet, all of them or none. */
+    public void save(List<LabelJob> jobs) {
+        Map<Path, LabelJob> places = new LinkedHashMap<>();
+        for (LabelJob job : jobs) {
+            Optional<Path> pdf = desk.pdfChooser().choose(LabelWords.fileName(job));
+            if (pdf.isEmpty()) {
+                return;
+            }
+            if (places.putIfAbsent(pdf.get(), job) != null) {
+                news.failed(LabelWords.sameFile(pdf.get()));
+                return;
+            }
+        }
+        if (!places.isEmpty()) {
+            save(places);
+        }
     }
 
-    /** Prints the labels, where the keeper says. */
-    public void print(LabelJob job) {
+    /** Prints the labels where the keeper says, one kind of sheet after another. */
+    public void print(List<LabelJob> jobs) {
+        if (jobs.isEmpty()) {
+            return;
+        }
         if (!desk.sheetPrinter().isThere()) {
             news.failed(LabelWords.NO_PRINTER);
             return;
         }
-        desk.sheetPrinter()
-                .choose(Texts.say("Pot labels {0}", LabelWords.codes(job)))
-                .ifPresent(printing -> print(job, printing, 0));
+        printNext(jobs, 0);
+    }
+
+    private void printNext(List<LabelJob> jobs, int at) {
+        Optional<Printing> printing =
+                desk.sheetPrinter().choose(Texts.say("Pot labels {0}", LabelWords.codes(jobs.get(at))));
+        if (printing.isPresent()) {
+            print(jobs, at, printing.get(), 0);
+        } else if (at > 0) {
+            news.done(LabelWords.printed(jobs.subList(0, at)));
+        }
     }
 
     /** Saves a page that shows how far the printer is off. */
@@ -86,29 +114,31 @@ public final class LabelOutput {
         return (int) Math.round(sheet.paper().widthMillimetres() * PRINTED_DOTS_PER_MILLIMETRE);
     }
 
-    private void save(LabelJob job, Path pdf) {
+    private void save(Map<Path, LabelJob> places) {
         desk.runner()
-                .<Path>run(
+                .<List<Path>>run(
                         progress -> {
-                            desk.printer().save(job, pdf);
-                            return pdf;
+                            places.forEach((pdf, job) -> desk.printer().save(job, pdf));
+                            return List.copyOf(places.keySet());
                         },
                         outcome -> {
-                            if (outcome instanceof Outcome.Done<Path> done) {
+                            if (outcome instanceof Outcome.Done<List<Path>> done) {
                                 news.done(LabelWords.labelsSaved(done.value()));
-                            } else if (outcome instanceof Outcome.Failed<Path> failed) {
+                            } else if (outcome instanceof Outcome.Failed<List<Path>> failed) {
                                 news.failed(failed.fault(), Texts.say("Not saved"));
                             }
                         });
     }
 
     /** One sheet is drawn at a time, so that many never stand in memory together. */
-    private void print(LabelJob job, Printing printing, int sheet) {
+    private void print(List<LabelJob> jobs, int at, Printing printing, int sheet) {
+        LabelJob job = jobs.get(at);
         int wide = widthPixels(job.sheet());
         desk.runner().<PagePicture>run(progress -> desk.printer().picture(job, sheet, wide), outcome -> {
             if (outcome instanceof Outcome.Done<PagePicture> drawn) {
                 printed(
-                        job,
+                        jobs,
+                        at,
                         printing,
                         sheet,
                         printing.print(drawn.value(), job.sheet().paper()));
@@ -121,14 +151,16 @@ public final class LabelOutput {
         });
     }
 
-    private void printed(LabelJob job, Printing printing, int sheet, boolean taken) {
-        boolean isLast = sheet + 1 == job.sheets();
-        if (taken && !isLast) {
-            print(job, printing, sheet + 1);
-        } else if (printing.end() && taken) {
-            news.done(LabelWords.printed(job));
-        } else {
+    private void printed(List<LabelJob> jobs, int at, Printing printing, int sheet, boolean taken) {
+        LabelJob job = jobs.get(at);
+        if (taken && sheet + 1 < job.sheets()) {
+            print(jobs, at, printing, sheet + 1);
+        } else if (!printing.end() || !taken) {
             news.failed(LabelWords.notPrinted(sheet + 1, job.sheet().paper()));
+        } else if (at + 1 < jobs.size()) {
+            printNext(jobs, at + 1);
+        } else {
+            news.done(LabelWords.printed(jobs));
         }
     }
 }

@@ -3,7 +3,9 @@ package org.moultwright.ui.label;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.moultwright.domain.code.CodeSpan;
 import org.moultwright.domain.label.PageSize;
 import org.moultwright.domain.label.Paper;
 import org.moultwright.language.Texts;
@@ -22,6 +24,8 @@ public final class LabelWords {
     public static final String CALIBRATION_PRINTED =
             Texts.say("Calibration page sent to the printer. Hold it against a sheet of labels.");
 
+    private static final int SPANS_TOLD = 3;
+
     private LabelWords() {}
 
     /** The sheet that was begun goes on where it was left. */
@@ -36,10 +40,11 @@ public final class LabelWords {
     }
 
     /** "2 sheets sent to the printer. Check that they came out at full size." */
-    public static String printed(LabelJob job) {
+    public static String printed(List<LabelJob> jobs) {
+        int sheets = jobs.stream().mapToInt(LabelJob::sheets).sum();
         return Texts.say(
                 "{0} sent to the printer. Check that a label came out at its full size.",
-                Texts.count(job.sheets(), "1 sheet", "{0} sheets", job.sheets()));
+                Texts.count(sheets, "1 sheet", "{0} sheets", sheets));
     }
 
     public static String notPrinted(int sheet, PageSize page) {
@@ -59,11 +64,18 @@ public final class LabelWords {
 
     /** "26A-001-D to 26A-033-N". */
     public static String codes(LabelJob job) {
-        List<PotLabel> labels = job.labels();
-        String first = labels.get(0).code();
-        return labels.size() == 1
-                ? first
-                : Texts.say("{0} to {1}", first, labels.get(labels.size() - 1).code());
+        return codes(job.labels());
+    }
+
+    /** The same for any labels: "26A-001-D to 26A-033-N, 26B-001-4", the first few runs of them. */
+    public static String codes(List<PotLabel> labels) {
+        List<CodeSpan> spans = CodeSpan.of(labels.stream().map(PotLabel::code).toList());
+        String told = spans.stream()
+                .limit(SPANS_TOLD)
+                .map(span -> span.isOne() ? span.first() : Texts.say("{0} to {1}", span.first(), span.last()))
+                .collect(Collectors.joining(", "));
+        int others = spans.stream().skip(SPANS_TOLD).mapToInt(CodeSpan::codes).sum();
+        return others == 0 ? told : Texts.say("{0} and {1} more", told, others);
     }
 
     /** "Sheet 1 of 2". */
@@ -74,11 +86,26 @@ public final class LabelWords {
 
     /** "labels-26A-001-D-to-26A-033-N.pdf". */
     public static String fileName(LabelJob job) {
-        return "labels-" + codes(job).replace(' ', '-') + ".pdf";
+        List<PotLabel> labels = job.labels();
+        String first = labels.get(0).code();
+        String last = labels.get(labels.size() - 1).code();
+        return "labels-" + (first.equals(last) ? first : first + "-to-" + last) + ".pdf";
     }
 
-    public static String labelsSaved(Path pdf) {
-        return Texts.say("Labels saved: {0}. Print at full size, without fitting to the page.", pdf.getFileName());
+    public static String labelsSaved(List<Path> pdfs) {
+        return Texts.say(
+                "Labels saved: {0}. Print at full size, without fitting to the page.",
+                pdfs.stream().map(pdf -> String.valueOf(pdf.getFileName())).collect(Collectors.joining(", ")));
+    }
+
+    public static String sameFile(Path pdf) {
+        return Texts.say(
+                "Not saved: {0} was chosen for two kinds of sheets. Save again and give each its own name.",
+                pdf.getFileName());
+    }
+
+    public static String notDrawn(RuntimeException fault) {
+        return fault(fault, Texts.say("The labels cannot be drawn"));
     }
 
     public static String fault(RuntimeException fault, String what) {

@@ -4,7 +4,6 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.moultwright.language.Texts;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PotLabel;
 
@@ -27,8 +26,7 @@ public final class LabelsViewModel {
         form.whenChanged(this::lay);
         preview.faultProperty()
                 .addListener((observed, before, now) ->
-                        news.failed(now.map(fault -> LabelWords.fault(fault, Texts.say("The labels cannot be drawn")))
-                                .orElse("")));
+                        news.failed(now.map(LabelWords::notDrawn).orElse("")));
     }
 
     public SheetForm form() {
@@ -56,12 +54,12 @@ public final class LabelsViewModel {
 
     public void save() {
         putOut = preview.jobProperty().get();
-        putOut.ifPresent(output::save);
+        output.save(putOut.stream().toList());
     }
 
     public void print() {
         putOut = preview.jobProperty().get();
-        putOut.ifPresent(output::print);
+        output.print(putOut.stream().toList());
     }
 
     void saveCalibration() {

@@ -2,13 +2,16 @@ package org.moultwright.ui.potting;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
-import org.moultwright.domain.Pot;
-import org.moultwright.domain.Stage;
+import java.util.Map;
+import java.util.function.ToIntFunction;
+import org.moultwright.domain.code.CodeFacts;
+import org.moultwright.domain.code.CodePattern;
 import org.moultwright.domain.code.PotCode;
-import org.moultwright.domain.code.PotPrefix;
+import org.moultwright.domain.code.TakenCodes;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.PotLabel;
 import org.moultwright.workflow.PotSlings.Outcome;
@@ -16,114 +19,152 @@ import org.moultwright.workflow.PotSlings.Potting;
 import org.moultwright.workflow.TrayView;
 
 /**
- * One brood laid out for potting: its trays, each with what is taken from it.
+ * Broods laid out for potting: their trays, each with what is taken from it.
  *
- * <p>Codes go to the animals taken in the order of the trays, so that a tray's labels stand together.
+ * <p>Codes go to the animals taken in the order of broods, trays and sizes, so that a tray's labels stand together.
+ *
+ * @param portions how many there are on it: with one more it is another bench
  */
-record Bench(BroodView brood, List<Taking> takings) {
-
-    static Bench of(BroodView brood) {
-        Stage stage = brood.record().brood().lastStage();
-        return new Bench(
-                brood,
-                brood.trays().stream()
-                        .filter(tray -> tray.alive() > 0)
-                        .map(tray -> new Taking(tray, stage))
-                        .toList());
+record Bench(List<Taking> takings, int portions) {
+    Bench {
+        takings = List.copyOf(takings);
     }
 
-    Stage stage() {
-        return brood.record().brood().lastStage();
+    Bench(List<Taking> takings) {
+        this(takings, takings.stream().mapToInt(taking -> taking.portions().size()).sum());
     }
 
-    boolean isOf(String broodCode) {
-        return brood.code().equals(broodCode);
+    /** Whether animals of several broods are on it, so that a tray's code does not say whose it is. */
+    boolean isOfSeveral() {
+        return takings.stream().map(taking -> taking.brood().code()).distinct().count() > 1;
+    }
+
+    /** A tray as it is called here. */
+    String name(Taking taking) {
+        String tray = taking.tray().tray();
+        return isOfSeveral() ? taking.brood().code() + " " + tray : tray;
     }
 
     /** Whether any animal is taken, and none that is not there. */
     boolean takesWhatIsThere() {
-        return taken() > 0
-                && takings.stream()
-                        .allMatch(taking -> taking.problemProperty().get().isEmpty());
-    }
-
-    int ready() {
-        return takings.stream().mapToInt(Taking::ready).sum();
+        return taken() > 0 && takings.stream().allMatch(Taking::takesWhatIsThere);
     }
 
     int taken() {
-        return takings.stream().mapToInt(Taking::taken).sum();
+        return sum(Taking::taken);
     }
 
     int potted() {
-        return takings.stream().mapToInt(Taking::potted).sum();
+        return sum(Taking::potted);
     }
 
     int lost() {
-        return takings.stream().mapToInt(Taking::lost).sum();
+        return sum(Taking::lost);
     }
 
     boolean holdsTogether() {
         return taken() > 0 && takings.stream().allMatch(Taking::holdsTogether);
     }
 
-    /** One label for each animal taken, tray by tray. */
-    Labels labels(PotPrefix prefix, List<Pot> existing, Function<Taking, String> lineOf) {
-        List<PotCode> codes = prefix.next(taken(), existing);
-        List<List<PotLabel>> byTray = new ArrayList<>();
-        int next = 0;
-        for (Taking taking : takings) {
-            String line = lineOf.apply(taking);
-            byTray.add(codes.subList(next, next + taking.taken()).stream()
-                    .map(code ->
-                            new PotLabel(code.text(), brood.record().brood().taxon(), line))
-                    .toList());
-            next += taking.taken();
-        }
-        return new Labels(byTray);
-    }
-
-    /**
-     * What is written into the book: each tray's first labels are its pots'.
-     *
-     * @param potSize the size of pots of trays that name no other
-     */
-    Potting potting(Labels labels, String potSize, Instant at) {
-        List<Outcome> outcomes = new ArrayList<>();
-        for (int i = 0; i < takings.size(); i++) {
-            Taking taking = takings.get(i);
-            if (taking.taken() > 0) {
-                List<PotLabel> used = labels.byTray().get(i).subList(0, taking.potted());
-                outcomes.add(new Outcome(taking.tray().tray(), taking.potSize(potSize), used, taking.lost()));
-            }
-        }
-        return new Potting(brood.code(), at, outcomes);
-    }
-
-    /** The labels of animals that were taken and did not come to be potted. */
-    List<PotLabel> leftOver(Labels labels) {
-        List<PotLabel> left = new ArrayList<>();
-        for (int i = 0; i < takings.size(); i++) {
-            List<PotLabel> ofTray = labels.byTray().get(i);
-            left.addAll(ofTray.subList(Math.min(takings.get(i).potted(), ofTray.size()), ofTray.size()));
-        }
-        return left;
-    }
-
-    /** The day the animals were last seen in their stage; where they never were, today. */
-    Instant seen(Taking taking, Instant now) {
-        Optional<Instant> look = taking.ready() > 0 ? taking.tray().lastLook() : Optional.empty();
-        return look.orElse(now);
-    }
-
     List<TrayView> trays() {
         return takings.stream().map(Taking::tray).toList();
     }
 
-    /** Labels by tray, in the order of the trays. */
-    record Labels(List<List<PotLabel>> byTray) {
-        List<PotLabel> all() {
-            return byTray.stream().flatMap(List::stream).toList();
+    /** One label for each animal taken, portion by portion. */
+    Labels labels(CodePattern pattern, TakenCodes taken, Instant now, LineOf lineOf) {
+        Map<Portion, List<PotLabel>> labels = new LinkedHashMap<>();
+        for (Taking taking : takings) {
+            CodeFacts facts = CodeFacts.of(taking.brood(), taking.tray().tray(), now);
+            for (Portion portion : taking.portions()) {
+                String line = lineOf.line(taking, portion);
+                List<PotCode> codes = pattern.run(facts).next(portion.taken(), taken);
+                labels.put(
+                        portion,
+                        codes.stream()
+                                .map(code ->
+                                        new PotLabel(code.text(), taking.brood().taxon(), line))
+                                .toList());
+            }
+        }
+        return new Labels(labels);
+    }
+
+    /**
+     * What is written into the book: each portion's first labels are its pots'.
+     *
+     * @param potSize the size of pots of portions that name no other
+     */
+    Potting potting(Labels labels, String potSize, Instant at) {
+        List<Outcome> outcomes = new ArrayList<>();
+        for (Taking taking : takings) {
+            taking.portions().stream()
+                    .filter(portion -> portion.taken() > 0)
+                    .map(portion -> new Outcome(
+                            taking.brood().code(),
+                            taking.tray().tray(),
+                            portion.potSize(potSize),
+                            labels.of(portion).subList(0, portion.potted()),
+                            portion.lost()))
+                    .forEach(outcomes::add);
+        }
+        return new Potting(at, outcomes);
+    }
+
+    /** How many really go into pots of each size. */
+    Map<String, Integer> pottedBySize(String potSize) {
+        Map<String, Integer> bySize = new LinkedHashMap<>();
+        takings.stream()
+                .flatMap(taking -> taking.portions().stream())
+                .filter(portion -> portion.taken() > 0)
+                .forEach(portion -> bySize.merge(portion.potSize(potSize), portion.potted(), Integer::sum));
+        return bySize;
+    }
+
+    /** These broods' trays; those that are on this bench as they are stay as the keeper filled them in. */
+    Bench of(Collection<BroodView> broods, Runnable changed) {
+        List<Taking> laid = new ArrayList<>();
+        for (BroodView brood : broods) {
+            brood.trays().stream()
+                    .filter(tray -> tray.alive() > 0)
+                    .map(tray -> takings.stream()
+                            .filter(taking -> taking.isOf(tray))
+                            .findFirst()
+                            .orElseGet(() -> new Taking(brood, tray, changed)))
+                    .forEach(laid::add);
+        }
+        return new Bench(laid);
+    }
+
+    private int sum(ToIntFunction<Taking> number) {
+        return takings.stream().mapToInt(number).sum();
+    }
+
+    /** What stands under the name on the labels of a portion. */
+    interface LineOf {
+        String line(Taking taking, Portion portion);
+    }
+
+    /** Labels by portion, in order. */
+    record Labels(Map<Portion, List<PotLabel>> byPortion) {
+        List<PotLabel> of(Portion portion) {
+            return byPortion.getOrDefault(portion, List.of());
+        }
+
+        /** The labels of these portions, in order. */
+        List<PotLabel> of(Collection<Portion> portions) {
+            Collection<Portion> wanted = new HashSet<>(portions);
+            return byPortion.entrySet().stream()
+                    .filter(entry -> wanted.contains(entry.getKey()))
+                    .flatMap(entry -> entry.getValue().stream())
+                    .toList();
+        }
+
+        /** Those of animals that were taken and did not come to be potted. */
+        List<PotLabel> leftOver() {
+            return byPortion.entrySet().stream()
+                    .flatMap(entry ->
+                            entry.getValue().stream().skip(entry.getKey().potted()))
+                    .toList();
         }
     }
 }

@@ -1,49 +1,61 @@
 package org.moultwright.ui.potting;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.moultwright.domain.code.CodeField;
+import org.moultwright.domain.code.CodePattern;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.FormFields;
+import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
-import org.moultwright.ui.label.LabelWords;
 import org.moultwright.ui.label.SheetFields;
 
-/** The codes given, and the sheet they go on. */
+/** How codes are made, and the sheets they go on. */
 final class LabelCard extends VBox {
-    private static final Pattern PREFIX = Pattern.compile("[0-9A-Za-z]{0,5}");
+    private static final Pattern TYPABLE = Pattern.compile(".{0,40}");
     static final Pattern POT_SIZE = Pattern.compile(".{0,16}");
 
     private final PottingViewModel model;
+    private final FlowPane sizes = new FlowPane();
+    private final HBox parts = new HBox();
+    private final StackPane sheet = new StackPane();
+    private final Map<SheetWay, SheetFields> fields = new HashMap<>();
 
     LabelCard(PottingViewModel model) {
         this.model = model;
+        parts.getStyleClass().add("line");
+        sizes.getStyleClass().addAll("chips", "tight");
         getStyleClass().add("card");
-        getChildren()
-                .addAll(
-                        Words.cardTitle(Texts.say("Codes and labels")),
-                        codeRow(),
-                        new SheetFields(
-                                model.form().sheet(),
-                                model.preview(),
-                                model::saveCalibration,
-                                model::printCalibration));
+        getChildren().addAll(Words.cardTitle(Texts.say("Codes and labels")), codeRow(), parts, sizes, sheet);
+        InvalidationListener show = changed -> showSheet();
+        Stream.of(model.sizesProperty(), model.shownProperty(), model.shownSizeProperty())
+                .forEach(what -> what.addListener(show));
+        showSheet();
     }
 
     private Node codeRow() {
         LabelForm form = model.form();
-        EntryField prefix = FormFields.quiet(new EntryField(Texts.say("codes begin with"), PREFIX), "short-field");
-        prefix.textProperty().bindBidirectional(form.prefixProperty());
-        prefix.problemProperty().bind(form.prefixProblemProperty());
-        Label codes = Words.plain("");
-        codes.textProperty()
-                .bind(model.preview()
-                        .jobProperty()
-                        .map(job -> job.map(LabelWords::codes).orElse("–")));
+        EntryField pattern = FormFields.quiet(new EntryField(Texts.say("pattern of codes"), TYPABLE), "pattern-field");
+        pattern.textProperty().bindBidirectional(form.patternProperty());
+        pattern.problemProperty().bind(form.patternProblemProperty());
+        fieldsInto(pattern.input());
+        Label codes = Words.wrapped(Words.plain(""));
+        codes.textProperty().bind(model.codesProperty());
         codes.getStyleClass().add("form-figure");
         EntryField potSize =
                 FormFields.quiet(new EntryField(Texts.say("pot size, on the label"), POT_SIZE), "short-field");
@@ -51,8 +63,62 @@ final class LabelCard extends VBox {
         potSize.input().setPromptText(Texts.say("30 ml"));
         return FormFields.row(
                 FormFields.field(Texts.say("pot size of all"), potSize),
-                FormFields.field(Texts.say("codes begin with"), prefix),
+                FormFields.field(Texts.say("pattern of codes"), pattern),
                 grows(FormFields.field(Texts.say("codes, each with its check character"), codes)));
+    }
+
+    /** What can stand in a pattern, to be put in by the mouse; by keyboard it is typed. */
+    private void fieldsInto(TextField input) {
+        parts.getChildren().add(Words.muted(Texts.say("put in")));
+        Stream.concat(Stream.of(CodeField.values()).map(CodeField::written), Stream.of(CodePattern.NUMBER))
+                .forEach(written -> {
+                    Button put = Buttons.secondary(written, () -> {
+                        input.requestFocus();
+                        input.replaceSelection(written);
+                    });
+                    put.setAccessibleText(Texts.say("put {0} into the pattern of codes", written));
+                    put.getStyleClass().add("small-button");
+                    put.setFocusTraversable(false);
+                    parts.getChildren().add(put);
+                });
+    }
+
+    /** Pots of one size need no choosing. */
+    private void showSheet() {
+        List<String> all = model.sizesProperty().get();
+        sizes.setManaged(all.size() > 1);
+        sizes.setVisible(all.size() > 1);
+        sizes.getChildren().setAll(Words.muted(Texts.say("labels of")));
+        all.forEach(size -> sizes.getChildren().add(chip(size)));
+        sizes.getChildren().add(ownSheet());
+        sheet.getChildren().setAll(fields.computeIfAbsent(model.shownProperty().get(), this::fieldsOf));
+    }
+
+    private SheetFields fieldsOf(SheetWay way) {
+        return new SheetFields(way.form(), way.preview(), model::saveCalibration, model::printCalibration);
+    }
+
+    private ToggleChip chip(String size) {
+        ToggleChip chip = new ToggleChip(PottingWords.size(size));
+        chip.setAccessibleText(Texts.say("labels of {0}", PottingWords.size(size)));
+        chip.setSelected(size.equals(model.shownSizeProperty().get()));
+        chip.setOnAction(event -> {
+            model.showSheetOf(size);
+            showSheet();
+        });
+        return chip;
+    }
+
+    private ToggleChip ownSheet() {
+        String size = model.shownSizeProperty().get();
+        ToggleChip own = new ToggleChip(Texts.say("On a sheet of their own"));
+        own.setAccessibleText(Texts.say("{0} on a sheet of their own", PottingWords.size(size)));
+        own.setSelected(model.sheets().isOwn(size));
+        own.setOnAction(event -> {
+            model.setOwnSheet(own.isSelected());
+            showSheet();
+        });
+        return own;
     }
 
     private static Node grows(Node node) {

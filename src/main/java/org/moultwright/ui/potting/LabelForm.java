@@ -6,32 +6,36 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-import org.moultwright.domain.code.PotPrefix;
-import org.moultwright.ui.label.SheetForm;
+import org.moultwright.domain.code.CodePattern;
 
-/** The codes and the sheet, as the keeper fills them in. */
+/** How codes are made and how large the pots are, as the keeper fills it in. */
 final class LabelForm {
-    private final StringProperty prefix = new SimpleStringProperty("");
-    private final ReadOnlyStringWrapper prefixProblem = new ReadOnlyStringWrapper("");
+    private final StringProperty pattern;
+    private final ReadOnlyStringWrapper patternProblem = new ReadOnlyStringWrapper("");
     private final StringProperty potSize = new SimpleStringProperty("");
-    private final SheetForm sheet = new SheetForm();
 
-    LabelForm() {
-        whenChanged(this::check);
+    LabelForm(CodePattern begun) {
+        this.pattern = new SimpleStringProperty(begun.written());
+        whenChanged(
+                () -> patternProblem.set(CodePattern.problemOf(pattern.get()).orElse("")));
     }
 
     /** Calls back at every change, after the problems are up to date. */
     void whenChanged(Runnable action) {
-        sheet.whenChanged(action);
-        List.of(prefix, potSize).forEach(text -> text.addListener((o, before, now) -> action.run()));
+        List.of(pattern, potSize).forEach(text -> text.addListener((o, before, now) -> action.run()));
     }
 
-    StringProperty prefixProperty() {
-        return prefix;
+    StringProperty patternProperty() {
+        return pattern;
     }
 
-    ReadOnlyStringProperty prefixProblemProperty() {
-        return prefixProblem.getReadOnlyProperty();
+    ReadOnlyStringProperty patternProblemProperty() {
+        return patternProblem.getReadOnlyProperty();
+    }
+
+    /** Codes of this pattern do not go on a label; empty if they do. */
+    void tellMisfit(String sentence) {
+        patternProblem.set(CodePattern.problemOf(pattern.get()).orElse(sentence));
     }
 
     /** The size of the pots, as it is to stand on their labels, where a tray names no other; possibly empty. */
@@ -39,16 +43,7 @@ final class LabelForm {
         return potSize;
     }
 
-    /** What the labels go on. */
-    SheetForm sheet() {
-        return sheet;
-    }
-
-    Optional<PotPrefix> prefix() {
-        return PotPrefix.read(prefix.get());
-    }
-
-    private void check() {
-        prefixProblem.set(prefix().isPresent() ? "" : PottingWords.PREFIX_RULE);
+    Optional<CodePattern> pattern() {
+        return CodePattern.read(pattern.get());
     }
 }

@@ -1,6 +1,8 @@
 package org.moultwright.ui.potting;
 
+import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -14,6 +16,7 @@ import org.moultwright.ui.control.Words;
 /** What became of the animals taken, tray by tray, and the balance of all. */
 final class OutcomeCard extends VBox {
     private final VBox rows = new VBox();
+    private final Label bySize = Words.wrapped(Words.plain(""));
     private final Banner balance = new Banner(Tone.ACCENT);
     private final PottingViewModel model;
 
@@ -21,7 +24,9 @@ final class OutcomeCard extends VBox {
         this.model = model;
         rows.getStyleClass().add("outcome-rows");
         getStyleClass().add("card");
-        getChildren().addAll(Words.cardTitle(Texts.say("When they are in")), rows, balance);
+        getChildren().addAll(Words.cardTitle(Texts.say("When they are in")), rows, bySize, balance);
+        bySize.managedProperty().bind(bySize.textProperty().isNotEmpty());
+        bySize.visibleProperty().bind(bySize.managedProperty());
         model.benchProperty().addListener((observed, before, now) -> showRows());
         model.sumsProperty().addListener((observed, before, now) -> showBalance(now));
         showRows();
@@ -32,21 +37,23 @@ final class OutcomeCard extends VBox {
         rows.getChildren().clear();
         model.benchProperty()
                 .get()
-                .ifPresent(bench ->
-                        bench.takings().forEach(taking -> rows.getChildren().add(row(taking))));
+                .ifPresent(bench -> bench.takings()
+                        .forEach(taking -> taking.portions()
+                                .forEach(portion -> rows.getChildren().add(row(bench, taking, portion)))));
     }
 
-    private static HBox row(Taking taking) {
-        String tray = taking.tray().tray();
+    private Flow row(Bench bench, Taking taking, Portion portion) {
+        int place = taking.portions().indexOf(portion);
+        String tray = place == 0 ? bench.name(taking) : Texts.say("{0}, size {1}", bench.name(taking), place + 1);
         NumberField potted = new NumberField(Texts.say("really potted from {0}", tray));
-        potted.valueProperty().bindBidirectional(taking.pottedProperty());
+        potted.valueProperty().bindBidirectional(portion.pottedProperty());
         NumberField lost = new NumberField(Texts.say("died or lost from {0}", tray));
-        lost.valueProperty().bindBidirectional(taking.lostProperty());
-        ObservableValue<Integer> taken = taking.takenProperty().map(number -> number.orElse(0));
+        lost.valueProperty().bindBidirectional(portion.lostProperty());
+        ObservableValue<Integer> taken = portion.takenProperty().map(number -> number.orElse(0));
         Label sum = Words.muted("");
         sum.textProperty().bind(taken.map(number -> Texts.say("of {0} taken", number)));
         Flow row = new Flow(
-                Words.styled(tray, "tray-code"),
+                whose(bench, taking, portion),
                 Words.plain(Texts.say("really potted")),
                 potted,
                 Words.plain(Texts.say("died or lost while potting")),
@@ -58,9 +65,27 @@ final class OutcomeCard extends VBox {
         return row;
     }
 
+    private Node whose(Bench bench, Taking taking, Portion portion) {
+        Label tray = Words.styled(bench.name(taking), "tray-code");
+        Label size = Words.muted("");
+        size.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> taking.portions().size() > 1
+                                ? PottingWords.size(
+                                        portion.potSize(model.potSizeProperty().get()))
+                                : "",
+                        portion.potSizeProperty(),
+                        model.potSizeProperty()));
+        size.managedProperty().bind(size.textProperty().isNotEmpty());
+        VBox whose = new VBox(tray, size);
+        whose.getStyleClass().add("outcome-whose");
+        return whose;
+    }
+
     private void showBalance(BenchSums sums) {
         balance.setTone(sums.addsUp() ? Tone.ACCENT : Tone.WARN);
         balance.sentenceProperty().set(PottingWords.balance(sums.taken(), sums.potted(), sums.lost()));
+        bySize.setText(sums.bySize());
         balance.detailProperty().set(sums.detail());
     }
 }

@@ -1,12 +1,10 @@
 package org.moultwright.ui.potting;
 
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.ui.label.LabelNews;
 import org.moultwright.workflow.Deed;
-import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PotSlings.Potting;
 
 /** Writes down what really went into pots, and takes it back. */
@@ -28,7 +26,7 @@ final class PottingDeeds {
      *
      * @param whenKept is told once it is on disk, before the room is read again
      */
-    void keep(Potting potting, LabelJob labels, Consumer<LabelJob> whenKept) {
+    void keep(Potting potting, Runnable whenKept) {
         if (saving) {
             return;
         }
@@ -38,7 +36,7 @@ final class PottingDeeds {
             if (outcome instanceof Outcome.Done<Deed.Summary> done) {
                 desk.saveLine().saved(done.value().doneAt(), this::takeBack);
                 clearBench.run();
-                whenKept.accept(labels);
+                whenKept.run();
                 desk.readAgain().run();
                 news.done(PottingWords.kept(done.value().words()));
             } else if (outcome instanceof Outcome.Failed<Deed.Summary> failed) {

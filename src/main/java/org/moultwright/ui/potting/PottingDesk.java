@@ -21,6 +21,7 @@ import org.moultwright.workflow.UndoDeed;
  * @param readAgain asks for the room to be read anew; it need not be done when this returns
  * @param potSlings keeps a potting
  * @param undo takes the last deed back
+ * @param pattern how codes are made
  * @param printer makes the labels
  * @param pdfChooser asks where the labels go
  * @param sheetPrinter puts them on paper
@@ -35,6 +36,7 @@ public record PottingDesk(
         Runnable readAgain,
         PotSlings potSlings,
         UndoDeed undo,
+        PatternChoice pattern,
         LabelPrinter printer,
         PdfChooser pdfChooser,
         SheetPrinter sheetPrinter,

@@ -37,6 +37,7 @@ public final class PottingScreen implements Screen {
     public List<KeyHint> keys() {
         return List.of(
                 new KeyHint("Tab", Texts.say("next field")),
+                new KeyHint("Ctrl + D", Texts.say("another pot size for this tray")),
                 new KeyHint("Ctrl + S", Texts.say("save labels as PDF")),
                 new KeyHint("Ctrl + P", Texts.say("print labels")),
                 new KeyHint("Page Down", Texts.say("next sheet")),

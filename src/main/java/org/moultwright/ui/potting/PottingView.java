@@ -1,6 +1,8 @@
 package org.moultwright.ui.potting;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -11,6 +13,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignP;
 import org.moultwright.language.Texts;
@@ -31,15 +34,21 @@ final class PottingView extends VBox {
     static final KeyCombination PRINT = new KeyCodeCombination(KeyCode.P, KeyCombination.CONTROL_DOWN);
     static final KeyCombination DONE = new KeyCodeCombination(KeyCode.ENTER, KeyCombination.CONTROL_DOWN);
 
+    static final KeyCombination OTHER_SIZE = new KeyCodeCombination(KeyCode.D, KeyCombination.CONTROL_DOWN);
+
     private final PottingViewModel model;
     private final TakingCard takings;
+    private final StackPane sheet = new StackPane();
+    private final Map<SheetWay, SheetCard> sheets = new HashMap<>();
 
     PottingView(PottingViewModel model) {
         this.model = model;
         this.takings = new TakingCard(model);
         PageHeader header = new PageHeader(Texts.say("Potting"));
         header.subtitleProperty().bind(model.subtitleProperty());
-        Columns bench = new Columns(left(), new SheetCard(model.form().sheet(), model.preview()));
+        Columns bench = new Columns(left(), sheet);
+        model.shownProperty().addListener((observed, before, now) -> showSheet());
+        showSheet();
         bench.getStyleClass().add("bench-columns");
         setVgrow(bench, Priority.ALWAYS);
         getStyleClass().addAll("page", "potting");
@@ -60,13 +69,18 @@ final class PottingView extends VBox {
         takings.focusFirst();
     }
 
+    private void showSheet() {
+        SheetWay way = model.shownProperty().get();
+        sheet.getChildren().setAll(sheets.computeIfAbsent(way, shown -> new SheetCard(shown.form(), shown.preview())));
+    }
+
     private VBox left() {
         LabelCard labels = new LabelCard(model);
         Button save = Buttons.secondary(Texts.say("Save labels as PDF"), model::saveLabels);
         Button print = Buttons.secondary(Texts.say("Print"), model::printLabels);
         List.of(save, print)
-                .forEach(button -> button.disableProperty()
-                        .bind(model.preview().jobProperty().map(job -> job.isEmpty())));
+                .forEach(button ->
+                        button.disableProperty().bind(model.jobsProperty().map(List::isEmpty)));
         Button done = Buttons.primary("", model::done);
         done.textProperty().bind(model.sumsProperty().map(sums -> PottingWords.done(sums.potted())));
         done.disableProperty().bind(model.sumsProperty().map(sums -> !sums.canBeDone()));
@@ -108,10 +122,12 @@ final class PottingView extends VBox {
             model.printLabels();
         } else if (DONE.match(event)) {
             model.done();
+        } else if (OTHER_SIZE.match(event)) {
+            takings.addSize();
         } else if (event.getCode() == KeyCode.PAGE_DOWN) {
-            model.preview().turn(1);
+            model.shownProperty().get().preview().turn(1);
         } else if (event.getCode() == KeyCode.PAGE_UP) {
-            model.preview().turn(-1);
+            model.shownProperty().get().preview().turn(-1);
         } else {
             return;
         }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.moultwright.compute.forecast.InstantInterval;
@@ -19,7 +20,6 @@ import org.moultwright.workflow.TrayView;
 
 /** The sentences of the potting bench. */
 final class PottingWords {
-    static final String PREFIX_RULE = Texts.say("Like 26A, without I, L, O, U.");
     static final String UNDONE = Texts.say("Taken back: the animals are in their trays again.");
 
     private PottingWords() {}
@@ -30,7 +30,8 @@ final class PottingWords {
     }
 
     /** "22 slings ready", or "none yet". */
-    static String ready(Taking taking, Vocabulary names, Stage stage) {
+    static String ready(Taking taking, Vocabulary names) {
+        Stage stage = taking.stage();
         if (taking.ready() == 0) {
             return Texts.say("none yet");
         }
@@ -39,7 +40,8 @@ final class PottingWords {
     }
 
     /** "34 stay, 22 of them dark nymphs", "first about 9 May", or a caution where more are taken than were seen. */
-    static String stay(Taking taking, Stage stage, Vocabulary names, DayWords days) {
+    static String stay(Taking taking, Vocabulary names, DayWords days) {
+        Stage stage = taking.stage();
         if (taking.taken() > taking.ready()) {
             return Texts.say("{0} more than the last look found", taking.taken() - taking.ready());
         }
@@ -67,10 +69,10 @@ final class PottingWords {
     }
 
     /** What to do with the balance: labels left over, or what does not add up. */
-    static String balanceDetail(List<Taking> takings, List<PotLabel> leftOver) {
-        String astray = takings.stream()
+    static String balanceDetail(Bench bench, List<PotLabel> leftOver) {
+        String astray = bench.takings().stream()
                 .filter(taking -> !taking.holdsTogether())
-                .map(taking -> taking.tray().tray())
+                .map(bench::name)
                 .collect(Collectors.joining(", "));
         if (!astray.isEmpty()) {
             return Texts.say("Count the pots from {0} again, or say how many died or were lost.", astray);
@@ -82,6 +84,22 @@ final class PottingWords {
                 "Destroy the {0} left over: {1}.",
                 Texts.count(leftOver.size(), "label", "labels"),
                 leftOver.stream().map(PotLabel::code).collect(Collectors.joining(", ")));
+    }
+
+    /** The size of pots where it is one of several. */
+    static String size(String potSize) {
+        return potSize.isEmpty() ? Texts.say("no size written") : potSize;
+    }
+
+    /** "Into pots: 20 of 30 ml, 13 of 60 ml"; empty where all are of one size. */
+    static String bySize(Map<String, Integer> potted) {
+        return potted.size() < 2
+                ? ""
+                : Texts.say(
+                        "Into pots: {0}.",
+                        potted.entrySet().stream()
+                                .map(size -> Texts.say("{0} of {1}", size.getValue(), size(size.getKey())))
+                                .collect(Collectors.joining(", ")));
     }
 
     /** "Done, 32 in pots". */

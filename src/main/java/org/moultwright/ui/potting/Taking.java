@@ -1,101 +1,112 @@
 package org.moultwright.ui.potting;
 
-import java.util.OptionalInt;
-import javafx.beans.InvalidationListener;
-import javafx.beans.property.ObjectProperty;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToIntFunction;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.beans.property.SimpleObjectProperty;
-import javafx.beans.property.SimpleStringProperty;
-import javafx.beans.property.StringProperty;
+import org.moultwright.domain.Brood;
 import org.moultwright.domain.Stage;
+import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.TrayView;
 
 /**
- * One tray at the bench: how many are taken, how many of them really went into pots, how many died or were
- * lost. Until the keeper writes another number, all that are ready are taken, and all taken and not lost are
- * potted.
+ * One tray at the bench, and the portions its animals are taken in, one for each size of pots. Until the keeper writes
+ * another number, all that are ready are taken: those no other portion takes, by the first.
  */
 final class Taking {
+    private final BroodView brood;
     private final TrayView tray;
-    private final Stage stage;
-    private final ObjectProperty<OptionalInt> taken;
-    private final ObjectProperty<OptionalInt> potted;
-    private final ObjectProperty<OptionalInt> lost = new SimpleObjectProperty<>(OptionalInt.of(0));
-    private final StringProperty potSize = new SimpleStringProperty("");
+    private final List<Portion> portions = new ArrayList<>();
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
-    private boolean pottedByHand;
-    private boolean following;
+    private final Runnable changed;
 
-    Taking(TrayView tray, Stage stage) {
+    /** @param changed is told of every change */
+    Taking(BroodView brood, TrayView tray, Runnable changed) {
+        this.brood = brood;
         this.tray = tray;
-        this.stage = stage;
-        this.taken = new SimpleObjectProperty<>(OptionalInt.of(ready()));
-        this.potted = new SimpleObjectProperty<>(OptionalInt.of(ready()));
-        InvalidationListener follow = changed -> follow();
-        taken.addListener(follow);
-        lost.addListener(follow);
-        potted.addListener((observed, before, now) -> pottedByHand |= !following);
+        this.changed = changed;
+        put(new Portion(ready()));
+    }
+
+    Brood brood() {
+        return brood.record().brood();
     }
 
     TrayView tray() {
         return tray;
     }
 
+    Stage stage() {
+        return brood().lastStage();
+    }
+
+    List<Portion> portions() {
+        return Collections.unmodifiableList(portions);
+    }
+
+    /** Begins a portion for pots of another size. */
+    void addPortion() {
+        put(new Portion(0));
+    }
+
     /** Animals that have reached the stage in which they are potted, by the last look. */
     int ready() {
-        return Math.min(tray.alive(), tray.composition().getOrDefault(stage, 0));
+        return Math.min(tray.alive(), tray.composition().getOrDefault(stage(), 0));
     }
 
-    ObjectProperty<OptionalInt> takenProperty() {
-        return taken;
+    /** The day the animals were last seen in their stage; where they never were, today. */
+    Instant seen(Instant now) {
+        Optional<Instant> look = ready() > 0 ? tray.lastLook() : Optional.empty();
+        return look.orElse(now);
     }
 
-    ObjectProperty<OptionalInt> pottedProperty() {
-        return potted;
-    }
-
-    ObjectProperty<OptionalInt> lostProperty() {
-        return lost;
-    }
-
-    /** The size of the pots for this tray's animals, where it is not that of the others. */
-    StringProperty potSizeProperty() {
-        return potSize;
-    }
-
-    /** The size of its pots: its own, else that of all. */
-    String potSize(String ofAll) {
-        return (potSize.get().isBlank() ? ofAll : potSize.get()).strip();
-    }
-
-    /** What is wrong with the number taken, in a sentence; empty when nothing is. */
+    /** What is wrong with the numbers taken, in a sentence; empty when nothing is. */
     ReadOnlyStringProperty problemProperty() {
         return problem.getReadOnlyProperty();
     }
 
     int taken() {
-        return taken.get().orElse(0);
+        return sum(Portion::taken);
     }
 
     int potted() {
-        return potted.get().orElse(0);
+        return sum(Portion::potted);
     }
 
     int lost() {
-        return lost.get().orElse(0);
+        return sum(Portion::lost);
+    }
+
+    /** Whether no animal is taken that is not there. */
+    boolean takesWhatIsThere() {
+        return problem.get().isEmpty();
     }
 
     boolean holdsTogether() {
-        return problem.get().isEmpty() && taken() == potted() + lost();
+        return takesWhatIsThere() && portions.stream().allMatch(Portion::holdsTogether);
+    }
+
+    boolean isOf(TrayView other) {
+        return tray.equals(other);
+    }
+
+    private void put(Portion portion) {
+        portions.add(portion);
+        portion.whenChanged(this::follow);
     }
 
     private void follow() {
+        Portion first = portions.get(0);
+        first.takeUnlessSaid(Math.max(0, ready() - taken() + first.taken()));
         problem.set(taken() > tray.alive() ? PottingWords.tooMany(tray) : "");
-        if (!pottedByHand) {
-            following = true;
-            potted.set(OptionalInt.of(Math.max(0, taken() - lost())));
-            following = false;
-        }
+        changed.run();
+    }
+
+    private int sum(ToIntFunction<Portion> number) {
+        return portions.stream().mapToInt(number).sum();
     }
 }

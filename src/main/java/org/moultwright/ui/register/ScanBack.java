@@ -1,7 +1,9 @@
 package org.moultwright.ui.register;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.moultwright.domain.code.PotCode;
 import org.moultwright.domain.code.PotCodeReading;
 import org.moultwright.language.Texts;
@@ -34,20 +36,20 @@ record ScanBack(Map<String, PotRow> pots) {
         }
         PotCodeReading reading = PotCode.read(text);
         if (reading instanceof PotCodeReading.Refused refused) {
-            return sameInAnyCase(text).<Found>map(OnPot::new).orElseGet(() -> new OnNone(refused.sentence()));
+            return any(row -> row.code().equalsIgnoreCase(text))
+                    .<Found>map(OnPot::new)
+                    .orElseGet(() -> new OnNone(refused.sentence()));
         }
-        String code = reading.code().map(PotCode::text).orElse(text);
-        PotRow row = pots.get(code);
-        return row != null
-                ? new OnPot(row)
-                : new OnNone(Texts.say(
+        return any(row -> reading.symbols()
+                        .filter(PotCode.symbols(row.code())::equals)
+                        .isPresent())
+                .<Found>map(OnPot::new)
+                .orElseGet(() -> new OnNone(Texts.say(
                         "{0} is a whole code, but no pot of this register has it. Was it undone, or is it another room's?",
-                        code));
+                        text.toUpperCase(Locale.ROOT))));
     }
 
-    private Optional<PotRow> sameInAnyCase(String text) {
-        return pots.values().stream()
-                .filter(row -> row.code().equalsIgnoreCase(text))
-                .findFirst();
+    private Optional<PotRow> any(Predicate<PotRow> condition) {
+        return pots.values().stream().filter(condition).findFirst();
     }
 }

@@ -24,6 +24,7 @@ final class ShelfCell extends ListCell<ShelfRow> {
     ShelfCell(ShelfViewModel model) {
         this.model = model;
         this.drag = new ShelfDrag(model);
+        drag.from(this, shown);
         getStyleClass().add("shelf-cell");
         setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         setPrefWidth(0);

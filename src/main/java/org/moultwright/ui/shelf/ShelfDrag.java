@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.input.DataFormat;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.Dragboard;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.input.TransferMode;
 import org.moultwright.workflow.Standing;
 
@@ -16,19 +17,34 @@ final class ShelfDrag {
     private static final DataFormat CONTAINER = new DataFormat("application/x-moultwright-container");
 
     private final ShelfViewModel model;
+    private String pressed = "";
 
     ShelfDrag(ShelfViewModel model) {
         this.model = model;
     }
 
-    /** Lets a container be taken by its card, and others be let go on it. */
-    void on(Node card, Standing standing) {
-        card.setOnDragDetected(event -> {
-            Dragboard board = card.startDragAndDrop(TransferMode.MOVE);
-            board.setDragView(card.snapshot(null, null));
-            board.setContent(Map.of(CONTAINER, standing.code()));
-            event.consume();
+    /**
+     * Lets containers be taken by their cards in a cell of the shelf. The list may lay out its cells anew while the button
+     * is held, and the card that was pressed with them, so that it is the cell that hears of the drag.
+     *
+     * @param cards those in the cell now, by the codes of their containers
+     */
+    void from(Node cell, Map<String, Node> cards) {
+        cell.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> pressed = "");
+        cell.setOnDragDetected(event -> {
+            Node card = cards.get(pressed);
+            if (card != null) {
+                Dragboard board = cell.startDragAndDrop(TransferMode.MOVE);
+                board.setDragView(card.snapshot(null, null));
+                board.setContent(Map.of(CONTAINER, pressed));
+                event.consume();
+            }
         });
+    }
+
+    /** Lets a container be taken by this card of the cell, and others be let go on it. */
+    void on(Node card, Standing standing) {
+        card.addEventHandler(MouseEvent.MOUSE_PRESSED, event -> pressed = standing.code());
         card.setOnDragOver(event -> {
             if (carried(event).filter(code -> !code.equals(standing.code())).isPresent()) {
                 event.acceptTransferModes(TransferMode.MOVE);

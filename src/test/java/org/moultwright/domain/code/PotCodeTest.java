@@ -3,6 +3,7 @@ package org.moultwright.domain.code;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,13 +13,13 @@ import org.moultwright.domain.code.PotCodeReading.Reason;
 import org.moultwright.domain.code.PotCodeReading.Refused;
 
 class PotCodeTest {
-    private static final PotCode FIRST = new PotCode(new PotPrefix("26A"), 1);
+    private static final PotCode FIRST = new PotCode("26A-001");
 
     @Test
-    void isPrefixCounterAndCheckCharacter() {
-        assertThat(FIRST.stem()).isEqualTo("26A-001");
-        assertThat(FIRST.text()).matches("26A-001-[0-9A-Z]");
-        assertThat(new PotCode(new PotPrefix("26CC"), 1234).stem()).isEqualTo("26CC-1234");
+    void isItsStemAndCheckCharacter() {
+        assertThat(FIRST.text()).isEqualTo("26A-001-D");
+        assertThat(FIRST.symbols()).isEqualTo("26A001D");
+        assertThat(new PotCode("26-A001").symbols()).isEqualTo(FIRST.symbols());
     }
 
     @ParameterizedTest
@@ -26,16 +27,18 @@ class PotCodeTest {
     void readsBackWhateverItWrites(long seed) {
         Random random = new Random(seed);
         for (int i = 0; i < 2000; i++) {
-            PotCode code = anyCode(random);
+            PotCode code = AnyPattern.anyCode(random);
             String text = code.text();
-            String typed = text.toLowerCase(java.util.Locale.ROOT)
+            String typed = text.toLowerCase(Locale.ROOT)
                     .replace('1', 'l')
                     .replace('0', 'o')
                     .replace("-", " ");
-            assertThat(PotCode.read(text).code()).as("seed %d: %s", seed, text).contains(code);
-            assertThat(PotCode.read(typed).code())
+            assertThat(PotCode.read(text).symbols())
+                    .as("seed %d: %s", seed, text)
+                    .contains(code.symbols());
+            assertThat(PotCode.read(typed).symbols())
                     .as("seed %d: %s", seed, typed)
-                    .contains(code);
+                    .contains(code.symbols());
         }
     }
 
@@ -44,12 +47,11 @@ class PotCodeTest {
     void neverTakesOneWrongSymbolForAnotherPot(long seed) {
         Random random = new Random(seed);
         for (int i = 0; i < 500; i++) {
-            PotCode code = anyCode(random);
-            String text = code.text().replace("-", "");
+            String text = AnyPattern.anyCode(random).symbols();
             int at = random.nextInt(text.length());
             for (char other : PotAlphabet.CHECK.alphabet().toCharArray()) {
                 String wrong = text.substring(0, at) + other + text.substring(at + 1);
-                assertThat(PotCode.read(wrong).code().isPresent())
+                assertThat(PotCode.read(wrong).symbols().isPresent())
                         .as("seed %d: %s read as %s", seed, text, wrong)
                         .isEqualTo(wrong.equals(text));
             }
@@ -59,13 +61,13 @@ class PotCodeTest {
     @ParameterizedTest
     @CsvSource({
         "'', TOO_SHORT",
-        "26A-001, TOO_SHORT",
+        "1-9, TOO_SHORT",
         "26A-0*1-N, UNKNOWN_SYMBOL",
         "26U-001-N, UNKNOWN_SYMBOL",
-        "CC-26-A-001, OTHER_FORM",
-        "26A-0001-N, OTHER_FORM",
-        "26A-000-N, OTHER_FORM",
-        "26ABCD-001-N, OTHER_FORM"
+        "CC-26-A-001, WRONG_CHECK_CHARACTER",
+        "26A-001-E, WRONG_CHECK_CHARACTER",
+        "ABCDEF, OTHER_FORM",
+        "1234567890123456789012, OTHER_FORM"
     })
     void saysWhatIsWrong(String typed, Reason reason) {
         assertThat(PotCode.read(typed)).isInstanceOfSatisfying(Refused.class, refused -> {
@@ -86,15 +88,8 @@ class PotCodeTest {
     @Test
     void countsFromOne() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new PotCode(new PotPrefix("26A"), 0))
-                .withMessageContaining("counter");
-    }
-
-    private static PotCode anyCode(Random random) {
-        StringBuilder prefix = new StringBuilder("%02d".formatted(random.nextInt(100)));
-        for (int letters = 1 + random.nextInt(3); letters > 0; letters--) {
-            prefix.append(PotAlphabet.LETTERS.charAt(random.nextInt(PotAlphabet.LETTERS.length())));
-        }
-        return new PotCode(new PotPrefix(prefix.toString()), 1 + random.nextInt(12_000));
+                .isThrownBy(() -> new CodeRun("26A-", "", 3).code(0))
+                .withMessageContaining("number");
+        assertThatIllegalArgumentException().isThrownBy(() -> new PotCode("26U-001"));
     }
 }

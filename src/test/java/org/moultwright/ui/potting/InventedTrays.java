@@ -23,6 +23,7 @@ import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Look;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.TrayContents;
+import org.moultwright.domain.code.CodePattern;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
@@ -40,9 +41,12 @@ import org.moultwright.workflow.UndoDeed;
 /** An invented brood of two trays, some of its animals slings, in a book that does not know it yet. */
 final class InventedTrays implements SaveLine {
     static final String BROOD = "CC-26-A";
+    static final String SECOND = "CC-26-B";
     static final Instant NOW = Instant.parse("2026-05-05T20:41:00Z");
 
     final DrawnSheets paperPrinter = new DrawnSheets();
+    final List<CodePattern> settled = new ArrayList<>();
+    boolean areNamedAsProposed;
     private final BroodBook book;
     final List<Runnable> undos = new ArrayList<>();
     private final ReadOnlyObjectWrapper<RoomView> room = new ReadOnlyObjectWrapper<>(RoomView.EMPTY);
@@ -50,9 +54,25 @@ final class InventedTrays implements SaveLine {
 
     /** So many animals of A1 and of A2 are slings by the last look. */
     InventedTrays(BroodBook book, int slingsOfA1, int slingsOfA2) {
+        this(book, slingsOfA1, slingsOfA2, 0);
+    }
+
+    /** The same, and so many of B1 of another brood. */
+    InventedTrays(BroodBook book, int slingsOfA1, int slingsOfA2, int slingsOfB1) {
         this.book = book;
+        begin(BROOD);
+        fill(BROOD, "A1", 34, 22, slingsOfA1);
+        fill(BROOD, "A2", 39, 0, slingsOfA2);
+        if (slingsOfB1 > 0) {
+            begin(SECOND);
+            fill(SECOND, "B1", 18, 4, slingsOfB1);
+        }
+        readAgain();
+    }
+
+    private void begin(String code) {
         Brood brood = new Brood(
-                BROOD,
+                code,
                 "Chromatopelma cyaneopubescens",
                 ZoneOffset.UTC,
                 Optional.empty(),
@@ -62,9 +82,6 @@ final class InventedTrays implements SaveLine {
                 Optional.empty());
         BroodRecord empty = BroodRecord.of(brood);
         book.takeIn(empty, ReadingSource.of(empty));
-        fill("A1", 34, 22, slingsOfA1);
-        fill("A2", 39, 0, slingsOfA2);
-        readAgain();
     }
 
     PottingDesk desk(LabelPrinter printer, Path pdf) {
@@ -73,8 +90,9 @@ final class InventedTrays implements SaveLine {
                 this::readAgain,
                 new PotSlings(book, clock, UUID::randomUUID),
                 new UndoDeed(book, clock, UUID::randomUUID),
+                new PatternChoice(CodePattern.STANDARD, settled::add),
                 printer,
-                proposedName -> Optional.of(pdf),
+                name -> Optional.of(areNamedAsProposed ? pdf.resolveSibling(name) : pdf),
                 paperPrinter,
                 new InlineRunner(),
                 this,
@@ -84,7 +102,11 @@ final class InventedTrays implements SaveLine {
     }
 
     BroodRecord record() {
-        return book.find(BROOD).orElseThrow();
+        return record(BROOD);
+    }
+
+    BroodRecord record(String brood) {
+        return book.find(brood).orElseThrow();
     }
 
     int balance(Account account) {
@@ -96,7 +118,7 @@ final class InventedTrays implements SaveLine {
         undos.add(undo);
     }
 
-    private void fill(String tray, int nymphs, int dark, int slings) {
+    private void fill(String brood, String tray, int nymphs, int dark, int slings) {
         Instant opened = NOW.minus(Duration.ofDays(40));
         int all = nymphs + slings;
         Map<Stage, Look> looks = Map.of(
@@ -104,7 +126,7 @@ final class InventedTrays implements SaveLine {
                 Stage.DARKENED, new Look.Full(dark),
                 Stage.INSTAR2, new Look.Full(slings));
         book.keep(new Deed(
-                new Deed.Summary(UUID.randomUUID(), BROOD, opened, tray + " filled"),
+                new Deed.Summary(UUID.randomUUID(), brood, opened, tray + " filled"),
                 Optional.empty(),
                 new Deed.Content(
                         List.of(LedgerEntry.of(
@@ -123,19 +145,22 @@ final class InventedTrays implements SaveLine {
 
     private void readAgain() {
         room.set(new RoomView(
-                NOW,
-                List.of(new BroodView(record(), List.of(tray("A1"), tray("A2")), Optional.empty())),
-                Map.of(),
-                Optional.empty()));
+                NOW, book.broods().stream().map(Brood::code).map(this::view).toList(), Map.of(), Optional.empty()));
     }
 
-    private TrayView tray(String tray) {
-        BroodRecord record = record();
+    private BroodView view(String brood) {
+        List<String> trays = brood.equals(BROOD) ? List.of("A1", "A2") : List.of("B1");
+        return new BroodView(
+                record(brood), trays.stream().map(tray -> tray(brood, tray)).toList(), Optional.empty());
+    }
+
+    private TrayView tray(String brood, String tray) {
+        BroodRecord record = record(brood);
         return new TrayView(
-                BROOD,
+                brood,
                 tray,
                 tray.equals("A1") ? "box 1, top" : "box 1, base",
-                balance(Account.tray(tray)),
+                record.ledger().balance(Account.tray(tray)),
                 TrayContents.at(NOW, tray, record.ledger(), record.checks()).byStage(),
                 record.checks().stream()
                         .filter(check -> check.tray().equals(tray))

@@ -23,7 +23,6 @@ import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.code.PotCode;
-import org.moultwright.domain.code.PotPrefix;
 import org.moultwright.domain.label.Paper;
 import org.moultwright.store.H2Store;
 import org.moultwright.ui.ScreenShots;
@@ -37,8 +36,6 @@ import org.testfx.framework.junit5.Start;
 
 @ExtendWith(ApplicationExtension.class)
 class PottingUiTest {
-    private static final PotPrefix PREFIX = new PotPrefix("26A");
-
     @TempDir
     private static Path folder;
 
@@ -71,11 +68,11 @@ class PottingUiTest {
         write(robot, "died or lost from A2", "1");
         assertThat(says(robot, "31 taken = 30 potted + 1 dead or lost + 0 unexplained"))
                 .isTrue();
-        String leftOver = new PotCode(PREFIX, 31).text();
+        String leftOver = new PotCode("26A-031").text();
         assertThat(says(robot, "Destroy the label left over: " + leftOver + "."))
                 .isTrue();
         robot.press(KeyCode.CONTROL).type(KeyCode.S).release(KeyCode.CONTROL);
-        assertThat(pdf).content().hasLineCount(31).startsWith(new PotCode(PREFIX, 1).text());
+        assertThat(pdf).content().hasLineCount(31).startsWith(new PotCode("26A-001").text());
         assertThat(trays.balance(Account.POTTED)).isZero();
 
         robot.press(KeyCode.CONTROL).type(KeyCode.ENTER).release(KeyCode.CONTROL);
@@ -85,7 +82,7 @@ class PottingUiTest {
         assertThat(trays.balance(Account.tray("A2"))).isEqualTo(39);
         assertThat(trays.record().pots())
                 .hasSize(30)
-                .contains(new Pot(new PotCode(PREFIX, 21).text(), "A2", InventedTrays.NOW, "sling 5 May 26"))
+                .contains(new Pot(new PotCode("26A-021").text(), "A2", InventedTrays.NOW, "sling 5 May 26"))
                 .noneMatch(pot -> pot.code().equals(leftOver));
         assertThat(field(robot, "taken from A1").getText()).isEqualTo("2");
         assertThat(field(robot, "first free label").getText()).isEqualTo("8");
@@ -224,8 +221,9 @@ class PottingUiTest {
         write(robot, "first free label", "25");
         assertThat(says(robot, "1 to 24 on this sheet.")).isTrue();
         assertThat(button(robot, "Save labels as PDF").isDisabled()).isTrue();
-        write(robot, "codes begin with", "26L");
-        assertThat(says(robot, PottingWords.PREFIX_RULE)).isTrue();
+        write(robot, "pattern of codes", "26l-{nnn}");
+        assertThat(says(robot, "Leave out L: I, L, O and U look like 1, 0 and V, and are never part of a code."))
+                .isTrue();
     }
 
     @Test
@@ -254,12 +252,14 @@ class PottingUiTest {
         ScreenShots.of("potting", look -> {
             PottingViewModel model =
                     new PottingViewModel(new InventedTrays(new MemoryBroodBook(), 22, 11).desk(real, pdf));
-            model.form().sheet().firstCellProperty().set(OptionalInt.of(5));
+            model.sheets().common().form().firstCellProperty().set(OptionalInt.of(5));
             model.benchProperty()
                     .get()
                     .orElseThrow()
                     .takings()
                     .get(1)
+                    .portions()
+                    .get(0)
                     .lostProperty()
                     .set(OptionalInt.of(1));
             return new PottingView(model);
@@ -269,11 +269,13 @@ class PottingUiTest {
         ScreenShots.of("potting-wrong", look -> {
             PottingViewModel model =
                     new PottingViewModel(new InventedTrays(new MemoryBroodBook(), 22, 11).desk(real, pdf));
-            model.form().prefixProperty().set("26L");
+            model.form().patternProperty().set("26L-{nnn}");
             model.benchProperty()
                     .get()
                     .orElseThrow()
                     .takings()
+                    .get(0)
+                    .portions()
                     .get(0)
                     .pottedProperty()
                     .set(OptionalInt.of(19));
@@ -282,8 +284,13 @@ class PottingUiTest {
         ScreenShots.of("potting-own-sheet", 1188, 752, look -> {
             PottingViewModel model =
                     new PottingViewModel(new InventedTrays(new MemoryBroodBook(), 22, 11).desk(real, pdf));
-            model.form().sheet().own().usedProperty().set(true);
-            model.form().sheet().own().textProperty(SheetDimension.COLUMNS).set("2");
+            model.sheets().common().form().own().usedProperty().set(true);
+            model.sheets()
+                    .common()
+                    .form()
+                    .own()
+                    .textProperty(SheetDimension.COLUMNS)
+                    .set("2");
             model.form().potSizeProperty().set("30 ml");
             return new PottingView(model);
         });

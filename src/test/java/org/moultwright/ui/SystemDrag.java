@@ -1,0 +1,65 @@
+package org.moultwright.ui;
+
+import com.sun.javafx.scene.input.DragboardHelper;
+import com.sun.javafx.tk.TKClipboard;
+import com.sun.javafx.tk.TKDropTargetListener;
+import com.sun.javafx.tk.Toolkit;
+import java.lang.reflect.Constructor;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.input.ClipboardContent;
+import javafx.scene.input.TransferMode;
+
+/**
+ * A drag from another program, as the system tells a window of it: what is hit, and which events are sent in which order,
+ * is the toolkit's doing.
+ */
+public final class SystemDrag {
+    private final Scene scene;
+    private final TKDropTargetListener window;
+    private final TKClipboard board;
+
+    private SystemDrag(Scene scene, TKDropTargetListener window, TKClipboard board) {
+        this.scene = scene;
+        this.window = window;
+        this.board = board;
+    }
+
+    /** A drag of these, not yet over the window. On the toolkit's thread. */
+    public static SystemDrag of(ClipboardContent content, Scene scene) {
+        TKClipboard board = Toolkit.getToolkit().createLocalClipboard();
+        DragboardHelper.createDragboard(board).setContent(content);
+        try {
+            Constructor<?> constructor =
+                    Class.forName("javafx.scene.Scene$DropTargetListener").getDeclaredConstructor(Scene.class);
+            constructor.setAccessible(true);
+            return new SystemDrag(scene, (TKDropTargetListener) constructor.newInstance(scene), board);
+        } catch (ReflectiveOperationException otherToolkit) {
+            throw new IllegalStateException(otherToolkit);
+        }
+    }
+
+    /** Carries it over the middle of a node; says whether it could be let go there. */
+    public boolean carryOver(Node node) {
+        Bounds place = node.localToScene(node.getBoundsInLocal());
+        double x = place.getCenterX();
+        double y = place.getCenterY();
+        window.dragEnter(x, y, onScreen(x, true), onScreen(y, false), TransferMode.COPY, board);
+        return window.dragOver(x, y, onScreen(x, true), onScreen(y, false), TransferMode.COPY) != null;
+    }
+
+    /** Lets it go there. */
+    public void letGoOver(Node node) {
+        Bounds place = node.localToScene(node.getBoundsInLocal());
+        double x = place.getCenterX();
+        double y = place.getCenterY();
+        window.drop(x, y, onScreen(x, true), onScreen(y, false), TransferMode.COPY);
+    }
+
+    private double onScreen(double inScene, boolean isAcross) {
+        return isAcross
+                ? scene.getWindow().getX() + scene.getX() + inScene
+                : scene.getWindow().getY() + scene.getY() + inScene;
+    }
+}
