@@ -32,8 +32,7 @@ class CarriedByHandTest {
     void aTrayIsCarriedIntoAnotherBox() throws IOException, InterruptedException {
         Process display = display();
         try {
-            String number = new BufferedReader(
-                            new InputStreamReader(display.getInputStream(), StandardCharsets.UTF_8))
+            String number = new BufferedReader(new InputStreamReader(display.getInputStream(), StandardCharsets.UTF_8))
                     .readLine();
             Files.createDirectories(PICTURE.getParent());
             Process desk = desk(":" + number);

@@ -26,10 +26,10 @@ import org.moultwright.settings.DeskSettings;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.SamplePictures;
-import org.moultwright.ui.print.Pixels;
-import org.moultwright.workflow.PagePicture;
 import org.moultwright.ui.SystemDrag;
 import org.moultwright.ui.ToolkitThread;
+import org.moultwright.ui.print.Pixels;
+import org.moultwright.workflow.PagePicture;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -98,8 +98,8 @@ class PhotosUiTest {
     @Test
     void filesAreDroppedOnTheSheetAndWhatIsNoPictureIsSaid(FxRobot robot) throws TimeoutException, IOException {
         Path picture = Files.write(folder.resolve("IMG_2.jpg"), SamplePictures.of("jpg", 64, 48, 0x669933));
-        Path cut = Files.write(
-                folder.resolve("cut.png"), Arrays.copyOf(SamplePictures.of("png", 640, 480, 0x336699), 90));
+        Path cut =
+                Files.write(folder.resolve("cut.png"), Arrays.copyOf(SamplePictures.of("png", 640, 480, 0x336699), 90));
         Path telephone = Files.writeString(folder.resolve("IMG_3.HEIC"), "\0\0\0\30ftypheic\0\0\0\0mif1heic");
         ClipboardContent files = new ClipboardContent();
         files.putFiles(List.of(picture.toFile(), cut.toFile(), telephone.toFile()));

@@ -31,7 +31,9 @@ record Bench(List<Taking> takings, int portions) {
     }
 
     Bench(List<Taking> takings) {
-        this(takings, takings.stream().mapToInt(taking -> taking.portions().size()).sum());
+        this(
+                takings,
+                takings.stream().mapToInt(taking -> taking.portions().size()).sum());
     }
 
     /** Whether animals of several broods are on it, so that a tray's code does not say whose it is. */

@@ -154,6 +154,8 @@ final class TakingCard extends VBox {
                 .promptTextProperty()
                 .bind(model.potSizeProperty().map(ofAll -> ofAll.isBlank() ? Texts.say("size") : ofAll));
         sizes.put(size, taking);
+        GridPane.setFillHeight(taken, false);
+        GridPane.setFillHeight(size, false);
         trays.add(taken, 3, line);
         trays.add(size, 4, line);
     }

@@ -23,8 +23,10 @@ import org.moultwright.domain.Account;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.code.CodePattern;
 import org.moultwright.domain.code.PotCode;
+import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.store.H2Store;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.ToolkitThread;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
 import org.testfx.api.FxRobot;
@@ -183,6 +185,24 @@ class ManyTraysUiTest {
                 .extracting(Pot::code)
                 .startsWith(code("CC2026-B1-01"))
                 .allMatch(code -> PotCode.read(code).symbols().isPresent());
+    }
+
+    /** By the true printer: on a lid of 18 mm the letters would be too small to read. */
+    @Test
+    void codesTooLongForTheLabelAreSaidAtTheirPattern(FxRobot robot) {
+        PottingViewModel model = ToolkitThread.ask(() -> new PottingViewModel(
+                new InventedTrays(new MemoryBroodBook(), 22, 11, 5).desk(new PdfLabelPrinter(), pdf)));
+        robot.interact(() -> {
+            model.sheets().common().form().sheetProperty().set(LabelSheets.find("a4-9x13-round18").orElseThrow());
+            model.form().patternProperty().set("{yyyy}{taxon}{brood}-{tray}-{nnnnn}");
+        });
+        assertThat(model.form().patternProblemProperty().get())
+                .startsWith(code("2026CCA-A1-00001") + " is too long for this label: its letters would be 0.")
+                .endsWith("Choose a sheet with larger labels, or make the codes shorter. [DO-7]");
+        assertThat(model.jobsProperty().get()).isEmpty();
+        robot.interact(() -> model.sheets().common().form().sheetProperty().set(LabelSheets.A4_3X8));
+        assertThat(model.form().patternProblemProperty().get()).isEmpty();
+        assertThat(model.jobsProperty().get()).hasSize(1);
     }
 
     /** With the true printer, so that what is looked at is what is printed. */

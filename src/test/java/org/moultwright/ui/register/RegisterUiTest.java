@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Supplier;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -101,6 +102,27 @@ class RegisterUiTest {
         robot.press(KeyCode.CONTROL, KeyCode.SHIFT).type(KeyCode.H).release(KeyCode.SHIFT, KeyCode.CONTROL);
         awaitWords("9 pots handed over.", "5000 pots: 4226 alive, 500 dead, 274 handed over");
         assertThat(reopened().ledger().balance(Account.HANDED_OVER)).isEqualTo(53 + 9);
+    }
+
+    /** Of the 1 000 pots of a brood 100 are dead and 53 handed over. */
+    @Test
+    void whateverHappensToAllSelectedIsOneKeyAndSoIsTakingItBack(FxRobot robot) {
+        robot.type(KeyCode.F3).write("26a alive").type(KeyCode.ENTER);
+        awaitWords("847 pots shown");
+        press(robot, KeyCode.A);
+        awaitWords("847 selected");
+        Map<KeyCode, String> events =
+                Map.of(KeyCode.F, "fed", KeyCode.M, "moulted", KeyCode.D, "dead", KeyCode.H, "handed over");
+        events.forEach((key, word) -> {
+            press(robot, key);
+            awaitWords("847 pots " + word + ".");
+            press(robot, KeyCode.Z);
+            awaitWords("Taken back: 847 pots " + word + ".", "847 selected of 847 pots shown");
+        });
+        BroodRecord kept = reopened();
+        assertThat(kept.ledger().balance(Account.POTTED)).isEqualTo(847);
+        assertThat(kept.potEvents())
+                .noneMatch(event -> event.at().equals(DeskRoom.evening()));
     }
 
     @Test

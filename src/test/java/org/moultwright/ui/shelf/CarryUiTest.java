@@ -11,6 +11,8 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
+import javafx.scene.input.ClipboardContent;
+import javafx.scene.input.DataFormat;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
@@ -22,6 +24,8 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.boot.DeskRoom;
 import org.moultwright.boot.ShownDesk;
+import org.moultwright.ui.SystemDrag;
+import org.moultwright.ui.ToolkitThread;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -59,7 +63,6 @@ class CarryUiTest {
     @Test
     void isLetGoOnAnotherContainerAndStandsThere(FxRobot robot) {
         carry(robot, "A1", "box 2");
-        desk.awaitHolds(() -> {System.err.println(events); return events.contains(DragEvent.DRAG_DONE);});
         desk.awaitParts("A1 moved into box 2.", "in box 2 since 3 May");
         assertThat(events)
                 .containsSubsequence(
@@ -68,6 +71,26 @@ class CarryUiTest {
                         DragEvent.DRAG_OVER,
                         DragEvent.DRAG_DROPPED,
                         DragEvent.DRAG_DONE);
+    }
+
+    /** Let go by the system over the window: what cannot be is said, and nothing has moved. */
+    @Test
+    void isToldWhereItCannotStand(FxRobot robot) {
+        letGo(robot, "A2", "box 1");
+        desk.awaitParts("A2 stands in box 1 already.");
+        letGo(robot, "A2", "box 2");
+        desk.awaitParts("A2 moved into box 2.");
+    }
+
+    private void letGo(FxRobot robot, String carried, String over) {
+        ToolkitThread.ask(() -> {
+            ClipboardContent content = new ClipboardContent();
+            content.put(DataFormat.lookupMimeType("application/x-moultwright-container"), carried);
+            SystemDrag drag = SystemDrag.of(content, stage.getScene());
+            assertThat(drag.carryOver(card(robot, over))).isTrue();
+            drag.letGoOver(card(robot, over));
+            return true;
+        });
     }
 
     private void carry(FxRobot robot, String from, String to) {
