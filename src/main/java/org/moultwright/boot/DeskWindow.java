@@ -1,8 +1,11 @@
 package org.moultwright.boot;
 
 import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
+import javafx.util.Subscription;
+import org.moultwright.ui.shell.WhileAtRest;
 
 /** The window a desk stands in. */
 final class DeskWindow {
@@ -26,6 +29,7 @@ final class DeskWindow {
         });
         stage.show();
         afterFirstLayout(scene, workbench::readAgain);
+        onFirst(workbench.roomProperty(), () -> WhileAtRest.run(scene, workbench.backstage()::step));
         return stage;
     }
 
@@ -38,5 +42,14 @@ final class DeskWindow {
         };
         scene.addPostLayoutPulseListener(listening[0]);
         Platform.requestNextPulse();
+    }
+
+    /** Screens are of a room that was read; one made ready before would have to be made ready anew. */
+    private static void onFirst(ReadOnlyObjectProperty<?> property, Runnable work) {
+        Subscription[] listening = new Subscription[1];
+        listening[0] = property.subscribe((before, now) -> {
+            listening[0].unsubscribe();
+            work.run();
+        });
     }
 }

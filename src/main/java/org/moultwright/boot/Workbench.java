@@ -72,6 +72,7 @@ import org.moultwright.ui.settings.SettingsScreen;
 import org.moultwright.ui.settings.SettingsViewModel;
 import org.moultwright.ui.shelf.ShelfDesk;
 import org.moultwright.ui.shelf.ShelfScreen;
+import org.moultwright.ui.shell.Backstage;
 import org.moultwright.ui.shell.LaterScreen;
 import org.moultwright.ui.shell.Notice;
 import org.moultwright.ui.shell.Screen;
@@ -259,6 +260,11 @@ final class Workbench implements AutoCloseable {
         return screens;
     }
 
+    /** Where the screens are made ready that were not opened yet; asked for once the desk stands in its window. */
+    Backstage backstage() {
+        return view.backstage(appearance::dress);
+    }
+
     void open(String screenId) {
         shell.currentProperty().set(screenId);
     }
@@ -316,8 +322,6 @@ final class Workbench implements AutoCloseable {
     private void show(Outcome<RoomView> outcome) {
         if (outcome instanceof Outcome.Done<RoomView> done) {
             if (roomView.get().equals(RoomView.EMPTY)) {
-                // The keeper has begun with one screen by now; the others are made before they are asked for.
-                screens.forEach(screen -> toolkit.execute(screen::node));
                 opened.forecasting()
                         .get()
                         .assumed()

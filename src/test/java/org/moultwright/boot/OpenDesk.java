@@ -11,6 +11,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.ToolkitThread;
+import org.moultwright.ui.shell.Backstage;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.RoomView;
@@ -70,6 +71,11 @@ public final class OpenDesk implements AutoCloseable {
                         Stream.of(node),
                         parent.getChildrenUnmodifiable().stream().flatMap(OpenDesk::inside))
                 : Stream.of(node);
+    }
+
+    /** Where its screens are made ready while the keeper rests. */
+    public Backstage backstage() {
+        return workbench.backstage();
     }
 
     /** The room as last read. */

@@ -3,6 +3,8 @@ package org.moultwright.ui.shell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -52,6 +54,15 @@ public final class ShellView extends BorderPane {
         } else {
             open();
         }
+    }
+
+    /**
+     * Where the screens are made ready that were not opened yet.
+     *
+     * @param dresser puts the style sheets in force into a scene
+     */
+    public Backstage backstage(Consumer<ObservableList<String>> dresser) {
+        return new Backstage(screens, host.getWidth(), host.getHeight(), dresser);
     }
 
     private void build(Screen foot) {

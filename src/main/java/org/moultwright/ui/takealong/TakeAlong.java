@@ -2,6 +2,7 @@ package org.moultwright.ui.takealong;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
@@ -22,13 +23,17 @@ public final class TakeAlong {
 
     private final TakeAlongViewModel model;
     private final StackPane pages = new StackPane();
-    private final TakeAlongView view;
+    private final SitterViewModel sitter;
+
+    /** Made when it is first opened: it has a row for each tray, and a forecast is seldom taken along. */
+    private Optional<TakeAlongView> view = Optional.empty();
+
     private Runnable close = () -> {};
 
     /** @param sitter to whom the desk can be handed over */
     public TakeAlong(TakeAlongDesk desk, SitterViewModel sitter) {
         this.model = new TakeAlongViewModel(desk);
-        this.view = new TakeAlongView(model, sitter, () -> close.run());
+        this.sitter = sitter;
     }
 
     /** The one word the forecast shows for it. */
@@ -64,8 +69,10 @@ public final class TakeAlong {
 
     private void open() {
         model.openAnew();
-        pages.getChildren().setAll(view);
-        view.takeFocus();
+        TakeAlongView page = view.orElseGet(() -> new TakeAlongView(model, sitter, () -> close.run()));
+        view = Optional.of(page);
+        pages.getChildren().setAll(page);
+        page.takeFocus();
     }
 
     private void pressed(KeyEvent event, Screen screen) {

@@ -135,7 +135,9 @@ final class TakeAlongView extends VBox {
         grid.getColumnConstraints().add(first);
         Runnable show = () -> {
             grid.getChildren().clear();
-            items.forEach(item -> grid.addRow(grid.getRowCount(), row.apply(item)));
+            for (int line = 0; line < items.size(); line++) {
+                grid.addRow(line, row.apply(items.get(line)));
+            }
             grid.getChildren().forEach(node -> GridPane.setValignment(node, VPos.TOP));
         };
         items.addListener((ListChangeListener<T>) change -> show.run());
