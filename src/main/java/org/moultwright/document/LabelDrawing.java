@@ -94,10 +94,8 @@ record LabelDrawing(PDPageContentStream stream, double pageHeightMillimetres, La
             throw new DocumentException(
                     Reason.LABEL_TOO_SMALL,
                     Texts.say(
-                            "{0} is too long for this label: its letters would be {1} mm high, and {2} mm is the least.",
-                            label.code(),
-                            Numbers.fixed(PrinterDots.millimetres(points), 1),
-                            Numbers.fixed(PrinterDots.millimetres(SMALLEST_CODE_POINTS), 1)));
+                            "{0} is too long for this label: its letters would be less than {1} mm high.",
+                            label.code(), Numbers.fixed(PrinterDots.millimetres(SMALLEST_CODE_POINTS), 0)));
         }
     }
 

@@ -5,6 +5,8 @@ import com.sun.javafx.tk.TKClipboard;
 import com.sun.javafx.tk.TKDropTargetListener;
 import com.sun.javafx.tk.Toolkit;
 import java.lang.reflect.Constructor;
+import java.lang.reflect.Proxy;
+import java.util.EnumSet;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -30,11 +32,18 @@ public final class SystemDrag {
     public static SystemDrag of(ClipboardContent content, Scene scene) {
         TKClipboard board = Toolkit.getToolkit().createLocalClipboard();
         DragboardHelper.createDragboard(board).setContent(content);
+        TKClipboard dragged = (TKClipboard) Proxy.newProxyInstance(
+                SystemDrag.class.getClassLoader(), new Class<?>[] {TKClipboard.class}, (proxy, method, arguments) -> {
+                    // A board that is no drag's says no modes.
+                    return method.getName().equals("getTransferModes")
+                            ? EnumSet.of(TransferMode.COPY, TransferMode.MOVE)
+                            : method.invoke(board, arguments);
+                });
         try {
             Constructor<?> constructor =
                     Class.forName("javafx.scene.Scene$DropTargetListener").getDeclaredConstructor(Scene.class);
             constructor.setAccessible(true);
-            return new SystemDrag(scene, (TKDropTargetListener) constructor.newInstance(scene), board);
+            return new SystemDrag(scene, (TKDropTargetListener) constructor.newInstance(scene), dragged);
         } catch (ReflectiveOperationException otherToolkit) {
             throw new IllegalStateException(otherToolkit);
         }

@@ -20,6 +20,7 @@ import org.moultwright.domain.code.CodePattern;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
@@ -32,7 +33,7 @@ final class LabelCard extends VBox {
 
     private final PottingViewModel model;
     private final FlowPane sizes = new FlowPane();
-    private final HBox parts = new HBox();
+    private final Flow parts = new Flow();
     private final StackPane sheet = new StackPane();
     private final Map<SheetWay, SheetFields> fields = new HashMap<>();
 

@@ -193,12 +193,17 @@ class ManyTraysUiTest {
         PottingViewModel model = ToolkitThread.ask(() -> new PottingViewModel(
                 new InventedTrays(new MemoryBroodBook(), 22, 11, 5).desk(new PdfLabelPrinter(), pdf)));
         robot.interact(() -> {
-            model.sheets().common().form().sheetProperty().set(LabelSheets.find("a4-9x13-round18").orElseThrow());
+            model.sheets()
+                    .common()
+                    .form()
+                    .sheetProperty()
+                    .set(LabelSheets.find("a4-9x13-round18").orElseThrow());
             model.form().patternProperty().set("{yyyy}{taxon}{brood}-{tray}-{nnnnn}");
         });
         assertThat(model.form().patternProblemProperty().get())
-                .startsWith(code("2026CCA-A1-00001") + " is too long for this label: its letters would be 0.")
-                .endsWith("Choose a sheet with larger labels, or make the codes shorter. [DO-7]");
+                .isEqualTo(code("2026CCA-A1-00001")
+                        + " is too long for this label: its letters would be less than 1 mm high."
+                        + " Choose a sheet with larger labels, or make the codes shorter. [DO-7]");
         assertThat(model.jobsProperty().get()).isEmpty();
         robot.interact(() -> model.sheets().common().form().sheetProperty().set(LabelSheets.A4_3X8));
         assertThat(model.form().patternProblemProperty().get()).isEmpty();

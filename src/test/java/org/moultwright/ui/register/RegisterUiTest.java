@@ -121,8 +121,7 @@ class RegisterUiTest {
         });
         BroodRecord kept = reopened();
         assertThat(kept.ledger().balance(Account.POTTED)).isEqualTo(847);
-        assertThat(kept.potEvents())
-                .noneMatch(event -> event.at().equals(DeskRoom.evening()));
+        assertThat(kept.potEvents()).noneMatch(event -> event.at().equals(DeskRoom.evening()));
     }
 
     @Test
