@@ -88,7 +88,10 @@ final class SlipPages {
         List<String> codes = lot.codes();
         for (int from = 0; from < codes.size(); from += CODES_IN_PIECE) {
             List<String> piece = codes.subList(from, Math.min(from + CODES_IN_PIECE, codes.size()));
-            words(fonts.plain(), from == 0 ? Texts.say("Pots: {0}", String.join(", ", piece)) : String.join(", ", piece), SIZE);
+            words(
+                    fonts.plain(),
+                    from == 0 ? Texts.say("Pots: {0}", String.join(", ", piece)) : String.join(", ", piece),
+                    SIZE);
         }
         top += SIZE * 0.4f;
     }

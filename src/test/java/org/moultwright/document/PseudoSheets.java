@@ -95,8 +95,10 @@ final class PseudoSheets {
         Path pdf = FOLDER.resolve("labels-wordy-" + name(sheet) + ".pdf");
         new PdfLabelPrinter().save(new LabelJob(sheet, 1, PrintShift.NONE, labels, MADE_AT), pdf);
         List<Letter> letters = PrintedLetters.of(pdf);
-        assertThat(letters).isNotEmpty().allMatch(letter -> IntStream.rangeClosed(1, sheet.cells())
-                .anyMatch(cell -> letter.isWithin(sheet.cell(cell))));
+        assertThat(letters)
+                .isNotEmpty()
+                .allMatch(letter ->
+                        IntStream.rangeClosed(1, sheet.cells()).anyMatch(cell -> letter.isWithin(sheet.cell(cell))));
         assertNoneMeet(letters);
     }
 
@@ -104,8 +106,7 @@ final class PseudoSheets {
         Path pdf = FOLDER.resolve("calibration-wordy-" + name(sheet) + ".pdf");
         new PdfLabelPrinter().save(new CalibrationPage(sheet, PrintShift.NONE, MADE_AT), pdf);
         List<Letter> letters = PrintedLetters.of(pdf);
-        Box page = new Box(
-                0, 0, sheet.paper().widthMillimetres(), sheet.paper().heightMillimetres());
+        Box page = new Box(0, 0, sheet.paper().widthMillimetres(), sheet.paper().heightMillimetres());
         assertThat(letters).allMatch(letter -> letter.isWithin(page));
         assertNoneMeet(letters);
     }

@@ -44,7 +44,8 @@ class FocusIsSeenTest {
     /** The largest rooms hold no other controls than the demo does. */
     static Stream<EveryViewTest.View> views() {
         return EveryViewTest.views(folder)
-                .filter(view -> !view.name().contains("six-hundred") && !view.name().contains("five-thousand"));
+                .filter(view ->
+                        !view.name().contains("six-hundred") && !view.name().contains("five-thousand"));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -92,7 +92,8 @@ final class ShownTexts {
         }
         Bounds drawn = text.getBoundsInLocal();
         // A space at the end of a broken line is no letter.
-        double wide = text.getWrappingWidth() > 0 ? Math.min(drawn.getWidth(), text.getWrappingWidth()) : drawn.getWidth();
+        double wide =
+                text.getWrappingWidth() > 0 ? Math.min(drawn.getWidth(), text.getWrappingWidth()) : drawn.getWidth();
         Bounds at = text.localToScene(new BoundingBox(drawn.getMinX(), drawn.getMinY(), wide, drawn.getHeight()));
         Node around = around(labeled, root);
         Bounds room = around.localToScene(around.getLayoutBounds());

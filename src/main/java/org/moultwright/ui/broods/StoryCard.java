@@ -1,6 +1,5 @@
 package org.moultwright.ui.broods;
 
-import org.moultwright.ui.control.WholeColumns;
 import java.util.List;
 import java.util.function.Function;
 import javafx.beans.binding.DoubleBinding;
@@ -23,6 +22,7 @@ import org.moultwright.ui.control.Em;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.ToggleChip;
+import org.moultwright.ui.control.WholeColumns;
 import org.moultwright.ui.control.Words;
 
 /** The story of the chosen brood, or the entries of its ledger in its place. */

@@ -1,6 +1,5 @@
 package org.moultwright.ui.chart;
 
-import org.moultwright.language.Scale;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +7,7 @@ import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.text.TextAlignment;
 import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
+import org.moultwright.language.Scale;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.ui.theme.Token;

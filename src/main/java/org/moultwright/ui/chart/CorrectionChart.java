@@ -1,7 +1,5 @@
 package org.moultwright.ui.chart;
 
-import org.moultwright.domain.Quantity;
-import org.moultwright.language.Scale;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
@@ -9,6 +7,8 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.domain.CalibrationPoint;
 import org.moultwright.domain.Correction;
+import org.moultwright.domain.Quantity;
+import org.moultwright.language.Scale;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.theme.Palette;
 
@@ -89,7 +89,14 @@ public final class CorrectionChart extends ChartCanvas {
     void paint(Pen pen, double width, double height) {
         shown.get().ifPresent(what -> {
             double[] across = what.across();
-            Plane plane = new Plane(pen, width, height, across, what.up(across), what.scale(Scale.TEMPERATURE), what.scale(Scale.APART));
+            Plane plane = new Plane(
+                    pen,
+                    width,
+                    height,
+                    across,
+                    what.up(across),
+                    what.scale(Scale.TEMPERATURE),
+                    what.scale(Scale.APART));
             plane.curve(what.correction()::at, x -> COVERAGE * what.correction().sdAt(x));
             plane.grid(Texts.say("probe shows, {0}", what.unit()), Texts.say("to be added, {0}", what.unit()));
             plane.level(0, 3, Texts.say("nothing to add"));

@@ -1,10 +1,10 @@
 package org.moultwright.ui.chart;
 
-import org.moultwright.language.Scale;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import javafx.scene.text.TextAlignment;
 import org.moultwright.language.Numbers;
+import org.moultwright.language.Scale;
 import org.moultwright.ui.theme.Token;
 
 /** Two numbers against each other: axes, and the marks of points, levels and curves upon them. */

@@ -1,6 +1,5 @@
 package org.moultwright.ui.chart;
 
-import org.moultwright.language.Scale;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
@@ -10,6 +9,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
+import org.moultwright.language.Scale;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.theme.Token;

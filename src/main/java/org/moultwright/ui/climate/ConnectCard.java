@@ -1,11 +1,11 @@
 package org.moultwright.ui.climate;
 
-import javafx.scene.layout.Region;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;

@@ -1,9 +1,9 @@
 package org.moultwright.ui.climate;
 
-import javafx.scene.layout.Region;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import javafx.scene.control.ChoiceBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.ColdestWall;
 import org.moultwright.language.Degrees;

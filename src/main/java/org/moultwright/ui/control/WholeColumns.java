@@ -31,8 +31,6 @@ public final class WholeColumns {
                 .sum();
         boolean hasRoom = least + BAR_EMS * type.pixels() <= table.getWidth();
         table.setColumnResizePolicy(
-                hasRoom
-                        ? TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN
-                        : TableView.UNCONSTRAINED_RESIZE_POLICY);
+                hasRoom ? TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN : TableView.UNCONSTRAINED_RESIZE_POLICY);
     }
 }

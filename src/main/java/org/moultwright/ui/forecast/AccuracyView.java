@@ -1,6 +1,5 @@
 package org.moultwright.ui.forecast;
 
-import org.moultwright.ui.control.WholeColumns;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
@@ -24,6 +23,7 @@ import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.Em;
 import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.WholeColumns;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.theme.Palette;
 

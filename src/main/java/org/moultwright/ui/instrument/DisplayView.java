@@ -1,6 +1,5 @@
 package org.moultwright.ui.instrument;
 
-import javafx.scene.layout.Region;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
@@ -13,6 +12,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.moultwright.compute.agreement.DisplayCheck;
 import org.moultwright.language.Degrees;

@@ -70,6 +70,10 @@ final class FittedCard extends VBox {
     private static CorrectionChart.Shown shown(Calibration found) {
         Quantity quantity = found.method().quantity();
         return new CorrectionChart.Shown(
-                quantity, CalibrationWords.unit(quantity), CalibrationWords.usual(quantity), found.points(), found.correction());
+                quantity,
+                CalibrationWords.unit(quantity),
+                CalibrationWords.usual(quantity),
+                found.points(),
+                found.correction());
     }
 }

@@ -1,6 +1,5 @@
 package org.moultwright.ui.instrument;
 
-import javafx.scene.layout.Region;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -107,7 +106,7 @@ final class PointGrid extends GridPane {
 
     private static Node salts(PointEntry point) {
         ChoiceBox<SaturatedSalt> salts = new ChoiceBox<>();
-                salts.getItems().setAll(SaturatedSalt.values());
+        salts.getItems().setAll(SaturatedSalt.values());
         salts.setConverter(new SaltNames());
         salts.setAccessibleText(Texts.say("salt"));
         salts.setMinWidth(USE_PREF_SIZE);

@@ -1,6 +1,5 @@
 package org.moultwright.ui.register;
 
-import org.moultwright.ui.control.WholeColumns;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.function.Function;
@@ -13,6 +12,7 @@ import org.moultwright.domain.PotEvent.What;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.control.Em;
+import org.moultwright.ui.control.WholeColumns;
 import org.moultwright.ui.control.Words;
 
 /**

@@ -1,6 +1,5 @@
 package org.moultwright.ui.shelf;
 
-import javafx.scene.layout.Region;
 import java.util.List;
 import java.util.regex.Pattern;
 import javafx.application.Platform;
@@ -17,6 +16,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
