@@ -162,6 +162,7 @@ final class TakingCard extends VBox {
 
     private Label stay(Taking taking) {
         Label stay = Words.wrapped(Words.muted(""));
+        stay.getStyleClass().add("bench-stay");
         stay.setMaxWidth(Double.MAX_VALUE);
         GridPane.setHgrow(stay, Priority.ALWAYS);
         Vocabulary names = model.vocabularyProperty().get();
