@@ -66,7 +66,9 @@ class FocusIsSeenTest {
                 stage.setScene(scene);
                 stage.show();
                 layOut(scene);
-                assertThat(unseen(scene, ground(worn))).as("shows no focus in %s", theme).isEmpty();
+                assertThat(unseen(scene, ground(worn)))
+                        .as("shows no focus in %s", theme)
+                        .isEmpty();
             });
         }
     }
