@@ -50,8 +50,7 @@ record DeskTools(
      * @param written the same, but there before the first dates are: the round needs none to begin
      * @param readAgain asks for it to be read anew
      */
-    record Shown(
-            ReadOnlyObjectProperty<RoomView> room, ReadOnlyObjectProperty<RoomView> written, Runnable readAgain) {}
+    record Shown(ReadOnlyObjectProperty<RoomView> room, ReadOnlyObjectProperty<RoomView> written, Runnable readAgain) {}
 
     /**
      * Who works aside.

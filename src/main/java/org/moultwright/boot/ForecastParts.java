@@ -24,10 +24,7 @@ record ForecastParts(DeskTools tools, PlanChoices plans, SitterViewModel sitter)
     Screen screen(ObservableObjectValue<Palette> palette) {
         Forecasting forecasting = tools.opened().forecasting().get();
         ScoreForecasts scores = new ScoreForecasts(
-                tools.book(),
-                tools.store().readings(),
-                tools.store().forecasts(),
-                forecasting.forecaster()::forecast);
+                tools.book(), tools.store().readings(), tools.store().forecasts(), forecasting.forecaster()::forecast);
         TakeAlong takeAlong = new TakeAlong(takeAlongDesk(), sitter);
         return takeAlong.over(ForecastScreen.of(
                 new ForecastDesk(

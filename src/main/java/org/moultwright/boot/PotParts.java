@@ -58,8 +58,7 @@ record PotParts(DeskTools tools) {
 
     private PatternChoice codePattern() {
         return new PatternChoice(
-                chosen().codePattern(),
-                pattern -> tools.settings().choose(chosen().withCodePattern(pattern)));
+                chosen().codePattern(), pattern -> tools.settings().choose(chosen().withCodePattern(pattern)));
     }
 
     private DeskSettings chosen() {

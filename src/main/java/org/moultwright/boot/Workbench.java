@@ -139,8 +139,7 @@ final class Workbench implements AutoCloseable {
         this.settings = new SettingsViewModel(loaded.settings(), file::save, runner);
         this.tools = new DeskTools(
                 opened,
-                new DeskTools.Shown(
-                        roomView.getReadOnlyProperty(), roundRoom.getReadOnlyProperty(), this::readAgain),
+                new DeskTools.Shown(roomView.getReadOnlyProperty(), roundRoom.getReadOnlyProperty(), this::readAgain),
                 runners,
                 shell,
                 settings,
@@ -190,8 +189,7 @@ final class Workbench implements AutoCloseable {
                                 reach,
                                 command -> new AlarmCommand(command).tryOut(),
                                 new Translations(file.beside(DeskLanguage.FOLDER)))),
-                new DeedsSheet(
-                        new DeedsDesk(tools.undo(), this::takenBack, runners.keeper(), days)));
+                new DeedsSheet(new DeedsDesk(tools.undo(), this::takenBack, runners.keeper(), days)));
         this.whole = new SitterParts(sitter, view, this::putHandsBack);
         if (opened.broods().isEmpty()) {
             open(WHERE_BROODS_COME_IN);

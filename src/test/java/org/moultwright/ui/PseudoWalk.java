@@ -91,14 +91,20 @@ final class PseudoWalk {
         worn.appearance().dress(scene.getStylesheets());
         stage.setScene(scene);
         stage.show();
-        for (int pass = 0; pass < PASSES; pass++) {
-            scene.getRoot().applyCss();
-            scene.getRoot().layout();
-        }
+        layOut(scene.getRoot());
         return true;
     }
 
+    private static void layOut(Parent root) {
+        for (int pass = 0; pass < PASSES; pass++) {
+            root.applyCss();
+            root.layout();
+        }
+    }
+
     private static boolean look(String view, Parent root, boolean isWordy, Set<String> found) {
+        // What was read aside since it was shown may stand in a text by now.
+        layOut(root);
         for (Node node : ShownTexts.nodes(root)) {
             if (ShownTexts.isPageMovedSideways(node)) {
                 found.add("SIDEWAYS\t\tthe page is wider than its room\t" + view + "\t" + ShownTexts.place(node));

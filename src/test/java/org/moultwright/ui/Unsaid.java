@@ -99,6 +99,9 @@ final class Unsaid {
     /** What the round's own tests put into the top line. */
     private static final List<String> INVENTED = List.of("A1 and A2 become slings", ", 4 to 8 May");
 
+    /** A field of a code's pattern, written as the pattern has it. */
+    private static final Pattern FIELD = Pattern.compile("\\{\\p{L}+\\}");
+
     private Unsaid() {}
 
     /** The words left over. */
@@ -106,7 +109,7 @@ final class Unsaid {
         if (SOURCE.matcher(shown).matches() || INVENTED.contains(shown)) {
             return "";
         }
-        return WORD.matcher(outside(shown))
+        return WORD.matcher(FIELD.matcher(outside(shown)).replaceAll(" "))
                 .results()
                 .map(found -> found.group().replaceAll("^\\P{L}+|\\P{L}+$", ""))
                 .filter(word -> !SAME.contains(word) && !CALENDAR.contains(word) && !KEEPERS.contains(word))

@@ -57,7 +57,6 @@ public final class SheetFields extends VBox {
         sheet.setAccessibleText(Texts.say("sheet"));
         sheet.setMinWidth(USE_PREF_SIZE);
         sheet.setMaxWidth(Double.MAX_VALUE);
-        sheet.getStyleClass().add("sheet-choice");
         NumberField first = FormFields.quiet(new NumberField(Texts.say("first free label")), "number-field");
         first.valueProperty().bindBidirectional(form.firstCellProperty());
         first.problemProperty().bind(form.firstCellProblemProperty());
