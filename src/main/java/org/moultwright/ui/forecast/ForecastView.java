@@ -62,7 +62,7 @@ final class ForecastView extends StackPane {
                         "Nothing to foresee yet. Once a sac is opened and its trays are counted, their moults stand here."),
                 Buttons.secondary(HOW_GOOD, model::openAccuracy)));
         VBox.setVgrow(lanes, Priority.ALWAYS);
-        VBox.setVgrow(below, Priority.ALWAYS);
+        VBox.setVgrow(below, Priority.SOMETIMES);
         VBox page = new VBox(header, lanes, below, empty);
         page.getStyleClass().add("page");
         getChildren().add(page);

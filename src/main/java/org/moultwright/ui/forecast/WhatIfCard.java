@@ -62,7 +62,7 @@ final class WhatIfCard {
         sentence.textProperty()
                 .bind(Bindings.createStringBinding(this::sentence, model.changeProperty(), whatIf.problemProperty()));
         VBox hand = new VBox(head, slider, ends(), sentence);
-        hand.getStyleClass().add("lines");
+        hand.getStyleClass().addAll("lines", "what-if-hand");
         return hand;
     }
 

@@ -36,11 +36,10 @@ public final class SheetFields extends VBox {
     public SheetFields(SheetForm form, PreviewModel preview, Runnable saveCalibration, Runnable printCalibration) {
         this.form = form;
         this.preview = preview;
-        Flow calibration = new Flow(
-                Words.muted(Texts.say("calibration page")),
-                small(Texts.say("As PDF"), Texts.say("save the calibration page as PDF"), saveCalibration),
-                small(Texts.say("On paper"), Texts.say("print the calibration page"), printCalibration));
-        calibration.getStyleClass().add("line");
+        Node calibration = FormFields.row(
+                shift(Texts.say("shift right, mm"), form.shiftRightProperty(), form.shiftProblemProperty()),
+                shift(Texts.say("shift down, mm"), form.shiftDownProperty(), form.shiftProblemProperty()),
+                FormFields.field(Texts.say("calibration page"), pages(saveCalibration, printCalibration)));
         getStyleClass().add("sheet-fields");
         getChildren().addAll(sheetRow(), new OwnSheetPane(form.own()), calibration);
     }
@@ -70,9 +69,15 @@ public final class SheetFields extends VBox {
         return FormFields.row(
                 grows(FormFields.field(Texts.say("sheet"), sheet)),
                 FormFields.field(Texts.say("first free label"), first),
-                FormFields.field(Texts.say("sheets needed"), needed),
-                shift(Texts.say("shift right, mm"), form.shiftRightProperty(), form.shiftProblemProperty()),
-                shift(Texts.say("shift down, mm"), form.shiftDownProperty(), form.shiftProblemProperty()));
+                FormFields.field(Texts.say("sheets needed"), needed));
+    }
+
+    private static Node pages(Runnable save, Runnable print) {
+        Flow pages = new Flow(
+                small(Texts.say("As PDF"), Texts.say("save the calibration page as PDF"), save),
+                small(Texts.say("On paper"), Texts.say("print the calibration page"), print));
+        pages.getStyleClass().add("line");
+        return pages;
     }
 
     private VBox shift(String caption, StringProperty text, ObservableValue<String> problem) {
