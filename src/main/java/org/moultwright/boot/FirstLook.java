@@ -19,7 +19,7 @@ import org.moultwright.ui.shell.Screen;
 /** Leaves a picture of every screen in both themes, then closes the window. */
 final class FirstLook {
     /** Time for a screen to lay itself out and paint before its picture is taken. */
-    private static final Duration SETTLE = Duration.millis(400);
+    private static final Duration SETTLE = Duration.millis(1000);
 
     private final Desktop.Shown shown;
     private final Path folder;
