@@ -1,18 +1,16 @@
 package org.moultwright.ui.potting;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.moultwright.ui.potting.ShownBench.field;
+import static org.moultwright.ui.potting.ShownBench.says;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.UUID;
-import javafx.scene.Scene;
-import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -27,7 +25,6 @@ import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.store.H2Store;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.ToolkitThread;
-import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -50,11 +47,7 @@ class ManyTraysUiTest {
     void start(Stage stage) throws Exception {
         Files.createDirectories(pdf.getParent());
         PottingScreen screen = new PottingScreen(trays.desk(printer, pdf));
-        Scene scene = new Scene(new StackPane(screen.node()), 1280, 800);
-        new Appearance().dress(scene.getStylesheets());
-        stage.setScene(scene);
-        stage.show();
-        screen.shown();
+        ShownBench.show(screen, stage);
     }
 
     @AfterEach
@@ -256,17 +249,6 @@ class ManyTraysUiTest {
 
     private static void type(FxRobot robot, String field, String text) {
         robot.interact(() -> field(robot, field).setText(text));
-    }
-
-    private static TextField field(FxRobot robot, String name) {
-        return robot.lookup((TextField field) -> name.equals(field.getAccessibleText()))
-                .query();
-    }
-
-    private static boolean says(FxRobot robot, String sentence) {
-        return robot.lookup((Label label) -> sentence.equals(label.getText()))
-                .tryQuery()
-                .isPresent();
     }
 
     private static String code(String stem) {

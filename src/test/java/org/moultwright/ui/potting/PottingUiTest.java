@@ -1,18 +1,17 @@
 package org.moultwright.ui.potting;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.moultwright.ui.potting.ShownBench.field;
+import static org.moultwright.ui.potting.ShownBench.says;
 
 import java.nio.file.Path;
 import java.util.OptionalInt;
 import java.util.UUID;
 import javafx.scene.Parent;
-import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -28,7 +27,6 @@ import org.moultwright.store.H2Store;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.label.LabelWords;
 import org.moultwright.ui.label.SheetDimension;
-import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -49,11 +47,7 @@ class PottingUiTest {
     @Start
     void start(Stage stage) {
         screen = new PottingScreen(trays.desk(printer, pdf));
-        Scene scene = new Scene(new StackPane(screen.node()), 1280, 800);
-        new Appearance().dress(scene.getStylesheets());
-        stage.setScene(scene);
-        stage.show();
-        screen.shown();
+        ShownBench.show(screen, stage);
     }
 
     @AfterEach
@@ -305,18 +299,7 @@ class PottingUiTest {
         robot.write(text);
     }
 
-    private static TextField field(FxRobot robot, String name) {
-        return robot.lookup((TextField field) -> name.equals(field.getAccessibleText()))
-                .query();
-    }
-
     private static Button button(FxRobot robot, String word) {
         return robot.lookup((Button button) -> word.equals(button.getText())).query();
-    }
-
-    private static boolean says(FxRobot robot, String sentence) {
-        return robot.lookup((Label label) -> sentence.equals(label.getText()))
-                .tryQuery()
-                .isPresent();
     }
 }
