@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import javafx.animation.PauseTransition;
-import javafx.scene.Group;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.util.Duration;
@@ -98,11 +97,7 @@ class EveryScreenPictures {
             desk.appearance().themeProperty().set(theme);
             desk.appearance().textSizeProperty().unbind();
             desk.appearance().textSizeProperty().set(TEXT);
-            if (view.getScene() != null) {
-                view.getScene().setRoot(new Group());
-            }
-            Scene scene = new Scene(view, size.width(), size.height());
-            desk.appearance().dress(scene.getStylesheets());
+            Scene scene = new EveryViewTest.Worn(view, desk.appearance()).scene(size.width(), size.height());
             scene.snapshot(null);
             PauseTransition settle = new PauseTransition(SETTLE);
             settle.setOnFinished(event -> settled.complete(true));

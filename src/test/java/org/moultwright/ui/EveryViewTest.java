@@ -208,12 +208,7 @@ class EveryViewTest {
         Worn worn = view.content().get();
         robot.interact(() -> {
             worn.appearance().themeProperty().set(theme);
-            Scene before = worn.content().getScene();
-            if (before != null) {
-                before.setRoot(new Group());
-            }
-            Scene scene = new Scene(worn.content(), 1280, 800);
-            worn.appearance().dress(scene.getStylesheets());
+            Scene scene = worn.scene(1280, 800);
             stage.setScene(scene);
             stage.show();
             scene.getRoot().applyCss();
@@ -283,7 +278,18 @@ class EveryViewTest {
     }
 
     /** A view with its look. */
-    record Worn(Parent content, Appearance appearance) {}
+    record Worn(Parent content, Appearance appearance) {
+        /** A scene of its own for the content, whichever it stood in before. */
+        Scene scene(double width, double height) {
+            Scene before = content.getScene();
+            if (before != null) {
+                before.setRoot(new Group());
+            }
+            Scene scene = new Scene(content, width, height);
+            appearance.dress(scene.getStylesheets());
+            return scene;
+        }
+    }
 
     /** A view by name; its content is asked for on the test's thread. */
     record View(String name, Supplier<Worn> content) {

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
@@ -57,12 +56,7 @@ class FocusIsSeenTest {
         for (Theme theme : Theme.values()) {
             robot.interact(() -> {
                 worn.appearance().themeProperty().set(theme);
-                Scene before = worn.content().getScene();
-                if (before != null) {
-                    before.setRoot(new Group());
-                }
-                Scene scene = new Scene(worn.content(), 1280, 800);
-                worn.appearance().dress(scene.getStylesheets());
+                Scene scene = worn.scene(1280, 800);
                 stage.setScene(scene);
                 stage.show();
                 layOut(scene);

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import javafx.application.Platform;
-import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -83,12 +82,7 @@ final class PseudoWalk {
     private static boolean show(EveryViewTest.Worn worn, Stage stage, TextSize size) {
         worn.appearance().textSizeProperty().unbind();
         worn.appearance().textSizeProperty().set(size);
-        Scene before = worn.content().getScene();
-        if (before != null) {
-            before.setRoot(new Group());
-        }
-        Scene scene = new Scene(worn.content(), WIDTH, HEIGHT);
-        worn.appearance().dress(scene.getStylesheets());
+        Scene scene = worn.scene(WIDTH, HEIGHT);
         stage.setScene(scene);
         stage.show();
         layOut(scene.getRoot());
