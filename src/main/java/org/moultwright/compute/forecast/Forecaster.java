@@ -77,9 +77,8 @@ public final class Forecaster {
             ForecastQuestion question, BroodSight sight, Belief belief, StagePrior prior, Lessons lessons) {
         PosteriorDraws posterior = PosteriorDraws.of(sight.usableHistories(), prior, DRAWS, question.seed());
         LifeTable own = LifeTable.of(sight.trays(), belief.medianWarmDays()[0]);
-        Mortality mortality = new Mortality(
-                sight.boundaries(), lessons.lives(), lessons.fits().size(), own);
-        BurstRisk risk = new BurstRisk(lessons.lives(), own);
+        Mortality mortality = new Mortality(sight.boundaries(), lessons.lives(), own);
+        BurstRisk risk = new BurstRisk(lessons.livesTogether(), own);
         Chance chance = new Chance(question.seed() + 1);
         List<double[]> hazards =
                 Stream.generate(() -> mortality.draw(chance)).limit(DRAWS).toList();

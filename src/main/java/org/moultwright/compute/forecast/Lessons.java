@@ -8,14 +8,15 @@ import org.moultwright.compute.stage.StageFit;
  * What completed broods taught.
  *
  * @param fits the timing of each
- * @param lives their deaths together
+ * @param lives the deaths of each
  * @param widthFactor by how much wider intervals ought to be than the model makes them
  */
-record Lessons(List<StageFit> fits, LifeTable lives, double widthFactor) {
-    static final Lessons NONE = new Lessons(List.of(), LifeTable.empty(), 1);
+record Lessons(List<StageFit> fits, List<LifeTable> lives, double widthFactor) {
+    static final Lessons NONE = new Lessons(List.of(), List.of(), 1);
 
     Lessons {
         fits = List.copyOf(fits);
+        lives = List.copyOf(lives);
     }
 
     boolean isEmpty() {
@@ -24,7 +25,14 @@ record Lessons(List<StageFit> fits, LifeTable lives, double widthFactor) {
 
     /** What they teach together with one more brood; the width stays to be judged. */
     Lessons and(StageFit fit, LifeTable life) {
-        return new Lessons(Stream.concat(fits.stream(), Stream.of(fit)).toList(), lives.plus(life), 1);
+        return new Lessons(
+                Stream.concat(fits.stream(), Stream.of(fit)).toList(),
+                Stream.concat(lives.stream(), Stream.of(life)).toList(),
+                1);
+    }
+
+    LifeTable livesTogether() {
+        return lives.stream().reduce(LifeTable.empty(), LifeTable::plus);
     }
 
     Lessons withWidthFactor(double factor) {

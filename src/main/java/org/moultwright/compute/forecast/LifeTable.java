@@ -60,6 +60,19 @@ record LifeTable(double[] deaths, double[] animalWarmDays, int bursts, double tr
         return part(span.stage(), (span.fromAge() + span.toAge()) / 2 / eggWarmDays);
     }
 
+    double dead() {
+        return Arrays.stream(deaths).sum();
+    }
+
+    /** Dead to expect of a usual brood that lived as long. */
+    double usualDead() {
+        double expected = 0;
+        for (int part = 0; part < PARTS; part++) {
+            expected += Mortality.usualHazard(part) * animalWarmDays[part];
+        }
+        return expected;
+    }
+
     LifeTable plus(LifeTable other) {
         double[] dead = deaths.clone();
         double[] lived = animalWarmDays.clone();

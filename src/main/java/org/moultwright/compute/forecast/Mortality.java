@@ -1,6 +1,7 @@
 package org.moultwright.compute.forecast;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.compute.stage.StageParameters;
 import org.moultwright.domain.Stage;
@@ -8,10 +9,9 @@ import org.moultwright.domain.Stage;
 /**
  * How likely an animal is to live on: a hazard per warm-day in each part of life, times the brood's own frailty.
  *
- * <p>All is gamma-distributed: a common level of the kind's hazards, sharpened by the dead of all parts of life of
- * earlier broods, each brood telling no more than its frailty lets it; each part's hazard about that level, by its own
- * dead at half their weight, since broods differ; frailty by the brood's own dead, against those the hazards lead one
- * to expect.
+ * <p>All is gamma-distributed: a common level of the kind's hazards and how far its broods differ ({@link KindDanger}),
+ * sharpened by the dead of earlier broods and of this one; each part's hazard about that level, by its own dead at half
+ * their weight, since broods differ; frailty by the brood's own dead, against those the hazards lead one to expect.
  */
 final class Mortality {
     /** Deaths per animal and warm-day in the egg, with legs, and later (assumption). */
@@ -20,62 +20,46 @@ final class Mortality {
     private static final double POSTEMBRYO_HAZARD = 0.004;
     private static final double LATER_HAZARD = 0.003;
 
-    private static final double LEVEL_SHAPE = 4;
     private static final double HAZARD_SHAPE = 6;
     private static final double EARLIER_WEIGHT = 0.5;
-    private static final double FRAILTY_SHAPE = 4;
 
     private final List<Stage> boundaries;
     private final LifeTable earlier;
-    private final int broods;
     private final LifeTable own;
+    private final KindDanger kind;
 
     /**
      * The mortality of a brood.
      *
      * @param boundaries the stages after the egg, in order
-     * @param earlier deaths of completed broods
-     * @param broods how many those are
+     * @param earlier deaths of each completed brood
      * @param own deaths of this one so far
      */
-    Mortality(List<Stage> boundaries, LifeTable earlier, int broods, LifeTable own) {
+    Mortality(List<Stage> boundaries, List<LifeTable> earlier, LifeTable own) {
         this.boundaries = boundaries;
-        this.earlier = earlier;
-        this.broods = broods;
+        this.earlier = earlier.stream().reduce(LifeTable.empty(), LifeTable::plus);
         this.own = own;
+        this.kind =
+                new KindDanger(Stream.concat(earlier.stream(), Stream.of(own)).toList());
     }
 
     /** Possible hazards of this brood by part of life, its frailty included. */
     double[] draw(Chance chance) {
         double[] hazards = new double[LifeTable.PARTS];
-        double level = level(chance);
-        double dead = 0;
+        KindDanger.Danger danger = kind.draw(chance);
         double expected = 0;
         for (int part = 0; part < hazards.length; part++) {
             double shape = HAZARD_SHAPE + EARLIER_WEIGHT * earlier.deaths()[part];
-            double rate = HAZARD_SHAPE / (level * usualHazard(part)) + EARLIER_WEIGHT * earlier.animalWarmDays()[part];
+            double rate = HAZARD_SHAPE / (danger.level() * usualHazard(part))
+                    + EARLIER_WEIGHT * earlier.animalWarmDays()[part];
             hazards[part] = chance.gamma(shape) / rate;
-            dead += own.deaths()[part];
             expected += own.animalWarmDays()[part] * hazards[part];
         }
-        double frailty = chance.gamma(FRAILTY_SHAPE + dead) / (FRAILTY_SHAPE + expected);
+        double frailty = chance.gamma(danger.frailtyShape() + own.dead()) / (danger.frailtyShape() + expected);
         for (int part = 0; part < hazards.length; part++) {
             hazards[part] *= frailty;
         }
         return hazards;
-    }
-
-    /** How many times as dangerous as usual life is in broods of the kind. */
-    private double level(Chance chance) {
-        double dead = 0;
-        double expected = 0;
-        for (int part = 0; part < LifeTable.PARTS; part++) {
-            dead += earlier.deaths()[part];
-            expected += usualHazard(part) * earlier.animalWarmDays()[part];
-        }
-        // A brood's dead tell of its kind no more than its frailty lets them: as many as 1/(1/dead + 1/shape).
-        double weight = 1 / (1 + dead / (FRAILTY_SHAPE * Math.max(1, broods)));
-        return chance.gamma(LEVEL_SHAPE + weight * dead) / (LEVEL_SHAPE + weight * expected);
     }
 
     /** The chance of an animal to live from one age to another, stages lasting as their medians say. */

@@ -60,10 +60,9 @@ class LifeTableTest {
     void broodsThatLoseFewTeachThatFewAreLostInAllPartsOfLife() {
         List<Stage> boundaries = List.of(Stage.POSTEMBRYO, Stage.INSTAR1, Stage.INSTAR2);
         LifeTable none = table(List.of());
-        LifeTable four = none.plus(none).plus(none).plus(none);
         int last = LifeTable.part(Stage.INSTAR2, 1);
-        double before = mean(new Mortality(boundaries, LifeTable.empty(), 0, LifeTable.empty()), last);
-        double after = mean(new Mortality(boundaries, four, 4, LifeTable.empty()), last);
+        double before = mean(new Mortality(boundaries, List.of(), LifeTable.empty()), last);
+        double after = mean(new Mortality(boundaries, List.of(none, none, none, none), LifeTable.empty()), last);
         assertThat(none.animalWarmDays()[last]).isZero();
         assertThat(after).isLessThan(0.75 * before);
     }
