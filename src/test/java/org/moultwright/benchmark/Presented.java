@@ -58,6 +58,11 @@ final class Presented {
         return new Shown(first, last, (spent(toolkitThread) - began[1]) / 1e9, (spent(painterThread) - began[2]) / 1e9);
     }
 
+    /** How long the processor has worked for the thread that asks, in seconds. */
+    static double worked() {
+        return THREADS.getCurrentThreadCpuTime() / 1e9;
+    }
+
     void comeToRest() {
         while (next(QUIET_MILLIS) != null) {
             frames.clear();
