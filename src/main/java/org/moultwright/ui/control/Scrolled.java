@@ -3,6 +3,7 @@ package org.moultwright.ui.control;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Orientation;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Skin;
 import javafx.scene.control.skin.ScrollPaneSkin;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -28,6 +29,11 @@ public final class Scrolled extends ScrollPane {
                         () -> words.getHeight() > getViewportBounds().getHeight() + 1,
                         words.heightProperty(),
                         viewportBoundsProperty()));
+    }
+
+    @Override
+    protected Skin<?> createDefaultSkin() {
+        return new ScrolledSkin(this);
     }
 
     /** As wide as its content must be: nothing is scrolled sideways. */

@@ -1,5 +1,7 @@
 package org.moultwright.ui.forecast;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableObjectValue;
@@ -136,19 +138,21 @@ final class ForecastView extends StackPane {
         return chips;
     }
 
+    /** Only the part chosen stands there, and each is made when it is first chosen: in a full room they are long. */
     private Node below() {
-        StackPane below = new StackPane(
-                shownAs(PlanAhead.of(model), ForecastViewModel.Part.AHEAD),
-                shownAs(OrdersCard.of(model.orders()), ForecastViewModel.Part.ORDERS),
-                shownAs(InWords.of(model), ForecastViewModel.Part.WORDS));
+        StackPane below = new StackPane();
+        Map<ForecastViewModel.Part, Node> made = new EnumMap<>(ForecastViewModel.Part.class);
+        model.partProperty().subscribe(part -> below.getChildren().setAll(made.computeIfAbsent(part, this::part)));
         below.getStyleClass().add("below-lanes");
         return below;
     }
 
-    private Node shownAs(Node node, ForecastViewModel.Part part) {
-        node.visibleProperty().bind(model.partProperty().isEqualTo(part));
-        node.managedProperty().bind(node.visibleProperty());
-        return node;
+    private Node part(ForecastViewModel.Part part) {
+        return switch (part) {
+            case AHEAD -> PlanAhead.of(model);
+            case ORDERS -> OrdersCard.of(model.orders());
+            case WORDS -> InWords.of(model);
+        };
     }
 
     /** A what-if is marked wherever its dates stand, so that nobody takes it for the forecast. */

@@ -1,5 +1,9 @@
 package org.moultwright.ui.potting;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
@@ -15,6 +19,7 @@ import org.moultwright.ui.control.Words;
 /** What became of the animals taken, tray by tray, and the balance of all. */
 final class OutcomeCard extends VBox {
     private final VBox rows = new VBox();
+    private final Map<Portion, Flow> made = new HashMap<>();
     private final Label bySize = Words.wrapped(Words.plain(""));
     private final Banner balance = new Banner(Tone.ACCENT);
     private final PottingViewModel model;
@@ -26,19 +31,31 @@ final class OutcomeCard extends VBox {
         getChildren().addAll(Words.cardTitle(Texts.say("When they are in")), rows, bySize, balance);
         bySize.managedProperty().bind(bySize.textProperty().isNotEmpty());
         bySize.visibleProperty().bind(bySize.managedProperty());
-        model.benchProperty().addListener((observed, before, now) -> showRows());
-        model.sumsProperty().addListener((observed, before, now) -> showBalance(now));
+        model.benchProperty().addListener((observed, before, now) -> {
+            made.clear();
+            showRows();
+        });
+        model.sumsProperty().addListener((observed, before, now) -> {
+            showRows();
+            showBalance(now);
+        });
         showRows();
         showBalance(model.sumsProperty().get());
     }
 
+    /** A row for each portion of which something is taken, made once that is so: a full bench has many more portions. */
     private void showRows() {
-        rows.getChildren().clear();
+        List<Node> shown = new ArrayList<>();
         model.benchProperty()
                 .get()
                 .ifPresent(bench -> bench.takings()
-                        .forEach(taking -> taking.portions()
-                                .forEach(portion -> rows.getChildren().add(row(bench, taking, portion)))));
+                        .forEach(taking -> taking.portions().stream()
+                                .filter(portion -> portion.taken() > 0)
+                                .forEach(portion ->
+                                        shown.add(made.computeIfAbsent(portion, one -> row(bench, taking, one))))));
+        if (!rows.getChildren().equals(shown)) {
+            rows.getChildren().setAll(shown);
+        }
     }
 
     private Flow row(Bench bench, Taking taking, Portion portion) {
@@ -59,8 +76,6 @@ final class OutcomeCard extends VBox {
                 lost,
                 sum);
         row.getStyleClass().add("outcome-row");
-        row.managedProperty().bind(taken.map(number -> number > 0));
-        row.visibleProperty().bind(row.managedProperty());
         return row;
     }
 

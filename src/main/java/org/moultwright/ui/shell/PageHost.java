@@ -6,6 +6,8 @@ import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Skin;
+import org.moultwright.ui.control.ScrolledSkin;
 
 /** Where a screen's page stands: as large as its room while that is enough, else scrolled to what has the keyboard. */
 public final class PageHost extends ScrollPane {
@@ -21,6 +23,11 @@ public final class PageHost extends ScrollPane {
     @Override
     public Orientation getContentBias() {
         return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected Skin<?> createDefaultSkin() {
+        return new ScrolledSkin(this);
     }
 
     private void follow(Scene before, Scene now) {
