@@ -43,7 +43,7 @@ public final class KeptForecasts implements Function<ForecastQuestion, BroodFore
     }
 
     private void keep(Brood brood, BroodForecast forecast, int checks) {
-        MadeForecast made = MadeForecast.of(id(forecast), forecast, checks);
+        MadeForecast made = MadeForecast.of(id(forecast, checks), forecast, checks);
         if (!made.events().isEmpty()) {
             try {
                 archive.keep(made);
@@ -61,9 +61,10 @@ public final class KeptForecasts implements Function<ForecastQuestion, BroodFore
                 .orElseGet(() -> new Last(Instant.EPOCH, -1));
     }
 
-    /** The same brood at the same instant is the same forecast. */
-    private static UUID id(BroodForecast forecast) {
-        return UUID.nameUUIDFromBytes((forecast.brood() + " " + forecast.asOf()).getBytes(StandardCharsets.UTF_8));
+    /** The same brood at the same instant after as many looks is the same forecast. */
+    private static UUID id(BroodForecast forecast, int checks) {
+        String name = forecast.brood() + " " + forecast.asOf() + " " + checks;
+        return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
     }
 
     private record Last(Instant asOf, int checks) {}

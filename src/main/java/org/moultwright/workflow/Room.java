@@ -105,10 +105,11 @@ public final class Room {
         if (isUnseen && written.brood().laid().isEmpty()) {
             return new Known(written, now, whole.readings(), past, Optional.empty());
         }
+        Instant asOf = SteadyHour.of(whole, now);
         List<Instant> days = IntStream.rangeClosed(0, DAYS_AHEAD)
-                .mapToObj(day -> now.plus(Duration.ofDays(day)))
+                .mapToObj(day -> asOf.plus(Duration.ofDays(day)))
                 .toList();
-        ForecastQuestion question = new ForecastQuestion(whole, now, past, SEED, days);
+        ForecastQuestion question = new ForecastQuestion(whole, asOf, past, SEED, days);
         return new Known(written, now, whole.readings(), past, Optional.of(forecaster.apply(question)));
     }
 

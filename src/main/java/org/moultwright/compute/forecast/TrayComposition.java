@@ -32,7 +32,7 @@ final class TrayComposition {
         int draws = Math.min(MOST_DRAWS, outlook.size());
         double[][] past = new double[boundaries.size() + 1][draws];
         for (int draw = 0; draw < draws; draw++) {
-            play(instant, draw, past, chance);
+            play(instant, draw * outlook.size() / draws, past, draw, chance);
         }
         Map<Stage, CountInterval> byStage = new EnumMap<>(Stage.class);
         for (int k = 0; k <= boundaries.size(); k++) {
@@ -48,18 +48,18 @@ final class TrayComposition {
     }
 
     /** Fills in, for one draw, all alive and those alive past each boundary, never more than past the one before. */
-    private void play(Instant instant, int draw, double[][] past, Chance chance) {
+    private void play(Instant instant, int draw, double[][] past, int column, Chance chance) {
         double now = clock.age();
         double then = clock.ageAt(instant, draw);
         double survival = outlook.survival(trayIndex, draw, now, then);
-        past[0][draw] = chance.binomial((int) Math.round(tray.alive()), survival);
+        past[0][column] = chance.binomial((int) Math.round(tray.alive()), survival);
         for (int k = 0; k < boundaries.size(); k++) {
             PassingLaw law = outlook.parameters(draw).law(trayIndex, k);
             PassingState last = tray.evidence().get(k).last();
             double chancePassed = law.passedIfWaitingAt(last.age(), then) * survival;
             double alivePast = chance.binomial((int) Math.round(tray.alivePast().get(k)), survival)
                     + chance.binomial((int) Math.round(tray.waiting().get(k)), chancePassed);
-            past[k + 1][draw] = Math.min(past[k][draw], alivePast);
+            past[k + 1][column] = Math.min(past[k][column], alivePast);
         }
     }
 }

@@ -7,7 +7,7 @@ import org.apache.commons.rng.simple.RandomSource;
 
 /** Random draws from one seeded source: the same seed gives the same draws. Not safe to share. */
 public final class Chance {
-    private static final double FEW_EXPECTED = 12;
+    private static final double FEW_EXPECTED = 64;
 
     private final UniformRandomProvider source;
     private final ZigguratSampler.NormalizedGaussian gaussian;

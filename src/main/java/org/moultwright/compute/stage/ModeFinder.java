@@ -19,7 +19,7 @@ final class ModeFinder {
     private static final double LONGEST_STEP = 2;
     private static final double FARTHEST_START = 5;
     private static final double START_STEP = 0.5;
-    private static final double SMALL_GAIN = 1e-5;
+    private static final double SMALL_GAIN = 1e-9;
 
     /** A direction is never taken as flatter than this share of the prior's own curvature of 1. */
     private static final double LEAST_CURVATURE = 0.5;

@@ -10,6 +10,7 @@ final class MultivariateT {
     private final double degrees;
     private final double[][] axes;
     private final double[] lengths;
+    private final double[][] root;
     private final double logLengths;
 
     /** A covariance's directions shorter than {@code leastVariance} are stretched to it. */
@@ -28,15 +29,28 @@ final class MultivariateT {
             sum += Math.log(lengths[i]);
         }
         this.logLengths = sum;
+        this.root = root(axes, lengths);
+    }
+
+    /**
+     * The symmetric root of the stretched scale. Axes turn or swap when a covariance changes in its last bits, this root
+     * does not: like evidence gives like draws.
+     */
+    private static double[][] root(double[][] axes, double[] lengths) {
+        RealMatrix turned = MatrixUtils.createRealMatrix(axes);
+        return turned.transpose()
+                .multiply(MatrixUtils.createRealDiagonalMatrix(lengths))
+                .multiply(turned)
+                .getData();
     }
 
     double[] draw(Chance chance) {
         double stretch = Math.sqrt(degrees / (2 * chance.gamma(degrees / 2)));
         double[] point = mean.clone();
         for (int axis = 0; axis < lengths.length; axis++) {
-            double step = stretch * lengths[axis] * chance.normal();
+            double step = stretch * chance.normal();
             for (int i = 0; i < point.length; i++) {
-                point[i] += step * axes[axis][i];
+                point[i] += step * root[axis][i];
             }
         }
         return point;
