@@ -48,7 +48,7 @@ final class DeskLanguage {
         Language spoken = Texts.language();
         Dates.use(forms, spoken.locale());
         // What the toolkit writes for itself: menus of fields, months and first days of weeks in calendars.
-        if (!spoken.equals(Language.ENGLISH)) {
+        if (!spoken.locale().equals(Language.ENGLISH.locale())) {
             Locale.setDefault(Locale.Category.DISPLAY, spoken.locale());
         }
         if (!forms.getCountry().isEmpty()) {

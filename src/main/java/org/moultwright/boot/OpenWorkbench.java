@@ -85,9 +85,10 @@ final class OpenWorkbench implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         boolean inDemo = demo || firstLook.isPresent();
+        ToolkitStart.begin();
         SettingsFile settings = SettingsFile.atHome();
         Optional<String> notSpoken = DeskLanguage.speak(settings);
-        ToolkitStart.begin();
+        ToolkitStart.speaks();
         OpenedRoom opened = opened(store.orElseGet(this::usualStore), inDemo, settings);
         Optional<DemoDoor> demoDoor = inDemo ? Optional.empty() : Optional.of(demoDoor(settings));
         Desktop.show(

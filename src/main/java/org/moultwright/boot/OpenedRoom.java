@@ -2,6 +2,7 @@ package org.moultwright.boot;
 
 import java.time.InstantSource;
 import java.util.List;
+import java.util.Optional;
 import org.moultwright.domain.Brood;
 import org.moultwright.exchange.SitterFile;
 import org.moultwright.exchange.TimingsFile;
@@ -52,14 +53,21 @@ record OpenedRoom(
         KeptForecasts forecasts =
                 new KeptForecasts(question -> forecasting.get().prepared().apply(question), store.forecasts());
         Room room = new Room(book, store.readings(), forecasts);
-        return new OpenedRoom(store, clock, forecasting, sitterMode, book, room, book.broods(), written(room, clock));
+        Optional<RoomView> written = written(room, clock);
+        List<Brood> broods = written.map(OpenedRoom::broods).orElseGet(book::broods);
+        return new OpenedRoom(
+                store, clock, forecasting, sitterMode, book, room, broods, written.orElse(RoomView.EMPTY));
     }
 
-    private static RoomView written(Room room, InstantSource clock) {
+    private static List<Brood> broods(RoomView room) {
+        return room.broods().stream().map(view -> view.record().brood()).toList();
+    }
+
+    private static Optional<RoomView> written(Room room, InstantSource clock) {
         try {
-            return room.glance(clock.instant());
+            return Optional.of(room.glance(clock.instant()));
         } catch (RuntimeException unread) {
-            return RoomView.EMPTY;
+            return Optional.empty();
         }
     }
 }

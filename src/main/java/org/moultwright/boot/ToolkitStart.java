@@ -1,17 +1,40 @@
 package org.moultwright.boot;
 
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import javafx.application.Platform;
 
 /** The start of the toolkit, once in a program: begun aside, so that a store can be opened meanwhile, and awaited. */
 final class ToolkitStart {
-    private static final FutureTask<Boolean> START = new FutureTask<>(() -> Platform.startup(Rehearsal::play), true);
+    private static final FutureTask<Boolean> START = new FutureTask<>(() -> Platform.startup(() -> {}), true);
+
+    private static final CountDownLatch SPEAKS = new CountDownLatch(1);
 
     private ToolkitStart() {}
 
     static void begin() {
-        new Thread(START, "toolkit start").start();
+        Thread start = new Thread(ToolkitStart::beginHere, "toolkit start");
+        start.setDaemon(true);
+        start.start();
+    }
+
+    /** Says that the language of the desk is in force: what the toolkit is to show may be made. */
+    static void speaks() {
+        SPEAKS.countDown();
+    }
+
+    private static void beginHere() {
+        START.run();
+        try {
+            SPEAKS.await();
+            START.get();
+            Platform.runLater(Rehearsal::play);
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+        } catch (ExecutionException noToolkit) {
+            // Whoever awaits it is told.
+        }
     }
 
     /**

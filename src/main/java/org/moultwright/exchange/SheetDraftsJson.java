@@ -1,10 +1,7 @@
 package org.moultwright.exchange;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.DateTimeException;
@@ -25,16 +22,12 @@ import org.moultwright.workflow.SheetDraft;
 final class SheetDraftsJson implements DraftsForm<SheetDraft> {
     static final String FORMAT = "moultwright-sheets/1";
 
-    static final ObjectMapper MAPPER = JsonMapper.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .build();
-
     @Override
     public byte[] print(List<SheetDraft> drafts) throws JsonProcessingException {
-        ObjectNode document = MAPPER.createObjectNode().put("format", FORMAT);
+        ObjectNode document = DraftsMapper.MAPPER.createObjectNode().put("format", FORMAT);
         ArrayNode sheets = document.putArray("sheets");
         drafts.forEach(draft -> print(draft, sheets.addObject()));
-        return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(document);
+        return DraftsMapper.MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(document);
     }
 
     @Override
@@ -46,7 +39,7 @@ final class SheetDraftsJson implements DraftsForm<SheetDraft> {
 
     /** A document of this format. */
     static JsonNode document(String content, String format) throws JsonProcessingException {
-        JsonNode document = MAPPER.readTree(content);
+        JsonNode document = DraftsMapper.MAPPER.readTree(content);
         if (!document.path("format").asText().equals(format)) {
             throw new IllegalArgumentException("format must be " + format);
         }

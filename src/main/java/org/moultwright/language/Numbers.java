@@ -69,8 +69,13 @@ public final class Numbers {
             return new Signs(symbols.getDecimalSeparator(), symbols.getGroupingSeparator(), symbols.getZeroDigit());
         }
 
+        /** Told sign by sign: a record's own comparison is costly to begin with, and numbers are written as the desk opens. */
+        private boolean isPlain() {
+            return decimal == PLAIN.decimal && group == PLAIN.group && zero == PLAIN.zero;
+        }
+
         String of(String plain) {
-            if (equals(PLAIN)) {
+            if (isPlain()) {
                 return plain;
             }
             StringBuilder shown = new StringBuilder(plain);

@@ -5,6 +5,9 @@ import org.h2.jdbcx.JdbcConnectionPool;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
+import org.jdbi.v3.core.statement.SqlStatements;
+import org.jdbi.v3.core.statement.TemplateEngine;
+import org.moultwright.store.sql.NamedParameters;
 
 /** A database file that is open: connections that read, and the one that writes. */
 final class Database {
@@ -15,6 +18,9 @@ final class Database {
     private Database(JdbcConnectionPool connections) {
         this.connections = connections;
         this.jdbi = Jdbi.create(connections);
+        jdbi.getConfig(SqlStatements.class)
+                .setTemplateEngine(TemplateEngine.NOP)
+                .setSqlParser(new NamedParameters());
         this.writer = jdbi.open();
     }
 
