@@ -46,6 +46,7 @@ final class Presented {
         long[] began = ToolkitThread.ask(() -> {
             long[] now = {System.nanoTime(), spent(toolkitThread), spent(painterThread)};
             isLaidOut = false;
+            frames.clear();
             work.run();
             return now;
         });

@@ -7,6 +7,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
@@ -85,6 +86,7 @@ final class RoundView extends VBox {
         columns.getStyleClass().add("round-columns");
         HBox.setHgrow(middle, Priority.ALWAYS);
         side.getStyleClass().add("round-side");
+        side.getChildren().addAll(new Region(), new Region(), noteCard(), done);
         setVgrow(columns, Priority.ALWAYS);
         PhotoDrops.on(this, model.photos());
         getStyleClass().addAll("page", "round");
@@ -92,21 +94,33 @@ final class RoundView extends VBox {
     }
 
     private void show(Optional<OpenSheet> sheet) {
-        shown = sheet.map(open -> new SheetView(model, open));
-        middle.getChildren().setAll(shown.<Node>map(view -> view).orElseGet(RoundView::empty));
-        side.getChildren().clear();
         side.setManaged(sheet.isPresent());
-        sheet.ifPresent(this::showSide);
+        side.setVisible(sheet.isPresent());
+        sheet.ifPresentOrElse(this::lay, () -> {
+            shown = Optional.empty();
+            middle.getChildren().setAll(empty());
+        });
     }
 
-    private void showSide(OpenSheet sheet) {
+    /** What stays from tray to tray is left where it is. */
+    private void lay(OpenSheet sheet) {
+        shown.filter(view -> view.takes(sheet)).ifPresentOrElse(view -> view.lay(sheet), () -> {
+            SheetView made = new SheetView(model, sheet);
+            shown = Optional.of(made);
+            middle.getChildren().setAll(made);
+        });
         note.textProperty().bindBidirectional(sheet.fields().noteProperty());
+        side.getChildren().set(0, new MouldCard(sheet));
+        side.getChildren().set(1, CareCard.of(sheet));
+    }
+
+    private Card noteCard() {
         Flow title = new Flow(Words.cardTitle(Texts.say("Note")), new KeyCap("J"));
         title.getStyleClass().add("key-hint");
         Card noteCard = new Card(title, note);
         VBox.setVgrow(note, Priority.ALWAYS);
         VBox.setVgrow(noteCard, Priority.ALWAYS);
-        side.getChildren().setAll(new MouldCard(sheet), CareCard.of(sheet), noteCard, done);
+        return noteCard;
     }
 
     private static Node empty() {

@@ -1,6 +1,5 @@
 package org.moultwright.ui.round;
 
-import javafx.beans.InvalidationListener;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -9,6 +8,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.util.Subscription;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
@@ -20,35 +20,62 @@ import org.moultwright.workflow.Balance;
 
 /** The middle of the round: the open tray, its stages, its dead, its balance. */
 final class SheetView extends VBox {
+    private static final int TITLE = 0;
+    private static final int OUTDATED = 1;
+    private static final int PHOTOS = 2;
+    private static final int DEAD = 4;
+    private static final int MOULD = 5;
+
     private final StageGrid grid;
-    private final SheetPhotos photos;
     private final Banner balance = new Banner(Tone.ACCENT);
     private final RoundViewModel model;
-    private final OpenSheet sheet;
+    private OpenSheet sheet;
+    private SheetPhotos photos;
+    private Subscription balanced = Subscription.EMPTY;
 
     SheetView(RoundViewModel model, OpenSheet sheet) {
         this.model = model;
         this.sheet = sheet;
-        this.grid = new StageGrid(model, sheet.fields());
+        this.grid = new StageGrid(
+                model, sheet.fields().rows().stream().map(StageRow::stage).toList());
         this.photos = new SheetPhotos(model.photos(), sheet);
         Region gap = new Region();
         setVgrow(gap, Priority.ALWAYS);
         getStyleClass().addAll("card", "sheet");
         getChildren()
                 .addAll(
-                        title(),
-                        outdated(),
-                        new PhotoNotices(model.photos(), sheet.facts().tray()),
+                        new Region(),
+                        new Region(),
+                        new Region(),
                         grid,
-                        new LossPane(model, sheet),
-                        new MouldPane(sheet),
+                        new Region(),
+                        new Region(),
                         gap,
                         problem(),
                         balance);
-        InvalidationListener show = changed -> showBalance();
-        sheet.fields().balanceProperty().addListener(show);
-        sheet.keys().promptProperty().addListener(show);
-        sheet.fields().factsProperty().addListener(show);
+        lay(sheet);
+    }
+
+    /** Whether a sheet counts the same stages, so that it can be laid into this view. */
+    boolean takes(OpenSheet other) {
+        return grid.takes(other.fields());
+    }
+
+    /** Shows another sheet; the fields stay, and with them the keyboard. */
+    void lay(OpenSheet other) {
+        balanced.unsubscribe();
+        sheet = other;
+        photos = new SheetPhotos(model.photos(), sheet);
+        grid.lay(model, sheet.fields());
+        getChildren().set(TITLE, title());
+        getChildren().set(OUTDATED, outdated());
+        getChildren().set(PHOTOS, new PhotoNotices(model.photos(), sheet.facts().tray()));
+        getChildren().set(DEAD, new LossPane(model, sheet));
+        getChildren().set(MOULD, new MouldPane(sheet));
+        balanced = Subscription.combine(
+                sheet.fields().balanceProperty().subscribe(this::showBalance),
+                sheet.keys().promptProperty().subscribe(this::showBalance),
+                sheet.fields().factsProperty().subscribe(this::showBalance));
         showBalance();
     }
 
@@ -71,15 +98,16 @@ final class SheetView extends VBox {
 
     /** Said where the tray changed since the sheet was begun. */
     private Node outdated() {
+        OpenSheet laid = sheet;
         Banner outdated = new Banner(Tone.WARN);
         // As wide as the sheet, however long the sentence: the columns beside keep theirs.
         outdated.setPrefWidth(0);
         outdated.setActions(Buttons.secondary(Texts.say("Drop this sheet"), model::drop));
         outdated.sentenceProperty()
                 .bind(Bindings.createStringBinding(
-                        () -> sheet.fields()
+                        () -> laid.fields()
                                 .outdated()
-                                .map(basis -> RoundWords.outdated(sheet.facts(), basis, model.days()))
+                                .map(basis -> RoundWords.outdated(laid.facts(), basis, model.days()))
                                 .orElse(""),
                         sheet.fields().factsProperty(),
                         sheet.fields().basisProperty()));

@@ -184,6 +184,19 @@ class RoundUiTest {
     }
 
     @Test
+    void theSameFieldKeepsTheKeyboardFromTrayToTrayAndKnowsOnlyItsOwn(FxRobot robot) {
+        TextField typedIn = (TextField) host.getScene().getFocusOwner();
+        robot.write("12");
+        robot.type(KeyCode.PAGE_DOWN);
+        assertThat(host.getScene().getFocusOwner()).isSameAs(typedIn);
+        assertThat(typedIn.getText()).isEmpty();
+        assertThat(typedIn.isUndoable()).isFalse();
+        robot.write("7");
+        robot.type(KeyCode.PAGE_UP);
+        assertThat(typedIn.getText()).isEqualTo("12");
+    }
+
+    @Test
     void aTallyCountsOneAKeyAndTakesTheLastBack(FxRobot robot) {
         openC1(robot);
         robot.type(KeyCode.T).type(KeyCode.DIGIT2, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT2);
