@@ -28,7 +28,7 @@ final class DeskWindow {
             whenClosed.run();
         });
         stage.show();
-        afterFirstLayout(scene, workbench::readAgain);
+        afterFirstLayout(scene, workbench::readFirst);
         onFirst(workbench.roomProperty(), () -> WhileAtRest.run(scene, workbench.backstage()::step));
         return stage;
     }

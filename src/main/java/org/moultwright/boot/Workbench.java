@@ -227,6 +227,21 @@ final class Workbench implements AutoCloseable {
         return tools.shown().room();
     }
 
+    /**
+     * What the desk reads once it is seen: first, whether the keeper's own timings hold, told whether or not there is
+     * anything to date; then the room.
+     */
+    void readFirst() {
+        runner.run(progress -> opened.forecasting().get().assumed().problem(), outcome -> {
+            if (outcome instanceof Outcome.Done<Optional<String>> read) {
+                read.value()
+                        .ifPresent(problem ->
+                                tools.tell(Tone.WARN, Texts.say("Your own timings of species are not used."), problem));
+            }
+        });
+        readAgain();
+    }
+
     /** Asks for the room to be read anew, aside; every screen shows it once it is there. */
     void readAgain() {
         runner.run(
@@ -269,14 +284,6 @@ final class Workbench implements AutoCloseable {
 
     private void show(Outcome<RoomView> outcome) {
         if (outcome instanceof Outcome.Done<RoomView> done) {
-            if (roomView.get().equals(RoomView.EMPTY)) {
-                opened.forecasting()
-                        .get()
-                        .assumed()
-                        .problem()
-                        .ifPresent(problem ->
-                                tools.tell(Tone.WARN, Texts.say("Your own timings of species are not used."), problem));
-            }
             roomView.set(done.value());
             roundRoom.set(done.value());
             shell.show(

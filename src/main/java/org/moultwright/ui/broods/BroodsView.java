@@ -35,7 +35,7 @@ import org.moultwright.ui.theme.Palette;
 
 /** Lays out the broods screen: the ribbons, and beneath them the chosen brood's story and ledger. */
 final class BroodsView extends StackPane {
-    private static final CalendarList.Rows ROWS = new CalendarList.Rows(7.467, 16);
+    private static final CalendarList.Rows ROWS = new CalendarList.Rows(7.133, 16);
     private static final int DAYS_IN_A_LEAP = 7;
     private static final KeyCombination TIMING = new KeyCodeCombination(KeyCode.T, KeyCombination.SHORTCUT_DOWN);
 

@@ -46,7 +46,8 @@ public final class CalendarList<T> extends VBox {
         list.setAccessibleText(name);
         list.setCellFactory(shown -> measured(cells.get()));
         list.fixedCellSizeProperty()
-                .bind(Bindings.createDoubleBinding(this::rowPixels, list.heightProperty(), type.fontProperty(), items));
+                .bind(Bindings.createDoubleBinding(
+                        this::rowPixels, list.heightProperty(), list.insetsProperty(), type.fontProperty(), items));
         followChoice();
         setVgrow(list, Priority.ALWAYS);
         getStyleClass().addAll("card", "chart-card");
@@ -77,6 +78,7 @@ public final class CalendarList<T> extends VBox {
                                 + foot.prefHeight(innerWidth())
                                 + snappedBottomInset(),
                         list.getItems(),
+                        list.insetsProperty(),
                         insetsProperty(),
                         type.fontProperty(),
                         widthProperty(),
@@ -90,7 +92,7 @@ public final class CalendarList<T> extends VBox {
      */
     private ListCell<T> measured(ListCell<T> cell) {
         cell.widthProperty().addListener((observed, before, now) -> {
-            double beside = Math.max(0, list.getWidth() - now.doubleValue());
+            double beside = Math.max(0, list.getWidth() - list.snappedLeftInset() - now.doubleValue());
             Platform.runLater(() -> scrollBarPixels.set(beside));
         });
         return cell;
@@ -115,12 +117,17 @@ public final class CalendarList<T> extends VBox {
     }
 
     private double allRowsPixels() {
-        return list.getItems().size() * rows.highestEms() * type.pixels() + 2;
+        return list.getItems().size() * rows.highestEms() * type.pixels() + ringPixels();
+    }
+
+    /** What the rows leave free above and below for the ring that tells of the keyboard. */
+    private double ringPixels() {
+        return Math.max(2, list.snappedTopInset() + list.snappedBottomInset());
     }
 
     private double rowPixels() {
-        double share =
-                Math.floor((list.getHeight() - 2) / Math.max(1, list.getItems().size()));
+        double share = Math.floor(
+                (list.getHeight() - ringPixels()) / Math.max(1, list.getItems().size()));
         return Math.max(rows.lowestEms() * type.pixels(), Math.min(rows.highestEms() * type.pixels(), share));
     }
 

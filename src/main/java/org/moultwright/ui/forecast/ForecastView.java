@@ -36,7 +36,7 @@ import org.moultwright.ui.theme.Palette;
 
 /** Lays out the forecast screen: the lanes, and beneath them the same in words. */
 final class ForecastView extends StackPane {
-    private static final CalendarList.Rows ROWS = new CalendarList.Rows(5.467, 8);
+    private static final CalendarList.Rows ROWS = new CalendarList.Rows(4.6, 8);
 
     private static final String HOW_GOOD = Texts.say("How good were the dates");
     private static final KeyCombination ACCURACY = new KeyCodeCombination(KeyCode.G, KeyCombination.SHORTCUT_DOWN);
