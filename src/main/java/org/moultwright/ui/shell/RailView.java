@@ -2,6 +2,7 @@ package org.moultwright.ui.shell;
 
 import java.util.List;
 import javafx.css.PseudoClass;
+import javafx.scene.Node;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
@@ -49,6 +50,14 @@ final class RailView extends VBox {
                 now.widthProperty().addListener(changed -> measure());
             }
         });
+    }
+
+    /** The keyboard stands on the word of the screen that is open, for a page with nothing on it to take it. */
+    void takeFocus() {
+        getChildren().stream()
+                .filter(child -> child instanceof ToggleButton button && button.isSelected())
+                .findFirst()
+                .ifPresent(Node::requestFocus);
     }
 
     private void measure() {

@@ -30,6 +30,7 @@ public final class ShellView extends BorderPane {
     private final PageHost host = new PageHost();
     private final OverSheet keySheet = new KeySheet(this::current);
     private final OverSheet deeds;
+    private final RailView rail;
 
     /**
      * @param alarms shown over every screen
@@ -45,7 +46,8 @@ public final class ShellView extends BorderPane {
         List<Screen> all = new ArrayList<>(screens);
         all.add(foot);
         this.screens = List.copyOf(all);
-        build(foot);
+        this.rail = new RailView(model, inRail, foot);
+        build();
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         addEventFilter(KeyEvent.KEY_TYPED, this::typed);
         model.currentProperty().addListener((observed, before, now) -> open());
@@ -65,14 +67,14 @@ public final class ShellView extends BorderPane {
         return new Backstage(screens, host.getWidth(), host.getHeight(), dresser);
     }
 
-    private void build(Screen foot) {
+    private void build() {
         // A page can take the focus only once it stands in the window, and the first one does with the frame's skin.
         host.skinProperty().addListener((observed, before, now) -> current().ifPresent(Screen::shown));
         StackPane layers = new StackPane(host, keySheet, deeds);
         List.of(keySheet, deeds)
                 .forEach(sheet -> sheet.whenClosed(() -> current().ifPresent(Screen::shown)));
         setTop(new AlarmBanner(alarms));
-        setLeft(new RailView(model, inRail, foot));
+        setLeft(rail);
         VBox.setVgrow(layers, Priority.ALWAYS);
         setCenter(new VBox(new TopLineView(model, alarms.lineProperty()), noticeBar(), layers));
         getStyleClass().add("shell");
@@ -103,6 +105,7 @@ public final class ShellView extends BorderPane {
     private void open() {
         List.of(keySheet, deeds).forEach(OverSheet::close);
         current().ifPresent(screen -> {
+            rail.takeFocus();
             host.setContent(screen.node());
             if (host.getSkin() != null) {
                 screen.shown();

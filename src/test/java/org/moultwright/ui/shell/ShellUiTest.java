@@ -33,6 +33,7 @@ import org.moultwright.ui.theme.Appearance;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
 
 @ExtendWith(ApplicationExtension.class)
 class ShellUiTest {
@@ -77,6 +78,16 @@ class ShellUiTest {
         robot.type(KeyCode.DOWN);
         assertThat(model.currentProperty().get()).isEqualTo("two");
         assertThat(robot.lookup("#two").tryQuery()).isPresent();
+    }
+
+    @Test
+    void thePlaceInTheRailIsThatOfTheOpenScreen(FxRobot robot) {
+        robot.interact(() -> robot.lookup("#text").query().requestFocus());
+        robot.press(KeyCode.CONTROL).type(KeyCode.COMMA).release(KeyCode.CONTROL);
+        WaitForAsyncUtils.waitForFxEvents();
+        Node focused = robot.lookup(".rail-button").query().getScene().getFocusOwner();
+        assertThat(focused.getAccessibleText()).isEqualTo("Settings");
+        assertThat(((ToggleButton) focused).isSelected()).isTrue();
     }
 
     @Test
