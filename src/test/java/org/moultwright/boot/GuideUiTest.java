@@ -15,6 +15,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
 import javafx.stage.Stage;
@@ -117,8 +118,16 @@ class GuideUiTest {
         }
     }
 
+    /** What stands there, beneath the forecast's lanes under each of its words in turn. */
     private String onScreen() {
-        return ToolkitThread.ask(() -> words(scene.getRoot()));
+        return ToolkitThread.ask(() -> Stream.concat(
+                        Stream.of(words(scene.getRoot())),
+                        scene.getRoot().lookupAll(".chart-foot .toggle-chip").stream()
+                                .map(chip -> {
+                                    ((ToggleButton) chip).setSelected(true);
+                                    return words(scene.getRoot());
+                                }))
+                .collect(Collectors.joining("\n")));
     }
 
     private static String words(Node node) {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Parent;
-import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ScrollPane;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.ToolkitThread;
@@ -51,12 +51,12 @@ public final class OpenDesk implements AutoCloseable {
     /** Presses the first button of these words that is seen; whether there was one. */
     private boolean press(String words) {
         return ToolkitThread.ask(() -> {
-            Optional<Button> found = inside(workbench.view())
-                    .filter(Button.class::isInstance)
-                    .map(Button.class::cast)
+            Optional<ButtonBase> found = inside(workbench.view())
+                    .filter(ButtonBase.class::isInstance)
+                    .map(ButtonBase.class::cast)
                     .filter(button -> button.getText().equals(Texts.say(words)))
                     .findFirst();
-            found.ifPresent(Button::fire);
+            found.ifPresent(ButtonBase::fire);
             return found.isPresent();
         });
     }

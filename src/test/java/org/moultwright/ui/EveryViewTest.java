@@ -64,6 +64,8 @@ class EveryViewTest {
             new Page("climate", "Read a display off"),
             new Page("climate", "Connect a probe"),
             new Page("climate", "How cold is the wall?"),
+            new Page("forecast", "What to order"),
+            new Page("forecast", "In words"),
             new Page("forecast", "Take along"));
 
     private static final Map<DeskRoom, OpenDesk> DESKS = new EnumMap<>(DeskRoom.class);
