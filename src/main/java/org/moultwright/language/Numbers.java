@@ -69,7 +69,7 @@ public final class Numbers {
             return new Signs(symbols.getDecimalSeparator(), symbols.getGroupingSeparator(), symbols.getZeroDigit());
         }
 
-        /** Told sign by sign: a record's own comparison is costly to begin with, and numbers are written as the desk opens. */
+        /** Told sign by sign: a record's own comparison is costly to begin with, and a desk that opens writes numbers. */
         private boolean isPlain() {
             return decimal == PLAIN.decimal && group == PLAIN.group && zero == PLAIN.zero;
         }

@@ -160,13 +160,42 @@ class PotsStoreTest {
         assertThat(store.check().problems()).isEmpty();
     }
 
+    /** A deed that spans two broods leaves each of their folders whole: nothing of it hangs on the other. */
+    @Test
+    void bothFoldersOfOnePottingAreWhole() {
+        new PotSlings(store.book(), () -> NOW, UUID::randomUUID)
+                .save(new PotSlings.Potting(
+                        NOW, List.of(outcome(FIRST, "60 ml", 5, 0), outcome(SECOND, "30 ml", 4, 1))));
+        try (H2Store other = H2Store.open(folder.resolve("other.store"))) {
+            for (String brood : List.of(SECOND, FIRST)) {
+                Path out = folder.resolve(brood);
+                new PlainBroodFolders().write(record(brood), out);
+                BroodRecord read = new PlainBroodFolders().read(out).record().orElseThrow();
+                assertThat(store.book().takeIn(read, ReadingSource.of(read)).changedNothing())
+                        .isTrue();
+                other.book().takeIn(read, ReadingSource.of(read));
+                BroodRecord taken = other.book().find(brood).orElseThrow();
+                assertThat(taken.pots()).isEqualTo(record(brood).pots());
+                for (Account account : List.of(Account.POTTED, Account.DEAD, Account.tray("A1 " + prefix(brood)))) {
+                    assertThat(taken.ledger().balance(account))
+                            .as("%s of %s", account, brood)
+                            .isEqualTo(balance(brood, account));
+                }
+            }
+            assertThat(other.check().problems()).isEmpty();
+        }
+    }
+
+    private static String prefix(String brood) {
+        return brood.equals(FIRST) ? "26A" : "26B";
+    }
+
     private static PotSlings.Outcome outcome(String brood, String size, int number, int lost) {
-        String prefix = brood.equals(FIRST) ? "26A" : "26B";
         return new PotSlings.Outcome(
                 brood,
-                "A1 " + prefix,
+                "A1 " + prefix(brood),
                 size,
-                List.of(new PotLabel(InventedPots.codeOf(prefix, number), "Invented species", "")),
+                List.of(new PotLabel(InventedPots.codeOf(prefix(brood), number), "Invented species", "")),
                 lost);
     }
 

@@ -5,8 +5,8 @@ import org.jdbi.v3.core.statement.SqlParser;
 import org.jdbi.v3.core.statement.StatementContext;
 
 /**
- * Finds the parameters of a statement: a colon and a name, or a question mark. What stands in quotes is left alone. Read in one pass, where
- * the library's own reader makes a grammar first, which a desk that opens would wait for.
+ * Finds the parameters of a statement: a colon and a name, or a question mark. What stands in quotes is left alone. Read
+ * in one pass, where the library's own reader makes a grammar first, which a desk that opens would wait for.
  */
 public final class NamedParameters implements SqlParser {
     private static final char MARK = ':';
