@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.moultwright.compute.stage.Chance;
 import org.moultwright.domain.BroodRecord;
@@ -12,6 +13,8 @@ import org.moultwright.domain.Stage;
 import org.moultwright.exchange.TimingsFile;
 
 class HindsightTest {
+    private static final long SEED = 20_261_125;
+    private static final int KEEPERS = 8;
     private static final List<Stage> BOUNDARIES = List.of(Stage.POSTEMBRYO, Stage.INSTAR1, Stage.INSTAR2);
 
     @Test
@@ -24,12 +27,12 @@ class HindsightTest {
 
     @Test
     void broodsThatVaryMoreThanBelievedWidenIntervals() {
-        assertThat(widthFactor(4)).isGreaterThan(1.05).isGreaterThan(widthFactor(1));
+        assertThat(meanWidthFactor(4)).isGreaterThan(1.05).isGreaterThan(meanWidthFactor(1));
     }
 
     @Test
     void broodsForecastWithoutSurpriseNarrowThemALittle() {
-        assertThat(widthFactor(0.2)).isBetween(0.7, 1.0);
+        assertThat(meanWidthFactor(0.2)).isBetween(0.7, 1.0);
     }
 
     @Test
@@ -58,8 +61,12 @@ class HindsightTest {
                 .isNotEqualTo(bySure);
     }
 
-    private static double widthFactor(double variation) {
-        return widthFactor(broods(variation, 4));
+    /** Of several keepers: what four broods show of how far broods differ is much a matter of luck. */
+    private static double meanWidthFactor(double variation) {
+        return LongStream.range(0, KEEPERS)
+                .mapToDouble(keeper -> widthFactor(broods(variation, 4, SEED + keeper)))
+                .average()
+                .orElseThrow();
     }
 
     private static double widthFactor(List<BroodRecord> broods) {
@@ -73,7 +80,11 @@ class HindsightTest {
     }
 
     private static List<BroodRecord> broods(double variation, int count) {
-        Chance chance = new Chance(20_261_125);
+        return broods(variation, count, SEED);
+    }
+
+    private static List<BroodRecord> broods(double variation, int count, long seed) {
+        Chance chance = new Chance(seed);
         SimulatedHusbandry husbandry = SimulatedHusbandry.of(chance);
         List<BroodRecord> broods = new ArrayList<>();
         for (int i = 0; i < count; i++) {
