@@ -47,9 +47,14 @@ final class JsonFields {
             problems.add(file, 1, "", content, Texts.say("one JSON object"));
         } catch (JsonProcessingException fault) {
             long line = fault.getLocation() == null ? 0 : fault.getLocation().getLineNr();
-            problems.add(file, line, "", "", Texts.say("JSON; {0}", fault.getOriginalMessage()));
+            problems.add(file, line, "", "", Texts.say("JSON; {0}", said(fault)));
         }
         return Optional.empty();
+    }
+
+    /** What the reader says of it, without the marks by which it tells where: the line is told beside. */
+    private static String said(JsonProcessingException fault) {
+        return fault.getOriginalMessage().replaceFirst(" \\(start marker at .*", "");
     }
 
     JsonNode at(String pointer) {
