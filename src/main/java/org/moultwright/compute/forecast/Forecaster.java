@@ -78,7 +78,7 @@ public final class Forecaster {
         PosteriorDraws posterior = PosteriorDraws.of(sight.usableHistories(), prior, DRAWS, question.seed());
         LifeTable own = LifeTable.of(sight.trays(), belief.medianWarmDays()[0]);
         Mortality mortality = new Mortality(sight.boundaries(), lessons.lives(), own);
-        BurstRisk risk = new BurstRisk(lessons.livesTogether(), own);
+        BurstRisk risk = new BurstRisk(LifeTable.together(lessons.lives()), own);
         Chance chance = new Chance(question.seed() + 1);
         List<double[]> hazards =
                 Stream.generate(() -> mortality.draw(chance)).limit(DRAWS).toList();

@@ -2,6 +2,7 @@ package org.moultwright.compute.forecast;
 
 import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.numbers.gamma.LogGamma;
 import org.moultwright.compute.stage.Chance;
 
 /**
@@ -24,17 +25,22 @@ final class KindDanger {
 
     private final double[] weightsSummed = new double[LEVELS * FRAILTY_SHAPES.length];
 
-    /** What these broods tell, each by its own dead and those a usual brood would have had. */
+    /**
+     * What these broods tell, each by its own dead and those a usual brood would have had. One that lived no time between
+     * two counts tells nothing, even of dead that were found where none was counted.
+     */
     KindDanger(List<LifeTable> broods) {
         double[] logWeights = new double[weightsSummed.length];
         for (int cell = 0; cell < logWeights.length; cell++) {
             double level = level(cell);
-            double shape = frailtyShape(cell);
-            double log = Math.log(BELIEVED[cell / LEVELS]) + LEVEL_SHAPE * (Math.log(level) - level);
-            for (LifeTable brood : broods) {
-                log += logChance(brood.dead(), level * brood.usualDead(), shape);
+            logWeights[cell] = Math.log(BELIEVED[cell / LEVELS]) + LEVEL_SHAPE * (Math.log(level) - level);
+        }
+        for (LifeTable brood : broods) {
+            double dead = brood.dead();
+            double usualDead = brood.usualDead();
+            for (int cell = 0; usualDead > 0 && cell < logWeights.length; cell++) {
+                logWeights[cell] += logChance(dead, level(cell) * usualDead, frailtyShape(cell));
             }
-            logWeights[cell] = log;
         }
         double largest = Arrays.stream(logWeights).max().orElse(0);
         double sum = 0;
@@ -69,10 +75,9 @@ final class KindDanger {
 
     /** Log chance of so many dead by the negative binomial law, but for what level and shape leave as it is. */
     private static double logChance(double dead, double expected, double shape) {
-        double log = shape * Math.log(shape / (shape + expected));
-        for (int n = 0; n < dead; n++) {
-            log += Math.log((shape + n) * expected / (shape + expected));
-        }
-        return log;
+        return LogGamma.value(shape + dead)
+                - LogGamma.value(shape)
+                + shape * Math.log(shape / (shape + expected))
+                + dead * Math.log(expected / (shape + expected));
     }
 }

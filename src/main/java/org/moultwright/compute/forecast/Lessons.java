@@ -31,10 +31,6 @@ record Lessons(List<StageFit> fits, List<LifeTable> lives, double widthFactor) {
                 1);
     }
 
-    LifeTable livesTogether() {
-        return lives.stream().reduce(LifeTable.empty(), LifeTable::plus);
-    }
-
     Lessons withWidthFactor(double factor) {
         return new Lessons(fits, lives, factor);
     }

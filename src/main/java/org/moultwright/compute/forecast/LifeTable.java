@@ -73,7 +73,12 @@ record LifeTable(double[] deaths, double[] animalWarmDays, int bursts, double tr
         return expected;
     }
 
-    LifeTable plus(LifeTable other) {
+    /** Of all these broods together. */
+    static LifeTable together(List<LifeTable> broods) {
+        return broods.stream().reduce(empty(), LifeTable::plus);
+    }
+
+    private LifeTable plus(LifeTable other) {
         double[] dead = deaths.clone();
         double[] lived = animalWarmDays.clone();
         for (int i = 0; i < PARTS; i++) {

@@ -26,6 +26,7 @@ final class Mortality {
     private final List<Stage> boundaries;
     private final LifeTable earlier;
     private final LifeTable own;
+    private final double ownDead;
     private final KindDanger kind;
 
     /**
@@ -37,8 +38,9 @@ final class Mortality {
      */
     Mortality(List<Stage> boundaries, List<LifeTable> earlier, LifeTable own) {
         this.boundaries = boundaries;
-        this.earlier = earlier.stream().reduce(LifeTable.empty(), LifeTable::plus);
+        this.earlier = LifeTable.together(earlier);
         this.own = own;
+        this.ownDead = own.dead();
         this.kind =
                 new KindDanger(Stream.concat(earlier.stream(), Stream.of(own)).toList());
     }
@@ -55,7 +57,7 @@ final class Mortality {
             hazards[part] = chance.gamma(shape) / rate;
             expected += own.animalWarmDays()[part] * hazards[part];
         }
-        double frailty = chance.gamma(danger.frailtyShape() + own.dead()) / (danger.frailtyShape() + expected);
+        double frailty = chance.gamma(danger.frailtyShape() + ownDead) / (danger.frailtyShape() + expected);
         for (int part = 0; part < hazards.length; part++) {
             hazards[part] *= frailty;
         }

@@ -35,6 +35,11 @@ class KindDangerTest {
     }
 
     @Test
+    void deadOfWhomNobodyWasCountedTellNothing() {
+        assertThat(draws(List.of(brood(3, 0), LifeTable.empty()))).isEqualTo(draws(List.of()));
+    }
+
+    @Test
     void theLevelIsTheirs() {
         // Each would have lost 30 if it were usual.
         assertThat(mean(draws(broods(60, 58, 61, 63, 59)), KindDanger.Danger::level))
