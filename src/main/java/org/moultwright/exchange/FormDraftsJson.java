@@ -17,14 +17,14 @@ final class FormDraftsJson implements DraftsForm<FormDraft> {
 
     @Override
     public byte[] print(List<FormDraft> drafts) throws JsonProcessingException {
-        ObjectNode document = DraftsMapper.MAPPER.createObjectNode().put("format", FORMAT);
+        ObjectNode document = StrictJson.MAPPER.createObjectNode().put("format", FORMAT);
         ArrayNode forms = document.putArray("forms");
         drafts.forEach(draft -> {
             ObjectNode form = forms.addObject().put("form", draft.form()).put("about", draft.about());
             ObjectNode fields = form.putObject("fields");
             new TreeMap<>(draft.fields()).forEach(fields::put);
         });
-        return DraftsMapper.MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(document);
+        return StrictJson.MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(document);
     }
 
     @Override

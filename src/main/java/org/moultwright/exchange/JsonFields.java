@@ -4,10 +4,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.time.DateTimeException;
 import java.util.HashMap;
@@ -21,10 +18,6 @@ import org.moultwright.language.Texts;
  * problems with its line.
  */
 final class JsonFields {
-    private static final ObjectMapper MAPPER = JsonMapper.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .build();
-
     private final String file;
     private final JsonNode root;
     private final Map<String, Integer> lines;
@@ -40,7 +33,7 @@ final class JsonFields {
     /** Reads a document; empty, and told of, where it is no JSON object. */
     static Optional<JsonFields> parse(String file, String content, Problems problems) throws IOException {
         try {
-            JsonNode root = MAPPER.readTree(content);
+            JsonNode root = StrictJson.MAPPER.readTree(content);
             if (root != null && root.isObject()) {
                 return Optional.of(new JsonFields(file, root, lines(content), problems));
             }
@@ -96,7 +89,7 @@ final class JsonFields {
 
     private static Map<String, Integer> lines(String content) throws IOException {
         Map<String, Integer> lines = new HashMap<>();
-        try (JsonParser parser = MAPPER.createParser(content)) {
+        try (JsonParser parser = StrictJson.MAPPER.createParser(content)) {
             for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
                 JsonPointer pointer = parser.getParsingContext().pathAsPointer();
                 lines.putIfAbsent(

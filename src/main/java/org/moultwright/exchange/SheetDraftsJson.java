@@ -24,10 +24,10 @@ final class SheetDraftsJson implements DraftsForm<SheetDraft> {
 
     @Override
     public byte[] print(List<SheetDraft> drafts) throws JsonProcessingException {
-        ObjectNode document = DraftsMapper.MAPPER.createObjectNode().put("format", FORMAT);
+        ObjectNode document = StrictJson.MAPPER.createObjectNode().put("format", FORMAT);
         ArrayNode sheets = document.putArray("sheets");
         drafts.forEach(draft -> print(draft, sheets.addObject()));
-        return DraftsMapper.MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(document);
+        return StrictJson.MAPPER.writerWithDefaultPrettyPrinter().writeValueAsBytes(document);
     }
 
     @Override
@@ -39,7 +39,7 @@ final class SheetDraftsJson implements DraftsForm<SheetDraft> {
 
     /** A document of this format. */
     static JsonNode document(String content, String format) throws JsonProcessingException {
-        JsonNode document = DraftsMapper.MAPPER.readTree(content);
+        JsonNode document = StrictJson.MAPPER.readTree(content);
         if (!document.path("format").asText().equals(format)) {
             throw new IllegalArgumentException("format must be " + format);
         }
