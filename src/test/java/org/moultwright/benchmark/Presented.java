@@ -50,13 +50,11 @@ final class Presented {
             work.run();
             return now;
         });
-        double first = 0;
-        double last = 0;
-        for (Long frame = next(LONGEST_MILLIS); frame != null; frame = next(QUIET_MILLIS)) {
-            last = (frame - began[0]) / 1e9;
-            first = first == 0 ? last : first;
-        }
-        return new Shown(first, last, (spent(toolkitThread) - began[1]) / 1e9, (spent(painterThread) - began[2]) / 1e9);
+        Long first = next(LONGEST_MILLIS);
+        comeToRest();
+        double firstSeconds = first == null ? Double.NaN : (first - began[0]) / 1e9;
+        return new Shown(
+                firstSeconds, (spent(toolkitThread) - began[1]) / 1e9, (spent(painterThread) - began[2]) / 1e9);
     }
 
     /** How long the processor has worked for the thread that asks, in seconds. */
@@ -90,8 +88,8 @@ final class Presented {
     }
 
     /**
-     * How long after the work was begun its first frame was presented, and the last before the window came to rest;
-     * and how long the processor worked for all of it, for the toolkit's thread and for the one that paints.
+     * How long after the work was begun its first frame was presented, and how long the processor worked until the window
+     * came to rest, for the toolkit's thread and for the one that paints.
      */
-    record Shown(double firstSeconds, double restSeconds, double toolkitSeconds, double painterSeconds) {}
+    record Shown(double firstSeconds, double toolkitSeconds, double painterSeconds) {}
 }
