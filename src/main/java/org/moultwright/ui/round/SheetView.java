@@ -38,7 +38,6 @@ final class SheetView extends VBox {
         this.sheet = sheet;
         this.grid = new StageGrid(
                 model, sheet.fields().rows().stream().map(StageRow::stage).toList());
-        this.photos = new SheetPhotos(model.photos(), sheet);
         Region gap = new Region();
         setVgrow(gap, Priority.ALWAYS);
         getStyleClass().addAll("card", "sheet");
