@@ -29,13 +29,14 @@ public final class OpenDesk implements AutoCloseable {
         workbench.open(screenId);
     }
 
-    /** The frame with a screen open in it, at its first page. */
+    /** The frame with a screen open in it, at its first page and the first of its parts. */
     public Parent show(String screenId) {
         Parent view = ToolkitThread.ask(() -> {
             workbench.open(screenId);
             return workbench.view();
         });
         press("Back");
+        press("Plan ahead");
         return view;
     }
 
