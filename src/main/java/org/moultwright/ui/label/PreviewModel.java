@@ -5,12 +5,13 @@ import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.scene.image.Image;
 import org.moultwright.task.Job;
 import org.moultwright.task.Outcome;
 import org.moultwright.task.Runner;
+import org.moultwright.ui.print.Pixels;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.LabelPrinter;
-import org.moultwright.workflow.PagePicture;
 
 /** The sheet as it will be printed: which one is shown, and its picture, drawn aside. */
 public final class PreviewModel {
@@ -21,7 +22,7 @@ public final class PreviewModel {
     private final Runner runner;
     private final ReadOnlyObjectWrapper<Optional<LabelJob>> job = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyIntegerWrapper page = new ReadOnlyIntegerWrapper(0);
-    private final ReadOnlyObjectWrapper<Optional<PagePicture>> picture = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Image>> picture = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<RuntimeException>> fault =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Job> drawing = Optional.empty();
@@ -42,7 +43,7 @@ public final class PreviewModel {
         return page.getReadOnlyProperty();
     }
 
-    ReadOnlyObjectProperty<Optional<PagePicture>> pictureProperty() {
+    ReadOnlyObjectProperty<Optional<Image>> pictureProperty() {
         return picture.getReadOnlyProperty();
     }
 
@@ -82,19 +83,20 @@ public final class PreviewModel {
         }
         LabelJob wanted = job.get().get();
         int wantedPage = page.get();
-        drawing = Optional.of(runner.<PagePicture>run(
-                progress -> printer.picture(wanted, wantedPage, PICTURE_PIXELS), outcome -> drawn(mine, outcome)));
+        drawing = Optional.of(runner.<Image>run(
+                progress -> Pixels.image(printer.picture(wanted, wantedPage, PICTURE_PIXELS)),
+                outcome -> drawn(mine, outcome)));
     }
 
     /** A picture that has been overtaken by a later one is dropped. */
-    private void drawn(int mine, Outcome<PagePicture> outcome) {
+    private void drawn(int mine, Outcome<Image> outcome) {
         if (mine != latest) {
             return;
         }
-        if (outcome instanceof Outcome.Done<PagePicture> done) {
+        if (outcome instanceof Outcome.Done<Image> done) {
             picture.set(Optional.of(done.value()));
             fault.set(Optional.empty());
-        } else if (outcome instanceof Outcome.Failed<PagePicture> failed) {
+        } else if (outcome instanceof Outcome.Failed<Image> failed) {
             picture.set(Optional.empty());
             fault.set(Optional.of(failed.fault()));
         }

@@ -7,13 +7,13 @@ import java.util.OptionalInt;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.Region;
 import org.moultwright.domain.label.Box;
 import org.moultwright.domain.label.LabelShape;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.language.Texts;
-import org.moultwright.workflow.PagePicture;
 
 /**
  * One sheet of paper, as large as there is room: the printed page, the labels' edges over it, the used ones
@@ -97,8 +97,8 @@ final class SheetPreview extends Region {
         return cell;
     }
 
-    private void showPicture(Optional<PagePicture> picture) {
-        print.setImage(picture.map(Pictures::image).orElse(null));
+    private void showPicture(Optional<Image> picture) {
+        print.setImage(picture.orElse(null));
         requestLayout();
     }
 }

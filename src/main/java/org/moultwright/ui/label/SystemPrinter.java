@@ -11,6 +11,7 @@ import javafx.scene.Group;
 import javafx.scene.image.ImageView;
 import javafx.stage.Window;
 import org.moultwright.domain.label.PageSize;
+import org.moultwright.ui.print.Pixels;
 import org.moultwright.workflow.PagePicture;
 
 /** The machine's own printers and its own dialogue to choose one. */
@@ -52,7 +53,7 @@ public final class SystemPrinter implements SheetPrinter {
             }
             PageLayout layout = job.getPrinter()
                     .createPageLayout(known.get(), PageOrientation.PORTRAIT, Printer.MarginType.HARDWARE_MINIMUM);
-            ImageView sheet = new ImageView(Pictures.image(page));
+            ImageView sheet = new ImageView(Pixels.image(page));
             sheet.setFitWidth(paper.widthMillimetres() * POINTS_PER_MILLIMETRE);
             sheet.setFitHeight(paper.heightMillimetres() * POINTS_PER_MILLIMETRE);
             // The printer counts from the edge of what it can print, the sheet from the edge of the paper.

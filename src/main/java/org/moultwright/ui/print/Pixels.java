@@ -1,6 +1,8 @@
 package org.moultwright.ui.print;
 
+import java.nio.IntBuffer;
 import javafx.scene.image.Image;
+import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import org.moultwright.workflow.PagePicture;
@@ -17,13 +19,12 @@ public final class Pixels {
         return new PagePicture(width, height, argb);
     }
 
-    /** May be called from any thread. */
+    /** May be called from any thread. The picture's pixels are copied once, and not again by the toolkit. */
     public static Image image(PagePicture picture) {
-        int width = picture.widthPixels();
-        int height = picture.heightPixels();
-        WritableImage image = new WritableImage(width, height);
-        image.getPixelWriter()
-                .setPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), picture.argb(), 0, width);
-        return image;
+        return new WritableImage(new PixelBuffer<>(
+                picture.widthPixels(),
+                picture.heightPixels(),
+                IntBuffer.wrap(picture.argb()),
+                PixelFormat.getIntArgbPreInstance()));
     }
 }
