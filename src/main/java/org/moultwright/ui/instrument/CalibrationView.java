@@ -46,7 +46,7 @@ public final class CalibrationView extends VBox {
                 Texts.say("Calibrate {0}", model.probe()), Buttons.secondary(Texts.say("Back"), model::cancel), keep);
         header.subtitleProperty().set(Texts.say("readings stay as they came; the correction is put on them"));
         Banner caution = new Banner(Tone.ACCENT);
-        caution.sentenceProperty().bind(model.quantityProperty().map(CalibrationView::caution));
+        caution.sentenceProperty().bind(model.form().quantityProperty().map(CalibrationView::caution));
         Banner problem = new Banner(Tone.BAD);
         problem.sentenceProperty().bind(model.problemProperty());
         VBox left = new VBox(pointCard(), whenCard());
@@ -75,25 +75,26 @@ public final class CalibrationView extends VBox {
 
     private Node pointCard() {
         FlowPane quantities = chips();
-        ChoiceGroup<Quantity> group = new ChoiceGroup<>(model.quantityProperty(), model.quantityProperty()::set);
+        ChoiceGroup<Quantity> group =
+                new ChoiceGroup<>(model.form().quantityProperty(), model.form().quantityProperty()::set);
         chip(group, quantities, Texts.say("Temperature"), Quantity.TEMPERATURE);
         chip(group, quantities, Texts.say("Humidity"), Quantity.HUMIDITY);
         Flow adding = new Flow();
         adding.getStyleClass().add("line");
         Runnable offer = () -> adding.getChildren()
                 .setAll(List.of(PointEntry.Kind.values()).stream()
-                        .filter(kind ->
-                                kind.quantity() == model.quantityProperty().get())
+                        .filter(kind -> kind.quantity()
+                                == model.form().quantityProperty().get())
                         .map(kind ->
                                 Buttons.plain(Texts.say("Add: {0}", kind.word().toLowerCase(Locale.ROOT)), () -> {
-                                    model.add(kind);
+                                    model.form().add(kind);
                                     points.takeFocusAtLast();
                                 }))
                         .toList());
-        model.quantityProperty().addListener((observed, before, now) -> offer.run());
+        model.form().quantityProperty().addListener((observed, before, now) -> offer.run());
         offer.run();
         Label how = Words.wrapped(Words.caption(""));
-        how.textProperty().bind(model.quantityProperty().map(CalibrationView::how));
+        how.textProperty().bind(model.form().quantityProperty().map(CalibrationView::how));
         Card card = Card.titled(Texts.say("Points"), quantities, how, new Scrolled(points), adding);
         VBox.setVgrow(card, Priority.ALWAYS);
         return card;
@@ -113,23 +114,24 @@ public final class CalibrationView extends VBox {
 
     private Node whenCard() {
         FlowPane from = chips();
-        ChoiceGroup<CalibrationViewModel.From> group =
-                new ChoiceGroup<>(model.fromProperty(), model.fromProperty()::set);
-        for (CalibrationViewModel.From each : CalibrationViewModel.From.values()) {
+        ChoiceGroup<CalibrationForm.From> group =
+                new ChoiceGroup<>(model.form().fromProperty(), model.form().fromProperty()::set);
+        for (CalibrationForm.From each : CalibrationForm.From.values()) {
             chip(group, from, each.word(), each);
         }
-        DayPicker day = new DayPicker(Texts.say("holds from"), model.fromDayProperty());
-        day.visibleProperty().bind(model.fromProperty().isEqualTo(CalibrationViewModel.From.DAY));
+        DayPicker day = new DayPicker(Texts.say("holds from"), model.form().fromDayProperty());
+        day.visibleProperty().bind(model.form().fromProperty().isEqualTo(CalibrationForm.From.DAY));
         day.managedProperty().bind(day.visibleProperty());
         from.getChildren().add(day);
         TextField note = new TextField();
         note.setAccessibleText(Texts.say("note"));
-        note.textProperty().bindBidirectional(model.noteProperty());
+        note.textProperty().bindBidirectional(model.form().noteProperty());
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
         grid.addRow(0, Words.whole(Words.plain(Texts.say("It holds"))), from);
         Flow months = new Flow(
-                new MeasuredField(model.lifeMonths()), Words.muted(Texts.say("months (common practice, no source)")));
+                new MeasuredField(model.form().lifeMonths()),
+                Words.muted(Texts.say("months (common practice, no source)")));
         months.getStyleClass().add("line");
         grid.addRow(1, Words.whole(Words.plain(Texts.say("Do it again after"))), months);
         grid.addRow(2, Words.whole(Words.plain(Texts.say("Note"))), note);

@@ -29,7 +29,7 @@ final class PointGrid extends GridPane {
     PointGrid(CalibrationViewModel model) {
         this.model = model;
         getStyleClass().addAll("form", "point-grid");
-        model.points().addListener((ListChangeListener<PointEntry>) change -> {
+        model.form().points().addListener((ListChangeListener<PointEntry>) change -> {
             boolean isOtherRows = false;
             while (change.next()) {
                 isOtherRows |= change.wasAdded() || change.wasRemoved();
@@ -67,7 +67,7 @@ final class PointGrid extends GridPane {
                 Words.whole(Words.caption(Texts.say("probe shows"))),
                 Words.whole(Words.caption("±")));
         int row = 1;
-        for (PointEntry point : model.points()) {
+        for (PointEntry point : model.form().points()) {
             lay(row++, point);
         }
     }
@@ -81,7 +81,7 @@ final class PointGrid extends GridPane {
         take.setTooltip(new Tooltip(last));
         take.setVisible(!last.isEmpty());
         take.setManaged(!last.isEmpty());
-        Button remove = Buttons.plain(Texts.say("Remove"), () -> model.remove(point));
+        Button remove = Buttons.plain(Texts.say("Remove"), () -> model.form().remove(point));
         remove.setAccessibleText(Texts.say("remove point {0}", row));
         switch (point.kind()) {
             case ICE ->
