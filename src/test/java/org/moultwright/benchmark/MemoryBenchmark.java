@@ -12,7 +12,7 @@ import org.moultwright.boot.DeskDay;
  * screen drawn, and a round of all trays each evening. Prints, for each day, the heap in use after it was cleared and,
  * on Linux, the memory the whole process has of the machine.
  *
- * <p>Run it as the program's script starts a desk: with its three {@code MALLOC_} settings and
+ * <p>Run it as the program's script starts a desk: with its settings {@code MALLOC_…} and {@code GDK_GL}, and
  * {@code @packaging/bin/java.options}. Needs a display or a headless toolkit. Argument: days (3).
  */
 public final class MemoryBenchmark {
