@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.language.Degrees;
@@ -65,9 +66,10 @@ public record SitterWords(Vocabulary vocabulary, DayWords days) {
 
     /** "Days are windows...", and what the word for the last stage means. */
     public String note(MoultForecast any) {
-        return Texts.say(
-                "{0} {1} are the small spiders that walk about freely.",
-                WINDOW, capital(vocabulary.plural(any.into())));
+        return String.join(
+                " ",
+                WINDOW,
+                Texts.say("{0} are the small spiders that walk about freely.", capital(vocabulary.plural(any.into()))));
     }
 
     /** The same where nothing is known of any tray. */
@@ -95,40 +97,63 @@ public record SitterWords(Vocabulary vocabulary, DayWords days) {
         String stages = vocabulary.plural(moult.get().into());
         List<String> likely = new ArrayList<>();
         List<String> perhaps = new ArrayList<>();
+        Sorting sorting = new Sorting(from, to, likely, perhaps);
         if (!moult.get().hasBegun()) {
-            sort(Texts.say("first {0}", stages), moult.get().first(), from, to, likely, perhaps);
+            sort(moult.get().first(), sorting, when -> Texts.say("first {0} {1}", stages, when));
         }
-        sort(Texts.say("half are {0}", stages), moult.get().half(), from, to, likely, perhaps);
-        sort(Texts.say("nearly all are {0}", stages), moult.get().most(), from, to, likely, perhaps);
+        sort(moult.get().half(), sorting, when -> Texts.say("half are {0} {1}", stages, when));
+        sort(moult.get().most(), sorting, when -> Texts.say("nearly all are {0} {1}", stages, when));
         List<String> sentences = new ArrayList<>();
-        if (moult.get().hasBegun()) {
-            sentences.add(Texts.say("{0} are in it already.", capital(stages)));
+        before(moult.get(), stages, from).ifPresent(sentences::add);
+        if (!likely.isEmpty()) {
+            sentences.add(Texts.say("Expect: {0}.", String.join(", ", likely)));
         }
-        said(Texts.say("Expect: "), likely).ifPresent(sentences::add);
-        said(Texts.say("Perhaps: "), perhaps).ifPresent(sentences::add);
+        if (!perhaps.isEmpty()) {
+            sentences.add(Texts.say("Perhaps: {0}.", String.join(", ", perhaps)));
+        }
         if (sentences.isEmpty()) {
             sentences.add(Texts.say("Nothing special."));
         }
         partBy.filter(due -> due.isBefore(to))
                 .map(due -> days.day(due.isBefore(from) ? from : due))
-                .map(Texts.say("They may have to be parted from %s: call that day.")::formatted)
+                .map(day -> Texts.say("They may have to be parted from {0}: call that day.", day))
                 .ifPresent(sentences::add);
         return String.join(" ", sentences);
     }
 
-    private void sort(
-            String what, InstantInterval when, Instant from, Instant to, List<String> likely, List<String> perhaps) {
-        double chance = when.chanceBetween(from, to);
-        if (chance >= WORTH_A_WORD) {
-            (chance >= RATHER_THAN_NOT ? likely : perhaps).add(what + " " + days.days(when.p10(), when.p90()));
+    /** What will have happened before the first day, or has already. */
+    private Optional<String> before(MoultForecast moult, String stages, Instant from) {
+        String day = days.day(from);
+        if (isOver(moult.most(), from)) {
+            return Optional.of(Texts.say("Nearly all are {0} before {1}.", stages, day));
         }
+        if (isOver(moult.half(), from)) {
+            return Optional.of(Texts.say("Half are {0} before {1}.", stages, day));
+        }
+        if (moult.hasBegun()) {
+            return Optional.of(Texts.say("{0} are in it already.", capital(stages)));
+        }
+        return isOver(moult.first(), from)
+                ? Optional.of(Texts.say("The first {0} come before {1}.", stages, day))
+                : Optional.empty();
     }
 
-    private static Optional<String> said(String lead, List<String> what) {
-        return what.isEmpty() ? Optional.empty() : Optional.of(lead + String.join(", ", what) + ".");
+    private static boolean isOver(InstantInterval when, Instant from) {
+        return when.chanceBy(from) > 1 - WORTH_A_WORD;
+    }
+
+    private void sort(InstantInterval when, Sorting sorting, UnaryOperator<String> said) {
+        double chance = when.chanceBetween(sorting.from(), sorting.to());
+        if (chance >= WORTH_A_WORD) {
+            (chance >= RATHER_THAN_NOT ? sorting.likely() : sorting.perhaps())
+                    .add(said.apply(days.days(when.p10(), when.p90())));
+        }
     }
 
     private static String capital(String words) {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
+
+    /** What falls between two instants, by how likely it is. */
+    private record Sorting(Instant from, Instant to, List<String> likely, List<String> perhaps) {}
 }

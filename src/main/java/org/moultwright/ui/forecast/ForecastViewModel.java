@@ -135,12 +135,10 @@ final class ForecastViewModel {
         return change.getReadOnlyProperty();
     }
 
-    /** "A1: half are slings", over the dates under other set-points. */
-    String halfTitle() {
+    /** "A1: half are slings", over the dates under other set-points; or that it is over, or too early to say. */
+    String tableTitle() {
         return ofChosen(asItIs)
-                .map(tray -> Texts.say(
-                        "{0}: half are {1}",
-                        tray.code(), desk.vocabulary().get().plural(tray.lastStage())))
+                .map(tray -> whatIfWords().title(tray, room().now()))
                 .orElse("");
     }
 
@@ -256,7 +254,7 @@ final class ForecastViewModel {
         change.set(whatIf.answerProperty()
                 .get()
                 .flatMap(answer -> usual.flatMap(before -> ofChosen(shown)
-                        .map(tried -> new WhatIfWords(desk.vocabulary().get(), desk.days())
+                        .map(tried -> whatIfWords()
                                 .change(answer.celsius(), before, tried, room().now()))))
                 .orElse(""));
     }
@@ -267,6 +265,10 @@ final class ForecastViewModel {
                         .filter(tray -> tray.code().equals(line.tray())
                                 && tray.brood().code().equals(line.brood()))
                         .findFirst());
+    }
+
+    private WhatIfWords whatIfWords() {
+        return new WhatIfWords(desk.vocabulary().get(), desk.days());
     }
 
     private ForecastWords words() {

@@ -1,9 +1,13 @@
 package org.moultwright.ui.forecast;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.moultwright.compute.forecast.BroodForecast;
+import org.moultwright.compute.forecast.InstantInterval;
+import org.moultwright.compute.forecast.Milestone;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.TrayForecast;
 import org.moultwright.domain.Stage;
@@ -40,6 +44,18 @@ record Foreseen(BroodView brood, TrayView tray, TrayForecast forecast) {
 
     Stage lastStage() {
         return brood.record().brood().lastStage();
+    }
+
+    /** What of its last moult other set-points can still move: half, most once half are over; empty once both are. */
+    Optional<Milestone> movable(Instant now) {
+        return moult(lastStage()).flatMap(last -> Stream.of(Milestone.HALF, Milestone.MOST)
+                .filter(milestone -> last.at(milestone).p90().isAfter(now))
+                .findFirst());
+    }
+
+    /** When its last moult reaches a milestone. */
+    Optional<InstantInterval> last(Milestone milestone) {
+        return moult(lastStage()).map(moult -> moult.at(milestone));
     }
 
     Optional<MoultForecast> moult(Stage into) {

@@ -119,27 +119,28 @@ final class WhatIfCard {
     }
 
     private VBox table() {
-        Label title = Words.muted("");
+        Label title = Words.wrapped(Words.muted(""));
+        Label window = Words.caption(Texts.say("80 % window"));
         GridPane grid = new GridPane();
         grid.getStyleClass().add("form");
         Runnable show = () -> {
-            title.setText(model.halfTitle());
+            title.setText(model.tableTitle());
             grid.getChildren().clear();
-            if (model.table().rows().isEmpty()) {
-                grid.addRow(0, Words.muted(Texts.say("too early to say")));
+            String instead = model.table().insteadProperty().get();
+            if (!instead.isEmpty()) {
+                grid.addRow(0, Words.wrapped(Words.muted(instead)));
             }
             model.table()
                     .rows()
                     .forEach(row ->
                             grid.addRow(grid.getRowCount(), Words.strong(row.celsius()), Words.plain(row.days())));
+            window.setVisible(!model.table().rows().isEmpty());
         };
         model.table().rows().addListener((ListChangeListener<SetPointTable.Row>) change -> show.run());
-        model.chosenProperty().addListener((observed, before, now) -> title.setText(model.halfTitle()));
+        model.table().insteadProperty().addListener((observed, before, now) -> show.run());
+        model.chosenProperty().addListener((observed, before, now) -> show.run());
         show.run();
-        VBox table = new VBox(
-                title,
-                new Scrolled(Texts.say("dates under other set-points"), grid),
-                Words.caption(Texts.say("80 % window")));
+        VBox table = new VBox(title, new Scrolled(Texts.say("dates under other set-points"), grid), window);
         table.getStyleClass().addAll("lines", "what-if-table");
         return table;
     }

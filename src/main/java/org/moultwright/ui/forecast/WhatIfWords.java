@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import org.moultwright.compute.forecast.InstantInterval;
-import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.compute.forecast.Milestone;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
@@ -23,39 +23,79 @@ record WhatIfWords(Vocabulary vocabulary, DayWords days) {
         return Texts.say("What if: {0} from now on. These are not the dates you have.", Temperatures.words(celsius));
     }
 
-    /** "At 25.5 °C half of B1 would be slings 3 days later, 12 to 17 May." */
+    /** "At 25.5 °C half of B1 would be slings 3 days later, 12 to 17 May.", or of 95 % once half are. */
     String change(double celsius, Foreseen asItIs, Foreseen tried, Instant now) {
-        String at = Texts.say("At {0} ", Temperatures.words(celsius));
-        Optional<InstantInterval> before = half(asItIs);
-        Optional<InstantInterval> after = half(tried);
-        if (before.isEmpty() || after.isEmpty()) {
-            return Texts.say("{0}too little is known of {1} to say what would change.", at, tried.code());
+        if (asItIs.moult(asItIs.lastStage()).isEmpty()) {
+            return Texts.say(
+                    "At {0} too little is known of {1} to say what would change.",
+                    Temperatures.words(celsius), tried.code());
         }
-        String stages = vocabulary.plural(tried.lastStage());
-        if (!before.get().p90().isAfter(now)) {
-            return Texts.say("Half of {0} are {1} already, whatever the temperature.", tried.code(), stages);
+        return asItIs.movable(now)
+                .flatMap(milestone -> asItIs.last(milestone)
+                        .flatMap(before -> tried.last(milestone)
+                                .map(after -> moved(celsius, tried, milestone, before.p50(), after))))
+                .orElseGet(() -> Texts.say(
+                        "95 % of {0} are {1} already, whatever the temperature.", tried.code(), stages(tried)));
+    }
+
+    /** "A1: half are slings", over the dates under other set-points; what is over is said to be. */
+    String title(Foreseen tray, Instant now) {
+        if (tray.moult(tray.lastStage()).isEmpty()) {
+            return Texts.say("{0}: too early to say when half are {1}.", tray.code(), stages(tray));
+        }
+        Optional<Milestone> movable = tray.movable(now);
+        if (movable.isPresent()) {
+            return movable.get() == Milestone.HALF
+                    ? Texts.say("{0}: half are {1}", tray.code(), stages(tray))
+                    : Texts.say("{0}: half are {1} already; 95 % are", tray.code(), stages(tray));
         }
         return Texts.say(
-                "{0}half of {1} would be {2} {3}, {4}.",
-                at,
-                tried.code(),
-                stages,
-                shift(before.get().p50(), after.get().p50()),
-                days.days(after.get().p10(), after.get().p90()));
+                "{0}: 95 % were {1} by {2}. No temperature changes that.",
+                tray.code(),
+                stages(tray),
+                tray.last(Milestone.MOST).map(most -> days.day(most.p50())).orElse(""));
     }
 
-    private static Optional<InstantInterval> half(Foreseen tray) {
-        return tray.moult(tray.lastStage()).map(MoultForecast::half);
-    }
-
-    private static String shift(Instant before, Instant after) {
-        long wholeDays = Math.round(Duration.between(before, after).toMinutes() / MINUTES_PER_DAY);
-        if (wholeDays == 0) {
-            return Texts.say("on about the same day");
-        }
+    private String moved(
+            double celsius, Foreseen tray, Milestone milestone, Instant middleBefore, InstantInterval after) {
+        long wholeDays = Math.round(Duration.between(middleBefore, after.p50()).toMinutes() / MINUTES_PER_DAY);
         long apart = Math.abs(wholeDays);
-        return wholeDays > 0
-                ? Texts.count(apart, "{0} day later", "{0} days later", apart)
-                : Texts.count(apart, "{0} day earlier", "{0} days earlier", apart);
+        Object[] places = {
+            Temperatures.words(celsius), tray.code(), stages(tray), apart, days.days(after.p10(), after.p90())
+        };
+        boolean isHalf = milestone == Milestone.HALF;
+        if (wholeDays == 0) {
+            return isHalf
+                    ? Texts.say("At {0} half of {1} would be {2} on about the same day, {4}.", places)
+                    : Texts.say("At {0} 95 % of {1} would be {2} on about the same day, {4}.", places);
+        }
+        if (wholeDays > 0) {
+            return isHalf
+                    ? Texts.count(
+                            apart,
+                            "At {0} half of {1} would be {2} {3} day later, {4}.",
+                            "At {0} half of {1} would be {2} {3} days later, {4}.",
+                            places)
+                    : Texts.count(
+                            apart,
+                            "At {0} 95 % of {1} would be {2} {3} day later, {4}.",
+                            "At {0} 95 % of {1} would be {2} {3} days later, {4}.",
+                            places);
+        }
+        return isHalf
+                ? Texts.count(
+                        apart,
+                        "At {0} half of {1} would be {2} {3} day earlier, {4}.",
+                        "At {0} half of {1} would be {2} {3} days earlier, {4}.",
+                        places)
+                : Texts.count(
+                        apart,
+                        "At {0} 95 % of {1} would be {2} {3} day earlier, {4}.",
+                        "At {0} 95 % of {1} would be {2} {3} days earlier, {4}.",
+                        places);
+    }
+
+    private String stages(Foreseen tray) {
+        return vocabulary.plural(tray.lastStage());
     }
 }

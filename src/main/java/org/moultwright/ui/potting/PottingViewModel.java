@@ -278,7 +278,7 @@ final class PottingViewModel {
                 .orElse(Stage.INSTAR2);
         Vocabulary names = desk.vocabulary().get();
         subtitle.set(trays.isEmpty() ? "" : PottingWords.subtitle(desk.days(), room.now(), names, stage));
-        empty.set(nothingReady ? PottingWords.empty(trays, stage, names, desk.days()) : "");
+        empty.set(nothingReady ? PottingWords.empty(trays, stage, names, desk.days(), room.now()) : "");
     }
 
     private void lay(List<BroodView> broods) {

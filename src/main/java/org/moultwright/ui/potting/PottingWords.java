@@ -116,7 +116,7 @@ final class PottingWords {
     }
 
     /** Why there is nothing to pot, and when there will be. */
-    static String empty(List<TrayView> trays, Stage stage, Vocabulary names, DayWords days) {
+    static String empty(List<TrayView> trays, Stage stage, Vocabulary names, DayWords days, Instant now) {
         String stageWords = names.plural(stage);
         if (trays.isEmpty()) {
             return Texts.say("Nothing to pot. Trays appear here once a sac is opened or a brood folder is taken in.");
@@ -124,14 +124,34 @@ final class PottingWords {
         return trays.stream()
                 .flatMap(tray -> firstInto(tray, stage).map(first -> new First(tray.tray(), first)).stream())
                 .min(Comparator.comparing(first -> first.when().p50()))
-                .map(first -> Texts.say(
+                .map(first -> expected(first, stageWords, days, now))
+                .orElseGet(() -> anyKnows(trays, stage)
+                        ? Texts.say(
+                                "No {0} are counted in the trays as they stand. Count them in the round first.",
+                                stageWords)
+                        : Texts.say(
+                                "No {0} yet, and too early to say when the first come. The round's next looks will "
+                                        + "tell.",
+                                stageWords));
+    }
+
+    /** When the first come, or that they should have. */
+    private static String expected(First first, String stageWords, DayWords days, Instant now) {
+        return first.when().p90().isAfter(now)
+                ? Texts.say(
                         "No {0} yet. The first are expected {1}, in {2}.",
                         stageWords,
                         days.between(first.when().p10(), first.when().p90()),
-                        first.tray()))
-                .orElse(Texts.say(
-                        "No {0} yet, and too early to say when the first come. The round's next looks will tell.",
-                        stageWords));
+                        first.tray())
+                : Texts.say(
+                        "No {0} are counted yet. The first were expected by {1}, in {2}: look in the round.",
+                        stageWords, days.day(first.when().p90()), first.tray());
+    }
+
+    private static boolean anyKnows(List<TrayView> trays, Stage stage) {
+        return trays.stream()
+                .flatMap(tray -> tray.forecast().stream())
+                .anyMatch(forecast -> forecast.moult(stage).isPresent());
     }
 
     /** "32 potted, written down." */

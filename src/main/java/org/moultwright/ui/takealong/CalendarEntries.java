@@ -57,17 +57,22 @@ final class CalendarEntries {
         String stages = vocabulary.plural(moult.into());
         InstantInterval first = tray.first().orElse(moult.first());
         boolean isSeen = moult.hasBegun() && tray.seen().isPresent();
-        addWindow(tray, "first", Texts.say("first {0}{1}", stages, isSeen ? Texts.say(" seen") : ""), first, isSeen);
+        addWindow(
+                tray,
+                "first",
+                isSeen ? Texts.say("first {0} seen", stages) : Texts.say("first {0}", stages),
+                first,
+                isSeen);
         addWindow(
                 tray,
                 "half",
-                (isPast(moult.half()) ? Texts.say("half were ") : Texts.say("half are ")) + stages,
+                isPast(moult.half()) ? Texts.say("half were {0}", stages) : Texts.say("half are {0}", stages),
                 moult.half(),
                 false);
         addWindow(
                 tray,
                 "most",
-                (isPast(moult.most()) ? Texts.say("95 % were ") : Texts.say("95 % are ")) + stages,
+                isPast(moult.most()) ? Texts.say("95 % were {0}", stages) : Texts.say("95 % are {0}", stages),
                 moult.most(),
                 false);
         tray.partBy()

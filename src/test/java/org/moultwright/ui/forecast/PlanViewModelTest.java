@@ -4,6 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import org.moultwright.compute.forecast.MoultForecast;
+import org.moultwright.task.Job;
+import org.moultwright.task.Work;
+import org.moultwright.workflow.BroodView;
+import java.util.function.Consumer;
+import org.moultwright.task.Outcome;
+import org.moultwright.task.Runner;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
@@ -31,14 +39,18 @@ class PlanViewModelTest {
     private final PreparedRoom fixture = new PreparedRoom();
     private final ObjectProperty<RoomView> room = new SimpleObjectProperty<>(fixture.room());
     private final PlanChoices plans = ChosenPlans.usual();
-    private final ForecastViewModel model = new ForecastViewModel(new ForecastDesk(
-            room,
-            fixture.prepared()::of,
-            new InlineRunner(),
-            List::of,
-            new DayWords(RoomFixture.ZONE),
-            new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
-            plans));
+    private final ForecastViewModel model = new ForecastViewModel(desk(new InlineRunner()));
+
+    private ForecastDesk desk(Runner aside) {
+        return new ForecastDesk(
+                room,
+                fixture.prepared()::of,
+                aside,
+                List::of,
+                new DayWords(RoomFixture.ZONE),
+                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY),
+                plans);
+    }
 
     @Test
     void aWarmerPlaceBringsEveryLaneForwardAndBackIsAsItWas() {
@@ -80,7 +92,7 @@ class PlanViewModelTest {
     @Test
     void theTableGoesFromCoolAndLateToWarmAndEarly() {
         choose("C1");
-        assertThat(model.halfTitle()).isEqualTo("C1: half are slings");
+        assertThat(model.tableTitle()).isEqualTo("C1: half are slings");
         assertThat(model.table().rows())
                 .extracting(SetPointTable.Row::celsius)
                 .containsExactly("25 °C", "26 °C", "27 °C", "28 °C");
@@ -101,6 +113,7 @@ class PlanViewModelTest {
         room.set(RoomFixture.room(List.of(RoomFixture.fresh())));
         set(25);
         assertThat(model.table().rows()).isEmpty();
+        assertThat(model.tableTitle()).isEqualTo("D1: too early to say when half are slings.");
         assertThat(model.changeProperty().get()).contains("too little is known of D1");
         assertThat(model.pots().sentenceProperty().get())
                 .isEqualTo("No pots are needed as far as the forecast sees. Of D1 it is too early to say.");
@@ -168,6 +181,49 @@ class PlanViewModelTest {
         away(LocalDate.of(2026, 5, 8), LocalDate.of(2026, 5, 20));
         assertThat(model.away().sentenceProperty().get()).isEqualTo("Too early to say what falls on those days.");
         assertThat(model.away().anythingProperty().get()).isEmpty();
+    }
+
+    /** The same forecasts read on the evening half of C1 are over, and on the one all of it is. */
+    @Test
+    void whatIsOverIsSaidToBeOverAndNotTooEarly() {
+        MoultForecast last = fixture.room().broods().stream()
+                .flatMap(brood -> brood.forecast().stream())
+                .flatMap(forecast -> forecast.tray("C1").stream())
+                .flatMap(tray -> tray.moult(Stage.INSTAR2).stream())
+                .findFirst()
+                .orElseThrow();
+        readOn(last.half().p90());
+        assertThat(model.tableTitle()).isEqualTo("C1: half are slings already; 95 % are");
+        assertThat(model.table().rows())
+                .extracting(SetPointTable.Row::days)
+                .hasSize(4)
+                .doesNotHaveDuplicates();
+        set(25);
+        assertThat(model.changeProperty().get()).startsWith("At 25.0 °C 95 % of C1 would be slings ");
+        readOn(last.most().p90());
+        assertThat(model.tableTitle())
+                .startsWith("C1: 95 % were slings by ")
+                .endsWith(". No temperature changes that.");
+        assertThat(model.table().rows()).isEmpty();
+        assertThat(model.table().insteadProperty().get()).isEmpty();
+        assertThat(model.changeProperty().get()).isEqualTo("95 % of C1 are slings already, whatever the temperature.");
+    }
+
+    private void readOn(Instant evening) {
+        RoomView read = fixture.room();
+        room.set(new RoomView(evening, read.broods(), read.latestReadings(), read.lastDeed()));
+        choose("C1");
+    }
+
+    @Test
+    void datesStillBeingWorkedOutAreNotCalledTooEarly() {
+        HeldRunner aside = new HeldRunner();
+        SetPointTable table = new SetPointTable(desk(aside));
+        table.choose(Foreseen.in(room.get(), BroodView::forecast).stream().findFirst());
+        assertThat(table.insteadProperty().get()).isEqualTo("The dates are being worked out.");
+        aside.release();
+        assertThat(table.rows()).hasSize(4);
+        assertThat(table.insteadProperty().get()).isEmpty();
     }
 
     @Test
@@ -244,5 +300,21 @@ class PlanViewModelTest {
 
     private static Instant middle(LaneLine line) {
         return line.lane().windows().get(line.lane().windows().size() - 1).middle();
+    }
+
+    /** Begins its work only when it is let go. */
+    private static final class HeldRunner implements Runner {
+        private final Runner inline = new InlineRunner();
+        private final List<Runnable> held = new ArrayList<>();
+
+        @Override
+        public <T> Job run(Work<T> work, Watcher watcher, Consumer<Outcome<T>> whenEnded) {
+            held.add(() -> inline.run(work, watcher, whenEnded));
+            return () -> {};
+        }
+
+        private void release() {
+            List.copyOf(held).forEach(Runnable::run);
+        }
     }
 }
