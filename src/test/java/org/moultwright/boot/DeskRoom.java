@@ -27,24 +27,29 @@ public enum DeskRoom {
 
     /** The whole desk over a store of this room made in {@code folder}, once it has read the room. */
     public OpenDesk open(Path folder) {
+        CompletableFuture<Boolean> read = new CompletableFuture<>();
+        Workbench workbench = unread(folder);
+        ToolkitThread.ask(() -> {
+            workbench.roomProperty().addListener((observed, before, after) -> read.complete(true));
+            workbench.readAgain();
+            return workbench;
+        });
+        ToolkitThread.await(read);
+        return new OpenDesk(workbench);
+    }
+
+    /** The same before it has read anything but what is written. */
+    Workbench unread(Path folder) {
         Instant now = DemoRoom.USUAL_EVENING;
         H2Store store = H2Store.open(folder.resolve(key() + ".store"));
         fill(store, now);
         SettingsFile settings = new SettingsFile(folder.resolve(key() + "-settings.txt"));
-        CompletableFuture<Boolean> read = new CompletableFuture<>();
-        Workbench workbench = ToolkitThread.ask(() -> {
-            Workbench made = new Workbench(
-                    OpenedRoom.of(store, InstantSource.fixed(now), settings),
-                    settings,
-                    Platform::runLater,
-                    Optional.empty(),
-                    AlarmReach.NOBODY);
-            made.roomProperty().addListener((observed, before, after) -> read.complete(true));
-            made.readAgain();
-            return made;
-        });
-        ToolkitThread.await(read);
-        return new OpenDesk(workbench);
+        return ToolkitThread.ask(() -> new Workbench(
+                OpenedRoom.of(store, InstantSource.fixed(now), settings),
+                settings,
+                Platform::runLater,
+                Optional.empty(),
+                AlarmReach.NOBODY));
     }
 
     /** When it is in every room. */

@@ -102,7 +102,8 @@ public final class ShownDesk implements AutoCloseable {
         desk.close();
     }
 
-    private static Stream<String> words(Node node) {
+    /** The words of all labels and buttons in a part that are seen. On the toolkit's thread. */
+    static Stream<String> words(Node node) {
         if (!node.isVisible()) {
             return Stream.empty();
         }
