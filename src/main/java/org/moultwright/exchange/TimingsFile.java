@@ -114,12 +114,17 @@ public final class TimingsFile {
     private static String told(Problems problems) {
         List<FolderProblem> all = problems.list();
         FolderProblem first = all.get(0);
-        String value = first.value().isEmpty() ? "" : ", '" + first.value() + "'";
-        String column = first.column().isEmpty() ? "" : ", " + first.column();
-        String others = all.size() > 1 ? " (and " + (all.size() - 1) + " more)" : "";
-        return Texts.say(
-                "{0}, line {1}{2}{3}: expected {4}{5}.",
-                first.file(), Math.max(1, first.line()), column, value, first.expected(), others);
+        long line = Math.max(1, first.line());
+        String place = first.column().isEmpty()
+                ? Texts.say("{0}, line {1}", first.file(), line)
+                : Texts.say("{0}, line {1}, {2}", first.file(), line, first.column());
+        String wrong = first.value().isEmpty()
+                ? Texts.say("{0}: expected {1}.", place, first.expected())
+                : Texts.say("{0}, '{1}': expected {2}.", place, first.value(), first.expected());
+        int others = all.size() - 1;
+        return others == 0
+                ? wrong
+                : wrong + " " + Texts.count(others, "1 more place is wrong.", "{0} more places are wrong.", others);
     }
 
     /**

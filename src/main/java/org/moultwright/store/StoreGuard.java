@@ -76,9 +76,8 @@ final class StoreGuard {
         Optional<String> owner = new OwnerNote(file).read();
         return new StoreException(
                 Reason.IN_USE,
-                Texts.say(
-                        "'{0}' is open in another Moultwright{1}.",
-                        file, owner.map(words -> " (" + words + ")").orElse("")));
+                owner.map(words -> Texts.say("'{0}' is open in another Moultwright ({1}).", file, words))
+                        .orElseGet(() -> Texts.say("'{0}' is open in another Moultwright.", file)));
     }
 
     /** The head of a file that must be a database's. */

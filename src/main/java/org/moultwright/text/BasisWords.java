@@ -41,9 +41,12 @@ public record BasisWords(Vocabulary vocabulary) {
     public List<String> figures(Brood brood, AssumedTiming assumed) {
         Timing timing = own(brood).orElse(assumed.timing());
         List<String> lines = new ArrayList<>();
-        lines.add(timing.medianWarmDays().entrySet().stream()
-                .map(median -> Texts.say("{0} at {1}", vocabulary.plural(median.getKey()), number(median.getValue())))
-                .collect(Collectors.joining(", ", "", Texts.say(" warm-days"))));
+        lines.add(Texts.say(
+                "{0} warm-days",
+                timing.medianWarmDays().entrySet().stream()
+                        .map(median ->
+                                Texts.say("{0} at {1}", vocabulary.plural(median.getKey()), number(median.getValue())))
+                        .collect(Collectors.joining(", "))));
         lines.add(Texts.say("broods differ by about {0} %", Numbers.fixed(100 * timing.batchSd(), 0)));
         lines.add(temperatures(brood.timing().map(Timing::rate).orElse(timing.rate())));
         return lines;

@@ -91,7 +91,7 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
         String subject = note.subject();
         long count = Math.round(note.value());
         return switch (note.kind()) {
-            case TOO_LITTLE_TO_GO_ON -> subject.isEmpty() ? TOO_EARLY : subject + ": " + TOO_EARLY;
+            case TOO_LITTLE_TO_GO_ON -> about(subject, TOO_EARLY);
             case SAC_UNOPENED ->
                 Texts.say(
                         "Nobody has opened the sac: its dates come from the laying, the belief and the "
@@ -100,28 +100,35 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
             case AGES_FROM_FIRST_CHECK -> Texts.say("Laying is not written down: ages count from the first check.");
             case GENERAL_TIMING_ASSUMED ->
                 Texts.say("No timing is known for this species: the general one is assumed, an assumption.");
-            case SET_POINT_STANDS_IN -> Texts.say("{0}no probe reading; the set-point stands in.", about(subject));
+            case SET_POINT_STANDS_IN -> about(subject, Texts.say("No probe reading; the set-point stands in."));
             case EXTREMES_STAND_IN ->
-                Texts.say(
-                        "{0}for some of the time known only by its lowest and highest, which widens dates.",
-                        about(subject));
+                about(
+                        subject,
+                        Texts.say("For some of the time known only by its lowest and highest, which widens dates."));
             case REFERENCE_TEMPERATURE_STANDS_IN ->
-                Texts.say("{0}neither reading nor set-point; the reference temperature stands in.", about(subject));
+                about(subject, Texts.say("Neither reading nor set-point; the reference temperature stands in."));
             case GAPS_FILLED ->
-                Texts.say(
-                        "{0}{1} % of the time was not measured and is filled from the set-point.",
-                        about(subject), Numbers.fixed(note.value(), 0));
+                about(
+                        subject,
+                        Texts.say(
+                                "{0} % of the time was not measured and is filled from the set-point.",
+                                Numbers.fixed(note.value(), 0)));
             case COUNTS_DISAGREE ->
-                Texts.say(
-                        "{0}counts and ledger disagree by {1} {2}.",
-                        about(subject), count, Texts.count(count, "animal", "animals"));
+                about(
+                        subject,
+                        Texts.count(
+                                count,
+                                "Counts and ledger disagree by {0} animal.",
+                                "Counts and ledger disagree by {0} animals.",
+                                count));
             case CHECKS_BEFORE_LAYING ->
-                Texts.say("{0} {1} before laying passed over.", count, Texts.count(count, "check", "checks"));
-            case NONE_ALIVE -> Texts.say("{0}nobody is left alive.", about(subject));
+                Texts.count(
+                        count, "{0} check before laying passed over.", "{0} checks before laying passed over.", count);
+            case NONE_ALIVE -> about(subject, Texts.say("Nobody is left alive."));
             case COUNTS_BEYOND_MODEL ->
-                Texts.say(
-                        "{0}its counts scatter more than the model can explain; do not rely on its dates.",
-                        about(subject));
+                about(
+                        subject,
+                        Texts.say("Its counts scatter more than the model can explain; do not rely on its dates."));
             case INTERVALS_WIDENED ->
                 Texts.say(
                         "Forecasts of earlier broods were off by more than they said; the days given are {0} % wider apart.",
@@ -130,8 +137,8 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
         };
     }
 
-    private static String about(String subject) {
-        return subject.isEmpty() ? "" : subject + ": ";
+    private static String about(String subject, String sentence) {
+        return subject.isEmpty() ? sentence : subject + ": " + sentence;
     }
 
     private String half(MoultForecast moult, Instant now) {

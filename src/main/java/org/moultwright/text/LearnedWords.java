@@ -38,15 +38,19 @@ public final class LearnedWords {
     }
 
     private static String source(BroodForecast forecast, List<String> names) {
-        String none = Texts.say("; no completed brood of the species to learn from yet");
         return switch (forecast.priorFrom()) {
             case LEARNED ->
-                Texts.say(
-                        "timing learned from {0} of the species{1}",
-                        completed(forecast.learnedBroods()), names.isEmpty() ? "" : ", " + Listing.and(names));
-            case FOLDER -> Texts.say("timing as written down for the brood{0}", none);
-            case TAXON -> Texts.say("timing as kept for the species{0}", none);
-            case GENERAL -> Texts.say("the general timing, an assumption{0}", none);
+                names.isEmpty()
+                        ? Texts.say("timing learned from {0} of the species", completed(forecast.learnedBroods()))
+                        : Texts.say(
+                                "timing learned from {0} of the species, {1}",
+                                completed(forecast.learnedBroods()), Listing.and(names));
+            case FOLDER ->
+                Texts.say("timing as written down for the brood; no completed brood of the species to learn from yet");
+            case TAXON ->
+                Texts.say("timing as kept for the species; no completed brood of the species to learn from yet");
+            case GENERAL ->
+                Texts.say("the general timing, an assumption; no completed brood of the species to learn from yet");
         };
     }
 

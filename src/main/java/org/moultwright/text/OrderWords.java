@@ -32,11 +32,14 @@ public record OrderWords(DayWords days, Safety safety) {
     }
 
     private String order(String what, OrderDates dates, String before) {
-        String there = Texts.say("Order {0} {1}: there on {2}, ", what, by(dates), day(dates.thereBy()));
+        String there = day(dates.thereBy());
         return dates.isLate()
                 ? Texts.say(
-                        "{0}in time for {1} with a chance of {2}.", there, before, ChanceWords.percent(dates.inTime()))
-                : Texts.say("{0}before {1} in {2} outcomes.", there, before, safety.outcomes());
+                        "Order {0} today: there on {1}, in time for {2} with a chance of {3}.",
+                        what, there, before, ChanceWords.percent(dates.inTime()))
+                : Texts.say(
+                        "Order {0} by {1}: there on {2}, before {3} in {4} outcomes.",
+                        what, day(dates.orderBy()), there, before, safety.outcomes());
     }
 
     private String day(LocalDate date) {

@@ -1,5 +1,6 @@
 package org.moultwright.text;
 
+import java.util.List;
 import java.util.Optional;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
@@ -40,7 +41,15 @@ public record SacWords(Vocabulary vocabulary, DayWords days) {
     }
 
     /** The windows of one stage, a line each; nobody has seen any of it, so that none is told as past. */
-    public String window(String what, MoultForecast moult, InstantInterval interval) {
-        return "%s %s: %s".formatted(what, vocabulary.plural(moult.into()), days.days(interval.p10(), interval.p90()));
+    public List<String> windows(MoultForecast moult) {
+        String stages = vocabulary.plural(moult.into());
+        return List.of(
+                line(Texts.say("first {0}", stages), moult.first()),
+                line(Texts.say("half are {0}", stages), moult.half()),
+                line(Texts.say("95 % are {0}", stages), moult.most()));
+    }
+
+    private String line(String what, InstantInterval when) {
+        return what + ": " + days.days(when.p10(), when.p90());
     }
 }

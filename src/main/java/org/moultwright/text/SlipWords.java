@@ -2,7 +2,9 @@ package org.moultwright.text;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.moultwright.domain.Brood;
+import org.moultwright.domain.InstantRange;
 import org.moultwright.language.Dates;
 import org.moultwright.language.Texts;
 
@@ -27,17 +29,24 @@ public final class SlipWords {
 
     /** "Brood CC-26-A, sac laid 2 March 2026, pulled 25 March 2026." What nobody knows is left out. */
     public static String origin(Brood brood, DayWords days) {
-        StringBuilder words = new StringBuilder(Texts.say("Brood ")).append(brood.code());
-        brood.laid().ifPresent(laid -> {
-            String earliest = day(laid.earliest(), days);
-            String latest = day(laid.latest(), days);
-            words.append(Texts.say(", sac laid "))
-                    .append(earliest.equals(latest) ? latest : Texts.say("{0} to {1}", earliest, latest));
-        });
-        brood.pulled()
-                .ifPresent(pulled ->
-                        words.append(Texts.say(", sac taken from its mother ")).append(day(pulled, days)));
-        return words.append('.').toString();
+        String code = brood.code();
+        Optional<String> laid = brood.laid().map(range -> laid(range, days));
+        Optional<String> pulled = brood.pulled().map(at -> day(at, days));
+        if (laid.isPresent()) {
+            return pulled.isPresent()
+                    ? Texts.say(
+                            "Brood {0}, sac laid {1}, sac taken from its mother {2}.", code, laid.get(), pulled.get())
+                    : Texts.say("Brood {0}, sac laid {1}.", code, laid.get());
+        }
+        return pulled.isPresent()
+                ? Texts.say("Brood {0}, sac taken from its mother {1}.", code, pulled.get())
+                : Texts.say("Brood {0}.", code);
+    }
+
+    private static String laid(InstantRange range, DayWords days) {
+        String earliest = day(range.earliest(), days);
+        String latest = day(range.latest(), days);
+        return earliest.equals(latest) ? latest : Texts.say("{0} to {1}", earliest, latest);
     }
 
     /** "7 animals in all", "1 animal in all". */

@@ -32,9 +32,9 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
             return Texts.say("Sac pulled from the mother");
         }
         if (event instanceof StoryEvent.Opened opened) {
-            return Texts.say(
-                    "Sac opened: {0}{1} animals into {2}",
-                    opened.isEstimate() ? Texts.say("about ") : "", opened.count(), list(opened.trays()));
+            return opened.isEstimate()
+                    ? Texts.say("Sac opened: about {0} animals into {1}", opened.count(), list(opened.trays()))
+                    : Texts.say("Sac opened: {0} animals into {1}", opened.count(), list(opened.trays()));
         }
         if (event instanceof StoryEvent.FirstSeen seen) {
             return firstSeen(seen);
@@ -126,15 +126,17 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
 
     private static String recounted(StoryEvent.Recounted recounted) {
         int change = recounted.change();
-        return Texts.say(
-                "Earlier miscount put right in {0}: {1} {2}",
-                recounted.tray(), Math.abs(change), change > 0 ? Texts.say("more") : Texts.say("fewer"));
+        return change > 0
+                ? Texts.say("Earlier miscount put right in {0}: {1} more", recounted.tray(), change)
+                : Texts.say("Earlier miscount put right in {0}: {1} fewer", recounted.tray(), -change);
     }
 
     private static String mould(MouldNote note) {
-        String action = note.action().isBlank() ? "" : "; " + Texts.say(note.action());
-        return Texts.say(
-                "Mould on {0} in {1}, {2}{3}", Texts.say(note.where()), note.tray(), Texts.say(note.extent()), action);
+        String where = Texts.say(note.where());
+        String extent = Texts.say(note.extent());
+        return note.action().isBlank()
+                ? Texts.say("Mould on {0} in {1}, {2}", where, note.tray(), extent)
+                : Texts.say("Mould on {0} in {1}, {2}; {3}", where, note.tray(), extent, Texts.say(note.action()));
     }
 
     private String silent(StoryEvent.ProbeSilent silent) {

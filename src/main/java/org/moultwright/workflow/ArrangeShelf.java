@@ -35,9 +35,8 @@ public final class ArrangeShelf {
         refuse(ShelfRules.againstCode(there, code));
         refuse(ShelfRules.againstPlace(there, code, kind, inside));
         return keep(
-                Texts.say(
-                        "{0} added{1}",
-                        code, inside.map(around -> Texts.say(" in {0}", around)).orElse("")),
+                inside.map(around -> Texts.say("{0} added in {1}", code, around))
+                        .orElseGet(() -> Texts.say("{0} added", code)),
                 new ContainerMove(code, kind, Optional.of(new Place(inside)), now));
     }
 

@@ -56,8 +56,11 @@ public record ProbeIdentity(String sensor, String adapter, String address) {
         if (!sensor.isEmpty()) {
             return Texts.say("sensor {0}", sensor);
         }
-        return ((adapter.isEmpty() ? "" : Texts.say("adapter {0}", adapter))
-                        + (address.isEmpty() ? "" : Texts.say(" address {0}", address)))
-                .strip();
+        if (address.isEmpty()) {
+            return adapter.isEmpty() ? "" : Texts.say("adapter {0}", adapter);
+        }
+        return adapter.isEmpty()
+                ? Texts.say("address {0}", address)
+                : Texts.say("adapter {0} address {1}", adapter, address);
     }
 }

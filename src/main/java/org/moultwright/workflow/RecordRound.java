@@ -53,7 +53,7 @@ public final class RecordRound {
         Balance balance = balance(record.ledger(), sheet);
         Require.that(
                 balance.holds() || answer.isPresent(),
-                Texts.say("{0} animals of tray '{1}", balance.unexplained(), sheet.tray()) + "' are unexplained");
+                Texts.say("{0} animals of tray '{1}' are unexplained", balance.unexplained(), sheet.tray()));
         List<LedgerEntry> entries = new ArrayList<>();
         answer.filter(given -> !balance.holds())
                 .ifPresent(given -> entries.add(explanation(sheet, record, balance.unexplained(), given)));

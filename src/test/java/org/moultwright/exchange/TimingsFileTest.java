@@ -91,6 +91,14 @@ class TimingsFileTest {
     }
 
     @Test
+    void furtherWrongPlacesAreCounted() throws IOException {
+        write(OWN.replace("\"batchSd\": 0.15", "\"batchSd\": 9").replace("\"batchSd\": 0.3", "\"batchSd\": 9"));
+        assertThat(file.load().problem().orElseThrow())
+                .startsWith(place + ", line 5, /timings/0/timing/batchSd, '9': expected a number within ")
+                .contains(". 1 more place is wrong. Mend it there");
+    }
+
+    @Test
     void bytesThatAreNoTextAreToldOf() throws IOException {
         Files.createDirectories(place.getParent());
         Files.write(place, new byte[] {'{', (byte) 0xff, '}'});

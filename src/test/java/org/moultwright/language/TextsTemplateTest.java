@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What translators are given is what the program says. */
@@ -23,6 +25,16 @@ class TextsTemplateTest {
                         .collect(Collectors.groupingBy(many -> many, Collectors.counting()))
                         .values())
                 .allMatch(count -> count == 1);
+    }
+
+    /** What another text is to be glued to can be put in order by no language. */
+    @Test
+    void noTextIsAPieceOfASentence() throws IOException {
+        Pattern piece = Pattern.compile("^\\s|\\s$|[\\p{L}}][,;]$|\\}\\{|\\}\\p{L}|\\p{L}\\{");
+        assertThat(TextsTemplate.texts().keySet().stream()
+                        .flatMap(text -> Stream.concat(Stream.of(text.text()), text.plural().stream()))
+                        .filter(text -> piece.matcher(text).find()))
+                .isEmpty();
     }
 
     @Test

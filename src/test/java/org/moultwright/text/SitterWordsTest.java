@@ -17,8 +17,7 @@ class SitterWordsTest {
 
     @Test
     void whatFallsOnThoseDaysIsExpected() {
-        assertThat(told(0, 11, 13, 20))
-                .isEqualTo("Expect: first slings 10 to 12 May, half are slings 12 to 14 May.");
+        assertThat(told(0, 11, 13, 20)).isEqualTo("Expect: first slings 10 to 12 May, half are slings 12 to 14 May.");
         assertThat(told(3, 5, 13, 20)).isEqualTo("Slings are in it already. Expect: half are slings 12 to 14 May.");
     }
 

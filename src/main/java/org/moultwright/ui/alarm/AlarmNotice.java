@@ -50,11 +50,14 @@ record AlarmNotice(String headline, String figure, String detail, String others,
         WatchView.Alarm first = waiting.get(0);
         String others = waiting.stream()
                 .skip(1)
-                .map(alarm -> alarm.place() + " " + AlarmWords.name(alarm.kind())
-                        + (alarm.isOver() ? Texts.say(", over") : ""))
+                .map(alarm -> alarm.isOver()
+                        ? Texts.say("{0} {1}, over", alarm.place(), AlarmWords.name(alarm.kind()))
+                        : alarm.place() + " " + AlarmWords.name(alarm.kind()))
                 .collect(Collectors.joining("; "));
         return new AlarmNotice(
-                first.place() + " " + (first.isOver() ? Texts.say("was ") : "") + AlarmWords.name(first.kind()),
+                first.isOver()
+                        ? Texts.say("{0} was {1}", first.place(), AlarmWords.name(first.kind()))
+                        : first.place() + " " + AlarmWords.name(first.kind()),
                 figure(first, now),
                 detail(first, now, days),
                 others.isEmpty() ? "" : Texts.say("Also: {0}.", others),
@@ -74,10 +77,12 @@ record AlarmNotice(String headline, String figure, String detail, String others,
             return Texts.say("It began at {0} and is over; nobody has seen it.", days.clock(alarm.since()));
         }
         String at = AlarmWords.value(alarm.kind(), alarm.raisedAt());
-        String raised = alarm.kind() == AlarmKind.SILENT || at.isEmpty() ? "" : Texts.say(", raised at {0}", at);
-        return Texts.say(
-                "Since {0}, {1} ago{2}. {3}",
-                days.clock(alarm.since()), DayWords.age(age(alarm, now)), raised, AlarmWords.remedy(alarm.kind()));
+        String since = days.clock(alarm.since());
+        String age = DayWords.age(age(alarm, now));
+        String when = alarm.kind() == AlarmKind.SILENT || at.isEmpty()
+                ? Texts.say("Since {0}, {1} ago.", since, age)
+                : Texts.say("Since {0}, {1} ago, raised at {2}.", since, age, at);
+        return when + " " + AlarmWords.remedy(alarm.kind());
     }
 
     private static Duration age(WatchView.Alarm alarm, Instant now) {

@@ -140,13 +140,16 @@ public final class AlarmViewModel {
         }
         int known = view.alarms().size();
         if (known > 0) {
-            String count = Texts.count(known, "1 alarm, ", "{0} alarms, ", known);
-            return count
-                    + view.alarms().stream()
-                            .flatMap(alarm -> alarm.quietUntil().stream())
-                            .min(Comparator.naturalOrder())
-                            .map(end -> Texts.say("quiet until {0}", desk.days().clock(end)))
-                            .orElse(Texts.say("seen"));
+            return view.alarms().stream()
+                    .flatMap(alarm -> alarm.quietUntil().stream())
+                    .min(Comparator.naturalOrder())
+                    .map(end -> Texts.count(
+                            known,
+                            "1 alarm, quiet until {1}",
+                            "{0} alarms, quiet until {1}",
+                            known,
+                            desk.days().clock(end)))
+                    .orElseGet(() -> Texts.count(known, "1 alarm, seen", "{0} alarms, seen", known));
         }
         return view.places().isEmpty() ? AlarmLine.NOTHING.state() : Texts.say("No alarm");
     }

@@ -41,11 +41,13 @@ record BroodLine(String code, String alive, String stages, String next, String y
                 : brood.forecast().map(forecast -> next(words, brood, now)).orElse("");
         return new BroodLine(
                 brood.code(),
-                Texts.say(
-                        "{0}{1} of {2} alive",
-                        Estimates.isOneIn(brood.record()) ? Texts.say("about ") : "",
-                        alive + potted(ribbon),
-                        brood.record().ledger().opened()),
+                Estimates.isOneIn(brood.record())
+                        ? Texts.say(
+                                "about {0} of {1} alive",
+                                alive + potted(ribbon), brood.record().ledger().opened())
+                        : Texts.say(
+                                "{0} of {1} alive",
+                                alive + potted(ribbon), brood.record().ledger().opened()),
                 stages(ribbon, words.vocabulary()),
                 next,
                 brood.forecast()

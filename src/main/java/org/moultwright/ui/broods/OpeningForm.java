@@ -167,29 +167,33 @@ final class OpeningForm extends SacForm {
     private OpeningQuestion spreadQuestion() {
         int placed = goodOnes()
                 - shares.left().values().stream().mapToInt(Integer::intValue).sum();
-        String sentence = Texts.say("{0} in trays, {1} good. ", placed, goodOnes());
+        String sentence = Texts.say("{0} in trays, {1} good. Which is right?", placed, goodOnes());
         boolean hasRest = shares.left().values().stream().allMatch(left -> left > 0);
         List<OpeningQuestion.Answer> answers = hasRest && !weighing.onProperty().get()
                 ? List.of(
                         answer("P", Texts.say("Put the rest into the last tray"), shares::placeRest),
                         answer("W", Texts.say("{0} were good", placed), this::believeTrays))
                 : List.of(answer("E", Texts.say("Share them equally"), shares::shareEqually));
-        return new OpeningQuestion(Texts.say("{0}Which is right?", sentence), answers);
+        return new OpeningQuestion(sentence, answers);
     }
 
     private OpeningQuestion totalQuestion(int difference) {
-        String sentence = Texts.say(
-                "{0} counted in all, {1} sorted.",
-                contents.inAll().count(), contents.inAll().count() - difference);
+        int counted = contents.inAll().count();
+        int sorted = counted - difference;
         OpeningQuestion.Answer wrong = answer("M", Texts.say("The count in all was wrong"), () -> isTotalWrong = true);
         return difference > 0
                 ? new OpeningQuestion(
-                        Texts.say("{0} Count again, a miscount in all, or some gone?", sentence),
+                        Texts.say(
+                                "{0} counted in all, {1} sorted. Count again, a miscount in all, or some gone?",
+                                counted, sorted),
                         List.of(
                                 wrong,
                                 answer("G", Texts.say("{0} gone", difference), () -> contents.setGone(difference))))
                 : new OpeningQuestion(
-                        Texts.say("{0} Count again, or was the count in all wrong?", sentence), List.of(wrong));
+                        Texts.say(
+                                "{0} counted in all, {1} sorted. Count again, or was the count in all wrong?",
+                                counted, sorted),
+                        List.of(wrong));
     }
 
     private OpeningQuestion.Answer answer(String key, String words, Runnable does) {

@@ -82,11 +82,20 @@ final class SacContents {
 
     /** "120 in the sac = 112 good + 5 infertile + 2 fused + 1 mouldy". */
     String sum(int goodOnes, boolean isEstimate) {
-        String about = isEstimate ? Texts.say("about ") : "";
-        String sum = Texts.say(
-                "{0}{1} in the sac = {0}{2} good + {3} infertile + {4} fused + {5} mouldy",
-                about, goodOnes + asides(), goodOnes, count(Aside.INFERTILE), count(Aside.FUSED), count(Aside.MOULDY));
-        return gone == 0 ? sum : Texts.say("{0} + {1} gone", sum, gone);
+        Object[] places = {
+            goodOnes + asides(), goodOnes, count(Aside.INFERTILE), count(Aside.FUSED), count(Aside.MOULDY), gone
+        };
+        if (isEstimate) {
+            return gone == 0
+                    ? Texts.say(
+                            "about {0} in the sac = about {1} good + {2} infertile + {3} fused + {4} mouldy", places)
+                    : Texts.say(
+                            "about {0} in the sac = about {1} good + {2} infertile + {3} fused + {4} mouldy + {5} gone",
+                            places);
+        }
+        return gone == 0
+                ? Texts.say("{0} in the sac = {1} good + {2} infertile + {3} fused + {4} mouldy", places)
+                : Texts.say("{0} in the sac = {1} good + {2} infertile + {3} fused + {4} mouldy + {5} gone", places);
     }
 
     private int count(Aside what) {

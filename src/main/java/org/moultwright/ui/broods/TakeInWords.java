@@ -25,14 +25,18 @@ final class TakeInWords {
                 : Texts.say(
                         "{0} is taken in: {1} and {2}.",
                         brood,
-                        counted(takenIn.rows(), Texts.say("row"), Texts.say("rows")),
-                        counted(takenIn.readings(), Texts.say("reading"), Texts.say("readings")));
+                        Texts.count(takenIn.rows(), "{0} row", "{0} rows", grouped(takenIn.rows())),
+                        Texts.count(takenIn.readings(), "{0} reading", "{0} readings", grouped(takenIn.readings())));
     }
 
     /** "3 places in cc-26-a cannot be read." */
     static String refused(Path folder, int problems) {
-        return Texts.say(
-                "{0} in {1} cannot be read.", counted(problems, Texts.say("place"), Texts.say("places")), name(folder));
+        return Texts.count(
+                problems,
+                "{0} place in {1} cannot be read.",
+                "{0} places in {1} cannot be read.",
+                grouped(problems),
+                name(folder));
     }
 
     static String failed(Path folder, RuntimeException fault) {
@@ -50,9 +54,10 @@ final class TakeInWords {
 
     /** "count: “x3” stands there, expected a whole number". */
     static String problem(FolderProblem problem) {
-        String column = problem.column().isEmpty() ? "" : problem.column() + ": ";
-        String value = problem.value().isEmpty() ? "" : Texts.say("“{0}” stands there, ", problem.value());
-        return Texts.say("{0}{1}expected {2}", column, value, problem.expected());
+        String words = problem.value().isEmpty()
+                ? Texts.say("expected {0}", problem.expected())
+                : Texts.say("“{0}” stands there, expected {1}", problem.value(), problem.expected());
+        return problem.column().isEmpty() ? words : problem.column() + ": " + words;
     }
 
     /** A notice as a sentence. */
@@ -60,8 +65,8 @@ final class TakeInWords {
         return notice.isEmpty() ? "" : notice.substring(0, 1).toUpperCase(Locale.ROOT) + notice.substring(1) + ".";
     }
 
-    private static String counted(long count, String one, String many) {
-        return Numbers.grouped(count).replace(',', ' ') + " " + (count == 1 ? one : many);
+    private static String grouped(long count) {
+        return Numbers.grouped(count).replace(',', ' ');
     }
 
     private static String name(Path folder) {

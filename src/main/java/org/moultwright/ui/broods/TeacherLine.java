@@ -17,13 +17,13 @@ import org.moultwright.workflow.BroodView;
 record TeacherLine(String code, String facts, Optional<String> leftOut) {
 
     static TeacherLine of(BroodView brood, Optional<LessonNote> note, DayWords days) {
-        String opened = Texts.say("{0} opened", brood.record().ledger().opened());
-        String laid = brood.record()
+        int opened = brood.record().ledger().opened();
+        String facts = brood.record()
                 .brood()
                 .laid()
                 .map(InstantRange::middle)
-                .map(at -> Texts.say(", laid {0}", days.day(at)))
-                .orElse(Texts.say(", laying unknown"));
-        return new TeacherLine(brood.code(), opened + laid, note.map(LessonNote::reason));
+                .map(at -> Texts.say("{0} opened, laid {1}", opened, days.day(at)))
+                .orElseGet(() -> Texts.say("{0} opened, laying unknown", opened));
+        return new TeacherLine(brood.code(), facts, note.map(LessonNote::reason));
     }
 }

@@ -159,11 +159,11 @@ final class TimingView extends VBox {
         Flow name = new Flow(Words.strong(line.code()), Words.muted(line.facts()));
         name.getStyleClass().add("lane-name");
         if (line.leftOut().isPresent()) {
-            String reason =
-                    line.leftOut().get().isEmpty() ? "" : ": " + line.leftOut().get();
+            String reason = line.leftOut().get();
             return lines(
                     name,
-                    Words.wrapped(Words.caption(Texts.say("left out{0}", reason))),
+                    Words.wrapped(Words.caption(
+                            reason.isEmpty() ? Texts.say("left out") : Texts.say("left out: {0}", reason))),
                     Buttons.secondary(
                             Texts.say("Learn from {0} again", line.code()), () -> model.learnAgain(line.code())));
         }

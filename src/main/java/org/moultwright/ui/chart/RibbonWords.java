@@ -41,9 +41,12 @@ public record RibbonWords(Vocabulary vocabulary, DayWords days) {
         String words = String.join(", ", parts);
         long potted = Math.round(point.potted());
         long lost = Math.round(point.lost());
-        return words
-                + (potted > 0 ? Texts.say("; {0} potted", potted) : "")
-                + (lost > 0 ? Texts.say("; {0} lost", lost) : "");
+        if (potted > 0) {
+            return lost > 0
+                    ? Texts.say("{0}; {1} potted; {2} lost", words, potted, lost)
+                    : Texts.say("{0}; {1} potted", words, potted);
+        }
+        return lost > 0 ? Texts.say("{0}; {1} lost", words, lost) : words;
     }
 
     private static String alive(Ribbon.Point point) {

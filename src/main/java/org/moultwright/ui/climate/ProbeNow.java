@@ -25,13 +25,13 @@ record ProbeNow(String celsius, String age, boolean isStale) {
         if (reading.quality() == Quality.FAULT) {
             return new ProbeNow("–", Texts.say("the last line was no measurement"), true);
         }
-        String uncertainty = sdCelsius
-                .filter(sd -> sd > 0)
-                .map(sd -> ", ± " + Degrees.apart(COVERAGE * sd, 1))
-                .orElse("");
+        String ago = Texts.say("{0} ago", DayWords.age(age));
         return new ProbeNow(
                 Degrees.words(correctedCelsius, 1),
-                Texts.say("{0} ago{1}", DayWords.age(age), uncertainty),
+                sdCelsius
+                        .filter(sd -> sd > 0)
+                        .map(sd -> ago + ", ± " + Degrees.apart(COVERAGE * sd, 1))
+                        .orElse(ago),
                 ProbeRow.isSilent(age));
     }
 }

@@ -225,8 +225,10 @@ final class TraceModel {
                 container
                         .map(place -> standing.remembered(place, shown.from(), shown.to()))
                         .orElse(List.of()))));
-        String place = container.map(code -> code + ", ").orElse("");
-        subtitle.set(Texts.say("{0}probe {1} · {2}", place, first.probe(), TraceWords.stretch(shown, desk.days())));
+        String stretch = TraceWords.stretch(shown, desk.days());
+        subtitle.set(container
+                .map(place -> Texts.say("{0}, probe {1} · {2}", place, first.probe(), stretch))
+                .orElseGet(() -> Texts.say("probe {0} · {1}", first.probe(), stretch)));
         readInstant();
     }
 

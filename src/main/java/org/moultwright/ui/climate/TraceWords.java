@@ -2,12 +2,15 @@ package org.moultwright.ui.climate;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
+import org.moultwright.ui.chart.ReadingPyramid;
 import org.moultwright.ui.chart.Trace;
 import org.moultwright.ui.chart.TraceChart;
 import org.moultwright.ui.chart.TraceWindow;
@@ -30,17 +33,34 @@ final class TraceWords {
     }
 
     static String whole(Trace trace) {
-        return trace.line()
-                        .readings()
-                        .range(trace.from(), trace.to())
-                        .map(range -> Texts.say(
-                                "lowest {0}, highest {1}{2}{3} · shade = lowest to highest, hatched = silent",
-                                Degrees.number(range.low(), 1),
-                                Degrees.words(range.high(), 1),
-                                readings(trace.line(), range.good()),
-                                band(trace)))
-                        .orElse(Texts.say("No good reading in this time."))
-                + (trace.remembered().isEmpty() ? "" : Texts.say(" · frame = thermometer"));
+        List<String> parts = new ArrayList<>();
+        trace.line()
+                .readings()
+                .range(trace.from(), trace.to())
+                .ifPresentOrElse(
+                        range -> {
+                            parts.add(measured(trace.line(), range));
+                            trace.target()
+                                    .ifPresent(target -> parts.add(Texts.say(
+                                            "band {0} to {1}",
+                                            Degrees.number(target.lowCelsius(), 0),
+                                            Degrees.words(target.highCelsius(), 0))));
+                            parts.add(Texts.say("shade = lowest to highest, hatched = silent"));
+                        },
+                        () -> parts.add(Texts.say("No good reading in this time.")));
+        if (!trace.remembered().isEmpty()) {
+            parts.add(Texts.say("frame = thermometer"));
+        }
+        return String.join(" · ", parts);
+    }
+
+    private static String measured(Trace.Line line, ReadingPyramid.Range range) {
+        String low = Degrees.number(range.low(), 1);
+        String high = Degrees.words(range.high(), 1);
+        String good = Numbers.grouped(range.good());
+        return line.isRolledUp()
+                ? Texts.say("lowest {0}, highest {1}, about {2} good readings", low, high, good)
+                : Texts.say("lowest {0}, highest {1}, {2} good readings", low, high, good);
     }
 
     /** "24 April to 4 May"; by the clock where it is short, with years where it is long. */
@@ -62,24 +82,11 @@ final class TraceWords {
     private static String remembered(Trace trace, Instant instant) {
         return trace.remembered().stream()
                 .filter(known -> known.holds(instant))
-                .map(known -> Texts.say(
-                        "; a thermometer {0} to {1}",
-                        Degrees.number(known.lowCelsius(), 1), Degrees.words(known.highCelsius(), 1)))
+                .map(known -> "; "
+                        + Texts.say(
+                                "a thermometer {0} to {1}",
+                                Degrees.number(known.lowCelsius(), 1), Degrees.words(known.highCelsius(), 1)))
                 .collect(Collectors.joining());
-    }
-
-    private static String readings(Trace.Line line, int good) {
-        return line.isRolledUp()
-                ? Texts.say(", about {0} good readings", Numbers.grouped(good))
-                : Texts.say(", {0} good readings", Numbers.grouped(good));
-    }
-
-    private static String band(Trace trace) {
-        return trace.target()
-                .map(target -> Texts.say(
-                        " · band {0} to {1}",
-                        Degrees.number(target.lowCelsius(), 0), Degrees.words(target.highCelsius(), 0)))
-                .orElse("");
     }
 
     private static String value(Trace.Line line, Trace trace, Instant instant) {

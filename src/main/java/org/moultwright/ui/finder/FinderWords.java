@@ -1,7 +1,6 @@
 package org.moultwright.ui.finder;
 
 import java.util.List;
-import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.language.Degrees;
 import org.moultwright.language.Numbers;
@@ -29,18 +28,19 @@ final class FinderWords {
         if (!read.fault().isEmpty()) {
             return read.fault();
         }
-        String from = read.sensor().isEmpty() ? "" : Texts.say(" from {0}", read.sensor());
-        return values(read.temperatureCelsius(), read.humidityPercent()) + from;
+        String values = values(read.temperatureCelsius(), read.humidityPercent());
+        return read.sensor().isEmpty() ? values : Texts.say("{0} from {1}", values, read.sensor());
     }
 
     static String reading(Reading reading, String rawLine) {
-        return "%s  →  %s"
-                .formatted(
-                        rawLine,
-                        reading.quality() == Quality.FAULT
-                                ? Texts.say("no measurement")
-                                : values(reading.temperatureCelsius(), reading.humidityPercent())
-                                        + (reading.quality() == Quality.SUSPECT ? Texts.say(", doubtful") : ""));
+        String values = values(reading.temperatureCelsius(), reading.humidityPercent());
+        String meant =
+                switch (reading.quality()) {
+                    case FAULT -> Texts.say("no measurement");
+                    case SUSPECT -> Texts.say("{0}, doubtful", values);
+                    default -> values;
+                };
+        return rawLine + "  →  " + meant;
     }
 
     static String state(LinkState state) {

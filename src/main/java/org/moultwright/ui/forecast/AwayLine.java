@@ -80,8 +80,8 @@ record AwayLine(String sentence, List<String> details, double needsHands) {
         Stream<Happening> others = tray.moults().stream()
                 .flatMap(moult -> Stream.of(
                         first(tray.tray(), moult, vocabulary),
-                        share(Texts.say("half of "), tray.tray(), moult, moult.half(), vocabulary),
-                        share(Texts.say("most of "), tray.tray(), moult, moult.most(), vocabulary)))
+                        half(tray.tray(), moult, vocabulary),
+                        most(tray.tray(), moult, vocabulary)))
                 .sorted(Comparator.comparingDouble(Happening::chance).reversed());
         return Stream.concat(Stream.of(first(tray.tray(), last, vocabulary)), others);
     }
@@ -92,11 +92,16 @@ record AwayLine(String sentence, List<String> details, double needsHands) {
                 Texts.say("{0}'s first {1} come while you are away", tray, vocabulary.plural(moult.into())));
     }
 
-    private static Happening share(
-            String share, String tray, AwayChances.Moult moult, double chance, Vocabulary vocabulary) {
+    private static Happening half(String tray, AwayChances.Moult moult, Vocabulary vocabulary) {
         return new Happening(
-                chance,
-                Texts.say("{0}{1} become {2} while you are away", share, tray, vocabulary.plural(moult.into())));
+                moult.half(),
+                Texts.say("half of {0} become {1} while you are away", tray, vocabulary.plural(moult.into())));
+    }
+
+    private static Happening most(String tray, AwayChances.Moult moult, Vocabulary vocabulary) {
+        return new Happening(
+                moult.most(),
+                Texts.say("most of {0} become {1} while you are away", tray, vocabulary.plural(moult.into())));
     }
 
     /** "slings: first 94 %, half 60 %"; empty where none of it falls into those days. */

@@ -254,8 +254,7 @@ final class ForecastViewModel {
         change.set(whatIf.answerProperty()
                 .get()
                 .flatMap(answer -> usual.flatMap(before -> ofChosen(shown)
-                        .map(tried -> whatIfWords()
-                                .change(answer.celsius(), before, tried, room().now()))))
+                        .map(tried -> whatIfWords().change(answer.celsius(), before, tried, room().now()))))
                 .orElse(""));
     }
 

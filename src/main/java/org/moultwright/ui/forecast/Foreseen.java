@@ -48,9 +48,10 @@ record Foreseen(BroodView brood, TrayView tray, TrayForecast forecast) {
 
     /** What of its last moult other set-points can still move: half, most once half are over; empty once both are. */
     Optional<Milestone> movable(Instant now) {
-        return moult(lastStage()).flatMap(last -> Stream.of(Milestone.HALF, Milestone.MOST)
-                .filter(milestone -> last.at(milestone).p90().isAfter(now))
-                .findFirst());
+        return moult(lastStage())
+                .flatMap(last -> Stream.of(Milestone.HALF, Milestone.MOST)
+                        .filter(milestone -> last.at(milestone).p90().isAfter(now))
+                        .findFirst());
     }
 
     /** When its last moult reaches a milestone. */

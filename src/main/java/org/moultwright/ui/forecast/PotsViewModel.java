@@ -58,8 +58,10 @@ final class PotsViewModel {
                 .filter(tray -> tray.forecast().compositions().isEmpty())
                 .map(Foreseen::code)
                 .toList();
-        String beyond = unknown.isEmpty() ? "" : Texts.say(" Of {0} it is too early to say.", Listing.and(unknown));
-        sentence.set(counted() + beyond);
+        sentence.set(
+                unknown.isEmpty()
+                        ? counted()
+                        : counted() + " " + Texts.say("Of {0} it is too early to say.", Listing.and(unknown)));
     }
 
     private String counted() {
@@ -73,11 +75,16 @@ final class PotsViewModel {
                 .mapToInt(PotNeeds.Need::pots)
                 .max()
                 .orElse(0);
-        String all = Texts.say(
-                "{0} {1} in all by {2}", last.pots(), Texts.count(last.pots(), "pot", "pots"), shortDay(last.day()));
+        String by = shortDay(last.day());
         return withinAWeek == last.pots() || withinAWeek == 0
-                ? all + "."
-                : Texts.say("{0}, {1} of them within a week.", all, withinAWeek);
+                ? Texts.count(last.pots(), "{0} pot in all by {1}.", "{0} pots in all by {1}.", last.pots(), by)
+                : Texts.count(
+                        last.pots(),
+                        "{0} pot in all by {1}, {2} of them within a week.",
+                        "{0} pots in all by {1}, {2} of them within a week.",
+                        last.pots(),
+                        by,
+                        withinAWeek);
     }
 
     private String shortDay(LocalDate day) {

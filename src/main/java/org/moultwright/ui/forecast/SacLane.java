@@ -1,7 +1,6 @@
 package org.moultwright.ui.forecast;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.InstantInterval;
@@ -41,12 +40,7 @@ final class SacLane {
     }
 
     private static LaneLine.Windows inWords(MoultForecast moult, SacWords words) {
-        return new LaneLine.Windows(
-                moult.into(),
-                List.of(
-                        words.window(Texts.say("first"), moult, moult.first()),
-                        words.window(Texts.say("half are"), moult, moult.half()),
-                        words.window(Texts.say("95 % are"), moult, moult.most())));
+        return new LaneLine.Windows(moult.into(), words.windows(moult));
     }
 
     /** Nobody has looked: nothing is drawn as if it had been seen. */

@@ -55,8 +55,9 @@ record ScoreLine(
                 accuracy.count(),
                 events,
                 days(accuracy.meanAbsoluteErrorDays()),
-                days(Math.abs(accuracy.biasDays()))
-                        + (accuracy.biasDays() < 0 ? Texts.say(" early") : Texts.say(" late")),
+                accuracy.biasDays() < 0
+                        ? Texts.say("{0} early", days(-accuracy.biasDays()))
+                        : Texts.say("{0} late", days(accuracy.biasDays())),
                 days(accuracy.crpsDays()),
                 Math.round(100 * accuracy.coverage()) + " %",
                 events < FEW_EVENTS,

@@ -45,8 +45,7 @@ final class SetPointTable {
     /** Rows of another tray stand until those of this one are there. */
     void choose(Optional<Foreseen> tray) {
         questions.withdraw();
-        Optional<Foreseen> movable =
-                tray.filter(chosen -> chosen.movable(now()).isPresent());
+        Optional<Foreseen> movable = tray.filter(chosen -> chosen.movable(now()).isPresent());
         if (movable.isEmpty()) {
             rows.clear();
         }

@@ -100,15 +100,17 @@ public final class CalibrationWords {
 
     /** One line of what was found out before: "6 April 2026, ice point: +0.20 ± 0.08 °C, good until 6 April 2027". */
     static String history(Calibration one, Instant now, DayWords days) {
-        return Texts.say(
-                "{0}, {1}: {2} from {3} on, {4} {5}{6}",
-                date(one.doneAt(), days),
-                one.method().key(),
-                found(one),
-                date(one.appliesFrom(), days),
-                one.isExpiredAt(now) ? Texts.say("expired") : Texts.say("good until"),
-                date(one.expiresAt(), days),
-                one.note().isEmpty() ? "" : ". " + one.note());
+        Object[] places = {
+            date(one.doneAt(), days),
+            one.method().key(),
+            found(one),
+            date(one.appliesFrom(), days),
+            date(one.expiresAt(), days)
+        };
+        String known = one.isExpiredAt(now)
+                ? Texts.say("{0}, {1}: {2} from {3} on, expired {4}", places)
+                : Texts.say("{0}, {1}: {2} from {3} on, good until {4}", places);
+        return one.note().isEmpty() ? known : known + ". " + one.note();
     }
 
     /** "calibrated 6 April 2026, good until 6 April 2027"; "calibration expired 6 April 2027: …"; or that there is none. */

@@ -161,13 +161,13 @@ public final class DisplayView extends VBox {
     }
 
     private String line(DisplayPair pair) {
-        return Texts.say(
-                "{0}: {1} shown, {2} measured. {3}{4}",
+        String words = Texts.say(
+                "{0}: {1} shown, {2} measured. {3}",
                 model.when(pair.note()),
                 Degrees.number(pair.check().displayCelsius(), 1),
                 Degrees.number(pair.check().probeCelsius(), 1),
-                DisplayWords.headline(model.judge(pair.check())),
-                pair.note().note().isEmpty() ? "" : ". " + pair.note().note());
+                DisplayWords.headline(model.judge(pair.check())));
+        return pair.note().note().isEmpty() ? words : words + ". " + pair.note().note();
     }
 
     private static AgreementChart.Pair point(DisplayCheck check) {

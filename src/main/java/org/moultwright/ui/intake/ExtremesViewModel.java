@@ -165,16 +165,17 @@ final class ExtremesViewModel {
         String span = sinceLast.get()
                 ? Texts.say("since {0}", lastWords())
                 : desk.days().day(extremes.from());
-        String told = Texts.say(
-                "{0}, {1}{2}: {3} is kept",
-                extremes.container(), span, isUntilNow ? Texts.say(" until now") : "", words(extremes));
-        entry.keep(() -> desk.write().keep(extremes), () -> told + instead(extremes) + ".", this::clear);
+        String when = isUntilNow ? Texts.say("{0} until now", span) : span;
+        entry.keep(() -> desk.write().keep(extremes), () -> told(extremes, when), this::clear);
     }
 
-    private String instead(Extremes extremes) {
-        Optional<Extremes> before = desk.write().replacedBy(extremes);
-        return before.map(replaced -> Texts.say(" in place of {0}", words(replaced)))
-                .orElse("");
+    private String told(Extremes extremes, String when) {
+        String place = extremes.container();
+        return desk.write()
+                .replacedBy(extremes)
+                .map(before -> Texts.say(
+                        "{0}, {1}: {2} is kept in place of {3}.", place, when, words(extremes), words(before)))
+                .orElseGet(() -> Texts.say("{0}, {1}: {2} is kept.", place, when, words(extremes)));
     }
 
     /** Reads aside what was written of the container before. */
@@ -196,12 +197,12 @@ final class ExtremesViewModel {
 
     /** "2 May, 00:00 to 3 May, 00:00: 24.0 to 27.5 °C, 60 to 80 %". */
     private String line(Extremes extremes) {
-        String humidity = Double.isNaN(extremes.lowestPercent())
-                ? ""
+        String line = Texts.say("{0} to {1}: {2}", at(extremes.from()), at(extremes.to()), words(extremes));
+        return Double.isNaN(extremes.lowestPercent())
+                ? line
                 : Texts.say(
-                        ", {0} to {1} %",
-                        Numbers.fixed(extremes.lowestPercent(), 0), Numbers.fixed(extremes.highestPercent(), 0));
-        return Texts.say("{0} to {1}: {2}{3}", at(extremes.from()), at(extremes.to()), words(extremes), humidity);
+                        "{0}, {1} to {2} %",
+                        line, Numbers.fixed(extremes.lowestPercent(), 0), Numbers.fixed(extremes.highestPercent(), 0));
     }
 
     private String at(Instant instant) {

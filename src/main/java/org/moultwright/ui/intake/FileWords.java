@@ -20,10 +20,12 @@ final class FileWords {
                         ? Texts.say("{0} readings taken in", counted(result.readings()))
                         : Texts.say(
                                 "{0} readings, {1} of them new", counted(result.readings()), counted(result.added()));
-        String unused = result.unused() == 0
-                ? ""
-                : " " + counted(result.unused()) + Texts.count(result.unused(), " row is none.", " rows are none.");
-        return Texts.say("{0} in {1}: {2}.{3}", probe, container, readings, unused);
+        String words = Texts.say("{0} in {1}: {2}.", probe, container, readings);
+        return result.unused() == 0
+                ? words
+                : words + " "
+                        + Texts.count(
+                                result.unused(), "{0} row is none.", "{0} rows are none.", counted(result.unused()));
     }
 
     static String failed(RuntimeException fault) {

@@ -102,13 +102,15 @@ final class ReadingViewModel {
 
     private void keep(Reading reading) {
         String container = entry.containerProperty().get();
-        String words = Texts.say(
-                "{0}, {1} at {2}: {3} is kept{4}.",
-                container,
-                desk.days().day(reading.takenAt()),
-                desk.days().clock(reading.takenAt()),
-                Degrees.words(reading.temperatureCelsius(), 1),
-                reading.quality() == Quality.GOOD ? "" : Texts.say(" as doubtful; it counts for nothing"));
+        Object[] places = {
+            container,
+            desk.days().day(reading.takenAt()),
+            desk.days().clock(reading.takenAt()),
+            Degrees.words(reading.temperatureCelsius(), 1)
+        };
+        String words = reading.quality() == Quality.GOOD
+                ? Texts.say("{0}, {1} at {2}: {3} is kept.", places)
+                : Texts.say("{0}, {1} at {2}: {3} is kept as doubtful; it counts for nothing.", places);
         entry.keep(() -> desk.write().keep(container, reading), () -> words, this::clear);
     }
 

@@ -50,12 +50,12 @@ public final class LabelWords {
     public static String notPrinted(int sheet, PageSize page) {
         boolean isPaper =
                 Stream.of(Paper.values()).anyMatch(paper -> paper.page().equals(page));
-        return Texts.say(
-                "Sheet {0} was not printed: the printer did not take it. See to the printer, then print again.{1}",
-                sheet,
-                isPaper
-                        ? ""
-                        : Texts.say(" It must know a paper of {0}: set that up in the system first.", page.title()));
+        String words = Texts.say(
+                "Sheet {0} was not printed: the printer did not take it. See to the printer, then print again.", sheet);
+        return isPaper
+                ? words
+                : words + " "
+                        + Texts.say("It must know a paper of {0}: set that up in the system first.", page.title());
     }
 
     public static String calibrationSaved(Path pdf) {

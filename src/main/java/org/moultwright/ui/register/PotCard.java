@@ -87,9 +87,9 @@ final class PotCard extends VBox {
                 .ifPresent(pulled -> lines.add(line(days.shortDay(pulled), Texts.say("Sac pulled from the mother"))));
         lines.add(line(
                 days.shortDay(row.potted()),
-                Texts.say(
-                        "Potted from {0}{1}",
-                        row.life().pot().tray(), row.size().isEmpty() ? "" : ", " + row.size())));
+                row.size().isEmpty()
+                        ? Texts.say("Potted from {0}", row.life().pot().tray())
+                        : Texts.say("Potted from {0}, {1}", row.life().pot().tray(), row.size())));
         for (PotEvent event : row.life().events()) {
             lines.add(line(days.shortDay(event.at()), RegisterWords.event(event)));
         }

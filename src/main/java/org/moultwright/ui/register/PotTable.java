@@ -172,12 +172,12 @@ final class PotTable extends TableView<PotRow> {
     private void tell() {
         setAccessibleText(model.cursorProperty()
                 .get()
-                .map(row -> "%s, %s, %s%s"
-                        .formatted(
-                                row.code(),
-                                row.broodCode(),
-                                row.state().word(),
-                                model.marks().has(row.code()) ? Texts.say(", selected") : ""))
+                .map(row -> model.marks().has(row.code())
+                        ? Texts.say(
+                                "{0}, {1}, {2}, selected",
+                                row.code(), row.broodCode(), row.state().word())
+                        : String.join(
+                                ", ", row.code(), row.broodCode(), row.state().word()))
                 .orElse(Texts.say("pots")));
     }
 }

@@ -53,19 +53,19 @@ final class RegisterWords {
 
     /** "12 pots fed. 2 passed over, dead or handed over." */
     static String tended(Tended tended) {
-        return tended.summary().words() + "."
-                + (tended.passedOver() == 0
-                        ? ""
-                        : Texts.say(" {0} passed over, dead or handed over.", tended.passedOver()));
+        String words = tended.summary().words() + ".";
+        return tended.passedOver() == 0
+                ? words
+                : words + " " + Texts.say("{0} passed over, dead or handed over.", tended.passedOver());
     }
 
     static String scanned(PotRow row, boolean isNew, int selected, boolean isShown) {
-        String hidden = isShown ? "" : Texts.say(" The filter hides it.");
-        return isNew
+        String words = isNew
                 ? Texts.say(
-                        "{0}, {1}, {2}: {3} selected.{4}",
-                        row.code(), row.broodCode(), row.state().word(), selected, hidden)
-                : Texts.say("{0} was scanned already and counts once: {1} selected.{2}", row.code(), selected, hidden);
+                        "{0}, {1}, {2}: {3} selected.",
+                        row.code(), row.broodCode(), row.state().word(), selected)
+                : Texts.say("{0} was scanned already and counts once: {1} selected.", row.code(), selected);
+        return isShown ? words : words + " " + Texts.say("The filter hides it.");
     }
 
     /** "12 selected, 40 shown", or what is done with none selected. */
@@ -112,9 +112,10 @@ final class RegisterWords {
 
     /** "CC-26-A, from A1, 30 ml". */
     static String from(PotRow row) {
-        return Texts.say(
-                "{0}, from {1}{2}",
-                row.broodCode(), row.life().pot().tray(), row.size().isEmpty() ? "" : ", " + row.size());
+        String tray = row.life().pot().tray();
+        return row.size().isEmpty()
+                ? Texts.say("{0}, from {1}", row.broodCode(), tray)
+                : Texts.say("{0}, from {1}, {2}", row.broodCode(), tray, row.size());
     }
 
     /** "30 days in its pot", or how long it lived there. */

@@ -98,7 +98,7 @@ final class SlipViewModel {
                                 Texts.say("{0} of {1}: {2}", lot.what(), lot.taxon(), String.join(", ", lot.codes())))
                         .reduce((one, other) -> one + "\n" + other)
                         .orElse("")
-                + (dead == 0 ? "" : Texts.say("\n{0} left off, the animal dead.", RegisterWords.pots(dead))));
+                + (dead == 0 ? "" : "\n" + Texts.say("{0} left off, the animal dead.", RegisterWords.pots(dead))));
     }
 
     boolean isReady() {

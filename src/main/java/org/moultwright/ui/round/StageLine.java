@@ -35,7 +35,7 @@ final class StageLine {
         swatch = Swatch.tall(stage);
         key = new KeyCap(Integer.toString(position));
         name.textProperty().bind(label);
-        field.input().accessibleTextProperty().bind(name.textProperty().concat(Texts.say(", looked")));
+        field.input().accessibleTextProperty().bind(name.textProperty().map(named -> Texts.say("{0}, looked", named)));
         List.of(name, last, expected).forEach(each -> each.setMinWidth(Region.USE_PREF_SIZE));
         more.getStyleClass().add("step");
         more.setFocusTraversable(false);

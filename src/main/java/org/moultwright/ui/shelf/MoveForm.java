@@ -77,11 +77,12 @@ final class MoveForm extends ShelfForm {
     }
 
     private static Targets.Target target(Standing place) {
-        String around = place.inside().map(code -> Texts.say(" in {0}", code)).orElse("");
+        String kind = place.kind().word();
+        String where =
+                place.inside().map(code -> Texts.say("{0} in {1}", kind, code)).orElse(kind);
         String air =
                 place.air().map(known -> ", " + ShelfWords.temperature(known)).orElse("");
-        return new Targets.Target(
-                Optional.of(place.code()), place.code(), place.kind().word() + around + air);
+        return new Targets.Target(Optional.of(place.code()), place.code(), where + air);
     }
 
     @Override

@@ -36,16 +36,20 @@ final class ShelfWords {
 
     /** "27.0 °C", or "27.0 °C set" where nothing measures. */
     static String temperature(Air air) {
-        return Degrees.words(air.celsius(), 1) + (air.reading().isPresent() ? "" : Texts.say(" set"));
+        String celsius = Degrees.words(air.celsius(), 1);
+        return air.reading().isPresent() ? celsius : Texts.say("{0} set", celsius);
     }
 
     /** "40 s ago, P-1", "3 h ago, by hand", "set-point of INC-1". */
     static String source(Standing standing, Air air, Instant at) {
-        String where = air.container().equals(standing.code()) ? "" : Texts.say(" in {0}", air.container());
         return air.reading()
-                .map(source -> Texts.say(
-                        "{0} ago, {1}{2}", DayWords.age(Duration.between(source.takenAt(), at)), probe(source), where))
-                .orElse(Texts.say("set-point of {0}, no probe", air.container()));
+                .map(source -> {
+                    String age = DayWords.age(Duration.between(source.takenAt(), at));
+                    return air.container().equals(standing.code())
+                            ? Texts.say("{0} ago, {1}", age, probe(source))
+                            : Texts.say("{0} ago, {1} in {2}", age, probe(source), air.container());
+                })
+                .orElseGet(() -> Texts.say("set-point of {0}, no probe", air.container()));
     }
 
     /** "74 % RH", or nothing. */
@@ -122,13 +126,14 @@ final class ShelfWords {
                 .limit(MOVES_SHOWN)
                 .map(entry -> new Moved(
                         Optional.ofNullable(dayOf.get(entry.getKey())).orElse(""),
-                        Listing.few(entry.getValue().stream().distinct().toList(), CODES_SHOWN)
-                                + into(entry.getKey().substring(entry.getKey().indexOf('|') + 1))))
+                        into(
+                                Listing.few(entry.getValue().stream().distinct().toList(), CODES_SHOWN),
+                                entry.getKey().substring(entry.getKey().indexOf('|') + 1))))
                 .toList();
     }
 
-    private static String into(String around) {
-        return around.isEmpty() ? Texts.say(" put up") : Texts.say(" into {0}", around);
+    private static String into(String codes, String around) {
+        return around.isEmpty() ? Texts.say("{0} put up", codes) : Texts.say("{0} into {1}", codes, around);
     }
 
     private static String probe(Source source) {

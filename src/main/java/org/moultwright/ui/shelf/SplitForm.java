@@ -39,7 +39,7 @@ final class SplitForm extends ShelfForm {
 
     SplitForm(ShelfDesk desk, ShelfAt shelf, Standing tray, Occupants occupants, List<Stage> stages, boolean isolates) {
         super(
-                (isolates ? Texts.say("Isolate from ") : Texts.say("Split ")) + tray.code(),
+                isolates ? Texts.say("Isolate from {0}", tray.code()) : Texts.say("Split {0}", tray.code()),
                 isolates ? Texts.say("Isolate") : Texts.say("Split"));
         this.desk = desk;
         this.shelf = shelf;

@@ -15,7 +15,7 @@ final class HandOver extends VBox {
             Texts.say("It then shows only the trays, and takes only the dead, water, and the taking back of "
                     + "these; so it stays when it is opened anew. At its foot you take it back.");
     private static final String NO_NUMBER =
-            Texts.say(" No number to call is written: write one below first, or hand over a sheet.");
+            Texts.say("No number to call is written: write one below first, or hand over a sheet.");
 
     private final SitterViewModel sitter;
     private final TakeAlongViewModel model;
@@ -42,7 +42,7 @@ final class HandOver extends VBox {
         });
         Button no = Buttons.secondary(Texts.say("Not yet"), this::close);
         question.setActions(yes, no);
-        question.detailProperty().set(model.phoneProperty().get().isBlank() ? MEANING + NO_NUMBER : MEANING);
+        question.detailProperty().set(model.phoneProperty().get().isBlank() ? MEANING + " " + NO_NUMBER : MEANING);
         question.sentenceProperty().set(ASKED);
         no.requestFocus();
     }
