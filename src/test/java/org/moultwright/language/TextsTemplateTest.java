@@ -37,6 +37,12 @@ class TextsTemplateTest {
                 .isEmpty();
     }
 
+    /** A translated name of a typeface is the name of none. */
+    @Test
+    void noNameOfATypefaceIsTranslated() throws IOException {
+        assertThat(TextsTemplate.texts().keySet()).noneMatch(text -> text.text().startsWith("Open Sans"));
+    }
+
     @Test
     void aFilledTemplateIsRead() throws IOException {
         Language pseudo = PseudoLanguage.made();

@@ -153,7 +153,8 @@ public class Flow extends HBox {
         for (int i = 0; i < widths.length; i++) {
             Node child = nodes.get(i);
             least[i] = least(child) + across(child);
-            widths[i] = Math.max(least[i], child.prefWidth(-1) + across(child));
+            // Part of a pixel less, and the last word of a label would stand in a line of its own.
+            widths[i] = Math.max(least[i], snapSizeX(child.prefWidth(-1)) + across(child));
         }
         double over = Arrays.stream(widths).sum() - room;
         double give = Arrays.stream(widths).sum() - Arrays.stream(least).sum();

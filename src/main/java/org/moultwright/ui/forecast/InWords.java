@@ -4,11 +4,11 @@ import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Columns;
-import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Words;
@@ -40,7 +40,7 @@ final class InWords {
     }
 
     private static Node row(LaneLine.Windows windows, String words) {
-        Flow row = new Flow(Swatch.of(windows.into()), Lines.sentence(words));
+        HBox row = new HBox(Swatch.of(windows.into()), Lines.sentence(words));
         row.getStyleClass().add("line");
         return row;
     }

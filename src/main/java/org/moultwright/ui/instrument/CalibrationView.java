@@ -51,8 +51,10 @@ public final class CalibrationView extends VBox {
         problem.sentenceProperty().bind(model.problemProperty());
         VBox left = new VBox(pointCard(), whenCard());
         left.getStyleClass().add("lines");
+        left.getStyleClass().add("calibration-form");
         HBox.setHgrow(left, Priority.ALWAYS);
         FittedCard fitted = new FittedCard(model, palette);
+        HBox.setHgrow(fitted, Priority.ALWAYS);
         Columns columns = new Columns(left, fitted);
         columns.getStyleClass().add("card-row");
         VBox.setVgrow(columns, Priority.ALWAYS);
@@ -95,9 +97,7 @@ public final class CalibrationView extends VBox {
         offer.run();
         Label how = Words.wrapped(Words.caption(""));
         how.textProperty().bind(model.form().quantityProperty().map(CalibrationView::how));
-        Card card = Card.titled(Texts.say("Points"), quantities, how, new Scrolled(points), adding);
-        VBox.setVgrow(card, Priority.ALWAYS);
-        return card;
+        return Card.titled(Texts.say("Points"), quantities, how, new Scrolled(points), adding);
     }
 
     private static String how(Quantity quantity) {

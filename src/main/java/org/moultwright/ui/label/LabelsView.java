@@ -43,8 +43,11 @@ public final class LabelsView extends VBox {
         Flow actions = new Flow(save, print);
         actions.getStyleClass().add("pot-actions");
         Card card = Card.titled(Texts.say("Where they go"), codes, fields, actions);
+        card.getStyleClass().add("label-form");
+        SheetCard sheet = new SheetCard(model.form(), model.preview());
         HBox.setHgrow(card, Priority.ALWAYS);
-        Columns columns = new Columns(card, new SheetCard(model.form(), model.preview()));
+        HBox.setHgrow(sheet, Priority.ALWAYS);
+        Columns columns = new Columns(card, sheet);
         columns.getStyleClass().add("bench-columns");
         setVgrow(columns, Priority.ALWAYS);
         getStyleClass().addAll("page", "register");

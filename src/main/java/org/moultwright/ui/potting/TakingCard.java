@@ -124,7 +124,8 @@ final class TakingCard extends VBox {
         hairline.getStyleClass().add("hairline");
         addWide(hairline);
         String name = bench.name(taking);
-        Label ready = Words.whole(taking.ready() > 0 ? Words.plain(ready(taking)) : Words.muted(ready(taking)));
+        Label ready = taking.ready() > 0 ? Words.plain(ready(taking)) : Words.muted(ready(taking));
+        ready.getStyleClass().add("bench-ready");
         trays.addRow(
                 line,
                 Words.whole(Words.styled(taking.tray().tray(), "tray-code")),

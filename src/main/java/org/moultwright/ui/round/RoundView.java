@@ -22,11 +22,17 @@ import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.NoteArea;
 import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Roomy;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 
 /** Lays out the round: trays at the left, the open sheet, mould, care and note at the right. */
 final class RoundView extends VBox {
+    /** From a page of this size on, fields and words are larger: eyes are on the loupe, not on the display. */
+    private static final double ROOMY_WIDTH_EMS = 110;
+
+    private static final double ROOMY_HEIGHT_EMS = 58;
+
     private final RoundViewModel model;
     private final StackPane middle = new StackPane();
     private final VBox side = new VBox();
@@ -91,6 +97,7 @@ final class RoundView extends VBox {
         PhotoDrops.on(this, model.photos());
         getStyleClass().addAll("page", "round");
         getChildren().addAll(header, finished, new StrayPane(model), columns);
+        Roomy.mark(this, columns, ROOMY_WIDTH_EMS, ROOMY_HEIGHT_EMS);
     }
 
     private void show(Optional<OpenSheet> sheet) {

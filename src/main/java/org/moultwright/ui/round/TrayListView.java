@@ -23,6 +23,7 @@ final class TrayListView extends VBox {
         setVgrow(rows, Priority.ALWAYS);
         Label pace = Words.wrapped(Words.caption(""));
         pace.textProperty().bind(model.paceProperty());
+        pace.managedProperty().bind(pace.textProperty().isNotEmpty());
         pace.getStyleClass().add("tray-pace");
         getStyleClass().addAll("card", "flush", "tray-list");
         getChildren().addAll(rows, pace);

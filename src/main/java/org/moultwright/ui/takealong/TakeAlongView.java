@@ -77,9 +77,12 @@ final class TakeAlongView extends VBox {
         });
         GridPane form = new GridPane();
         form.getStyleClass().add("form");
+        Label away = Words.plain(Texts.say("Away"));
+        away.getStyleClass().add("sac-word");
+        GridPane.setValignment(away, VPos.TOP);
         form.addRow(
                 0,
-                Words.plain(Texts.say("Away")),
+                away,
                 row(
                         from,
                         Words.muted(Texts.say("to")),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.OptionalInt;
+import javafx.css.PseudoClass;
 import javafx.scene.Parent;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
@@ -11,6 +12,7 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.controlsfx.control.SegmentedButton;
 import org.junit.jupiter.api.Test;
@@ -42,6 +44,34 @@ class ControlsUiTest {
         assertThat(field.input().getAccessibleHelp()).isEqualTo("57 written, 58 expected.");
         field.problemProperty().set("");
         assertThat(field.getStyleClass()).doesNotContain("has-problem");
+    }
+
+    /** Else the last word of a label would stand in a line of its own. */
+    @Test
+    void aBrokenRowGivesAPartTheWholePixelsItNeeds() {
+        Region words = new Region();
+        words.setMinWidth(10);
+        words.setPrefSize(99.6, 20);
+        Region wide = new Region();
+        wide.setMinSize(195, 20);
+        Flow row = new Flow(words, wide);
+        row.resize(200, 60);
+        row.layout();
+        assertThat(wide.getLayoutY()).isGreaterThan(words.getLayoutY());
+        assertThat(words.getWidth()).isGreaterThanOrEqualTo(99.6);
+    }
+
+    @Test
+    void aPartIsRoomyWhileItsPageIsLarge() {
+        VBox page = new VBox();
+        Region part = new Region();
+        page.getChildren().add(part);
+        Roomy.mark(page, part, 100, 50);
+        double em = new Em().pixels();
+        page.resize(100 * em, 50 * em);
+        assertThat(part.getPseudoClassStates()).contains(PseudoClass.getPseudoClass("roomy"));
+        page.resize(100 * em, 49 * em);
+        assertThat(part.getPseudoClassStates()).isEmpty();
     }
 
     @Test

@@ -12,6 +12,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -51,6 +52,21 @@ class RoundUiTest {
         stage.setScene(scene);
         stage.show();
         screen.shown();
+    }
+
+    @Test
+    void onALargeDisplayTheSheetIsLarger(FxRobot robot) {
+        Region field = robot.lookup(".big-entry").queryAs(Region.class);
+        double before = field.getWidth();
+        robot.interact(() -> {
+            StackPane large = new StackPane();
+            Scene scene = new Scene(large, 1828, 1032);
+            new Appearance().dress(scene.getStylesheets());
+            host.getChildren().clear();
+            large.getChildren().add(screen.node());
+            scene.snapshot(null);
+        });
+        assertThat(field.getWidth()).isGreaterThan(before * 1.15);
     }
 
     @Test

@@ -8,17 +8,21 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.language.Translations;
 import org.moultwright.settings.Settings;
+import org.moultwright.settings.TextSize;
 import org.moultwright.settings.Theme;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
@@ -135,6 +139,30 @@ class ShellUiTest {
                 NOW));
         assertThat(model.probes())
                 .containsExactly(new ShellViewModel.ProbeWords(Tone.WARN, "27.0 °C", "box 1, silent for 12 min"));
+    }
+
+    /** Trays left and the next moult go on in a second line; what matters less gives way. */
+    @Test
+    void inTheLargestTextALongTopLineStaysInTheWindow(FxRobot robot) {
+        robot.interact(() -> {
+            appearance.textSizeProperty().unbind();
+            appearance.textSizeProperty().set(TextSize.LARGEST);
+            model.show(
+                    new TopLine(
+                            List.of(new TopLine.ProbeNow("the upper box by the window", 27.0, NOW.minusSeconds(40))),
+                            Optional.of(new TopLine.TraysLeft(12, 12)),
+                            Optional.of(new TopLine.NextMoult(
+                                    "L08, L09, L10 and 2 more become slings", "30 April to 7 May"))),
+                    NOW);
+        });
+        Node next = robot.lookup((Node node) -> node instanceof TextFlow flow
+                        && flow.getChildren().stream()
+                                .anyMatch(text -> ((Text) text).getText().startsWith("L08")))
+                .query();
+        Bounds stands = next.localToScene(next.getLayoutBounds());
+        assertThat(stands.getMinX()).isGreaterThan(0);
+        assertThat(stands.getMaxX()).isLessThanOrEqualTo(next.getScene().getWidth());
+        assertThat(next.getScene().getRoot().minWidth(-1)).isLessThanOrEqualTo(1280);
     }
 
     @Test
