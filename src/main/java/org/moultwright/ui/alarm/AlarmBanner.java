@@ -15,7 +15,10 @@ import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Words;
 
-/** An alarm over the whole width, to be read across the room. It takes no room while there is none. */
+/**
+ * An alarm over the whole width, to be read across the room. It takes no room while there is none, and has no parts
+ * before the first.
+ */
 public final class AlarmBanner extends VBox {
     private static final int ICON_SIZE = 44;
 
@@ -24,29 +27,37 @@ public final class AlarmBanner extends VBox {
     private final Label detail = Words.wrapped(Words.plain(""));
     private final Label others = Words.wrapped(Words.plain(""));
     private final Label problem = Words.wrapped(Words.strong(""));
+    private final AlarmViewModel model;
     private final Node answers;
 
     public AlarmBanner(AlarmViewModel model) {
+        this.model = model;
         this.answers = answers(model);
+        getStyleClass().add("alarm-banner");
+        setAccessibleRole(AccessibleRole.TEXT);
+        managedProperty().bind(visibleProperty());
+        model.noticeProperty().addListener((observed, before, now) -> show(now));
+        show(model.noticeProperty().get());
+    }
+
+    private void lay() {
         VBox words = new VBox(headline, detail, others, problem);
         words.getStyleClass().add("alarm-words");
         HBox.setHgrow(words, Priority.ALWAYS);
         figure.setMinWidth(USE_PREF_SIZE);
         Flow row = new Flow(FontIcon.of(MaterialDesignB.BELL_RING_OUTLINE, ICON_SIZE), words, figure);
         row.getStyleClass().add("alarm-row");
-        getStyleClass().add("alarm-banner");
         getChildren().addAll(row, answers);
-        setAccessibleRole(AccessibleRole.TEXT);
         problem.textProperty().bind(model.problemProperty());
         hideWhileEmpty(others);
         hideWhileEmpty(problem);
-        managedProperty().bind(visibleProperty());
         answers.managedProperty().bind(answers.visibleProperty());
-        model.noticeProperty().addListener((observed, before, now) -> show(now));
-        show(model.noticeProperty().get());
     }
 
     private void show(AlarmNotice notice) {
+        if (getChildren().isEmpty() && !notice.headline().isEmpty()) {
+            lay();
+        }
         headline.setText(notice.headline());
         figure.setText(notice.figure());
         detail.setText(notice.detail());

@@ -1,6 +1,8 @@
 package org.moultwright.ui.control;
 
+import java.util.List;
 import java.util.Optional;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
@@ -13,68 +15,91 @@ import org.kordamp.ikonli.materialdesign2.MaterialDesignA;
 
 /**
  * A sentence and, more quietly, what to do about it, on a soft ground: the balance of a sheet, a notice,
- * a fault. It takes no room while it has nothing to say.
+ * a fault. It takes no room while it has nothing to say, and has no parts before it first has: a screen has many
+ * banners, and hardly any ever says a word.
  */
 public final class Banner extends Flow {
     private static final Ikon SIGN = MaterialDesignA.ALERT_CIRCLE_OUTLINE;
 
-    private final Label sentence = Words.wrapped(Words.strong(""));
-    private final Label detail = Words.wrapped(Words.styled("", "detail"));
-    /** Made when there is urgency to sign: a screen has many banners, and hardly any ever has. */
-    private Optional<FontIcon> icon = Optional.empty();
-
+    private final StringProperty sentence = new SimpleStringProperty("");
+    private final StringProperty detail = new SimpleStringProperty("");
     private final VBox words = new VBox();
     private final Flow actions = new Flow();
+    private List<Button> offered = List.of();
+    private Optional<FontIcon> sign = Optional.empty();
+    private boolean isUrgent;
+    private boolean hasParts;
 
     public Banner(Tone tone) {
-        words.getChildren().addAll(sentence, detail);
-        setHgrow(words, Priority.ALWAYS);
-        actions.getStyleClass().add("banner-actions");
-        hideWhileEmpty(detail);
-        managedProperty().bind(sentence.textProperty().isNotEmpty());
+        managedProperty().bind(sentence.isNotEmpty());
         visibleProperty().bind(managedProperty());
+        sentence.addListener((observed, before, now) -> say(now));
         setAccessibleRole(AccessibleRole.TEXT);
-        accessibleTextProperty().bind(sentence.textProperty().concat(" ").concat(detail.textProperty()));
-        getStyleClass().add("banner");
-        getChildren().add(words);
         setTone(tone);
     }
 
     public void setTone(Tone tone) {
         getStyleClass().setAll("banner", tone.styleClass());
-        boolean urgent = tone == Tone.WARN || tone == Tone.BAD;
-        if (urgent && icon.isEmpty()) {
-            icon = Optional.of(FontIcon.of(SIGN, 22));
-            getChildren().add(0, icon.get());
-        }
-        icon.ifPresent(sign -> {
-            sign.setManaged(urgent);
-            sign.setVisible(urgent);
-        });
+        isUrgent = tone == Tone.WARN || tone == Tone.BAD;
+        showSign();
     }
 
     public StringProperty sentenceProperty() {
-        return sentence.textProperty();
+        return sentence;
     }
 
     public StringProperty detailProperty() {
-        return detail.textProperty();
+        return detail;
     }
 
     /** What the keeper can do about it, in the order offered: one at the right, several beneath the words. */
     public void setActions(Button... offered) {
+        this.offered = List.of(offered);
+        showActions();
+    }
+
+    private void say(String now) {
+        if (hasParts || now.isEmpty()) {
+            return;
+        }
+        hasParts = true;
+        accessibleTextProperty().bind(sentence.concat(" ").concat(detail));
+        Label quieter = Words.wrapped(Words.styled("", "detail"));
+        quieter.textProperty().bind(detail);
+        quieter.managedProperty().bind(detail.isNotEmpty());
+        quieter.visibleProperty().bind(quieter.managedProperty());
+        Label said = Words.wrapped(Words.strong(""));
+        said.textProperty().bind(sentence);
+        words.getChildren().addAll(said, quieter);
+        setHgrow(words, Priority.ALWAYS);
+        getChildren().add(words);
+        actions.getStyleClass().add("banner-actions");
+        showSign();
+        showActions();
+    }
+
+    private void showSign() {
+        if (hasParts && isUrgent && sign.isEmpty()) {
+            sign = Optional.of(FontIcon.of(SIGN, 22));
+            getChildren().add(0, sign.get());
+        }
+        sign.ifPresent(made -> {
+            made.setManaged(isUrgent);
+            made.setVisible(isUrgent);
+        });
+    }
+
+    private void showActions() {
+        if (!hasParts) {
+            return;
+        }
         words.getChildren().remove(actions);
         getChildren().remove(actions);
         actions.getChildren().setAll(offered);
-        if (offered.length == 1) {
+        if (offered.size() == 1) {
             getChildren().add(actions);
-        } else if (offered.length > 1) {
+        } else if (offered.size() > 1) {
             words.getChildren().add(actions);
         }
-    }
-
-    private static void hideWhileEmpty(Label label) {
-        label.managedProperty().bind(label.textProperty().isNotEmpty());
-        label.visibleProperty().bind(label.managedProperty());
     }
 }

@@ -1,6 +1,7 @@
 package org.moultwright.ui.control;
 
 import java.util.regex.Pattern;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -15,7 +16,7 @@ public class EntryField extends VBox {
     private static final String PROBLEM_CLASS = "has-problem";
 
     private final TextField input = new TextField();
-    private final Label problem = Words.wrapped(Words.styled("", "problem"));
+    private final StringProperty problem = new SimpleStringProperty("");
 
     /**
      * @param name what a screen reader calls the field
@@ -25,11 +26,9 @@ public class EntryField extends VBox {
         input.setAccessibleText(name);
         input.setTextFormatter(new TextFormatter<>(
                 change -> typable.matcher(change.getControlNewText()).matches() ? change : null));
-        problem.managedProperty().bind(problem.textProperty().isNotEmpty());
-        problem.visibleProperty().bind(problem.managedProperty());
-        problem.textProperty().addListener((observed, before, now) -> markProblem(!now.isEmpty()));
+        problem.addListener((observed, before, now) -> markProblem(!now.isEmpty()));
         getStyleClass().addAll("entry", "big-entry");
-        getChildren().addAll(input, problem);
+        getChildren().add(input);
     }
 
     /** The field itself, for focus and keys. */
@@ -43,14 +42,27 @@ public class EntryField extends VBox {
 
     /** What is wrong with the entry, in a sentence; empty when nothing is. */
     public final StringProperty problemProperty() {
-        return problem.textProperty();
+        return problem;
     }
 
     private void markProblem(boolean wrong) {
         getStyleClass().remove(PROBLEM_CLASS);
         if (wrong) {
             getStyleClass().add(PROBLEM_CLASS);
+            sayBeneath();
         }
-        input.setAccessibleHelp(problem.getText());
+        input.setAccessibleHelp(problem.get());
+    }
+
+    /** The words beneath are made for the first problem; most fields never have one. */
+    private void sayBeneath() {
+        if (getChildren().size() > 1) {
+            return;
+        }
+        Label beneath = Words.wrapped(Words.styled("", "problem"));
+        beneath.textProperty().bind(problem);
+        beneath.managedProperty().bind(problem.isNotEmpty());
+        beneath.visibleProperty().bind(beneath.managedProperty());
+        getChildren().add(beneath);
     }
 }

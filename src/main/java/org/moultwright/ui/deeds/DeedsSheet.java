@@ -19,7 +19,10 @@ import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.shell.OverSheet;
 
-/** What was written down last, deed by deed, laid over the open screen: any of it can be taken back. */
+/**
+ * What was written down last, deed by deed, laid over the open screen: any of it can be taken back. Made when it is first
+ * opened.
+ */
 public final class DeedsSheet extends OverSheet {
     private static final String MEANING =
             Texts.say("Nothing is erased: what is taken back stays in the book, marked as taken back. A deed "
@@ -30,6 +33,9 @@ public final class DeedsSheet extends OverSheet {
 
     public DeedsSheet(DeedsDesk desk) {
         this.model = new DeedsViewModel(desk);
+    }
+
+    private Node card() {
         list.setItems(model.lines());
         list.setCellFactory(shown -> new DeedCell());
         list.setAccessibleText(Texts.say("What was written down, newest first"));
@@ -47,11 +53,14 @@ public final class DeedsSheet extends OverSheet {
         card.getStyleClass().add("deed-sheet");
         card.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         VBox.setVgrow(list, Priority.ALWAYS);
-        getChildren().add(card);
+        return card;
     }
 
     @Override
     protected void opened() {
+        if (getChildren().isEmpty()) {
+            getChildren().add(card());
+        }
         model.open();
         list.requestFocus();
     }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -35,6 +36,18 @@ final class PhotoNotices extends VBox {
         news.managedProperty().bind(news.textProperty().isNotEmpty());
         Banner problem = new Banner(Tone.WARN);
         problem.sentenceProperty().bind(photos.problemProperty());
+        // As wide as the sheet, however long the sentence.
+        problem.setPrefWidth(0);
+        managedProperty()
+                .bind(news.managedProperty()
+                        .or(question.textProperty().isNotEmpty())
+                        .or(problem.managedProperty()));
+        getChildren().addAll(news, problem);
+        photos.offered().addListener(new WeakInvalidationListener(showOffer));
+        showOffer();
+    }
+
+    private Node offer() {
         Button attach = Buttons.secondary(Texts.say("Attach"), photos::attachOffered);
         attach.setGraphic(new KeyCap("A"));
         Region gap = new Region();
@@ -43,15 +56,10 @@ final class PhotoNotices extends VBox {
         offer.getStyleClass().addAll("banner", Tone.ACCENT.styleClass(), "photo-offer");
         offer.managedProperty().bind(question.textProperty().isNotEmpty());
         offer.visibleProperty().bind(offer.managedProperty());
-        // As wide as the sheet, however long the sentence.
-        problem.setPrefWidth(0);
-        managedProperty()
-                .bind(news.managedProperty().or(offer.managedProperty()).or(problem.managedProperty()));
-        getChildren().addAll(news, offer, problem);
-        photos.offered().addListener(new WeakInvalidationListener(showOffer));
-        showOffer();
+        return offer;
     }
 
+    /** Made when there first is one. */
     private void showOffer() {
         List<Path> pictures = photos.offered().get();
         question.setText(
@@ -60,5 +68,8 @@ final class PhotoNotices extends VBox {
                     case 1 -> Texts.say("A new picture: of {0}?", tray);
                     default -> Texts.say("{0} new pictures: of {1}?", pictures.size(), tray);
                 });
+        if (!pictures.isEmpty() && question.getParent() == null) {
+            getChildren().add(1, offer());
+        }
     }
 }

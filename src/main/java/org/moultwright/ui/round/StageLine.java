@@ -29,6 +29,7 @@ final class StageLine {
     private final LookField field = new LookField();
     private final Button more = Buttons.secondary("+", field::countOneMore);
     private final Label question = Words.wrapped(Words.muted(""));
+    private final VBox beneath = new VBox();
     private Subscription shown = Subscription.EMPTY;
 
     StageLine(Stage stage, ObservableValue<String> label, int position) {
@@ -42,6 +43,10 @@ final class StageLine {
         more.visibleProperty().bind(more.managedProperty());
         more.accessibleTextProperty().bind(name.textProperty().map(words -> Texts.say("one more, {0}", words)));
         question.managedProperty().bind(question.textProperty().isNotEmpty());
+        Region hairline = new Region();
+        hairline.getStyleClass().add("hairline");
+        beneath.setAlignment(Pos.TOP_RIGHT);
+        beneath.getChildren().add(hairline);
     }
 
     /** @param when given the stage's name as shown, tells when the button beside the field has no room */
@@ -55,7 +60,7 @@ final class StageLine {
         shown = Subscription.combine(
                 row.lastProperty().subscribe(last::setText),
                 row.expectedProperty().subscribe(expected::setText),
-                row.questionProperty().subscribe(question::setText));
+                row.questionProperty().subscribe(this::ask));
     }
 
     TextField input() {
@@ -67,10 +72,14 @@ final class StageLine {
     }
 
     Node beneath() {
-        Region hairline = new Region();
-        hairline.getStyleClass().add("hairline");
-        VBox beneath = new VBox(question, hairline);
-        beneath.setAlignment(Pos.TOP_RIGHT);
         return beneath;
+    }
+
+    /** Few stages are ever asked about. */
+    private void ask(String words) {
+        question.setText(words);
+        if (!words.isEmpty() && !beneath.getChildren().contains(question)) {
+            beneath.getChildren().add(0, question);
+        }
     }
 }
