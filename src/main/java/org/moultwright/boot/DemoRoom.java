@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Stream;
 import org.moultwright.exchange.PlainBroodFolders;
@@ -17,7 +19,7 @@ import org.moultwright.workflow.TakeInFolders;
 /** The demo brood room, cut at one evening: an invented keeper's three broods. */
 final class DemoRoom {
     /** The evening it opens at unless another is asked for: the first slings. */
-    static final Instant USUAL_EVENING = Instant.parse("2026-05-03T19:41:00Z");
+    static final Instant USUAL_EVENING = LocalDateTime.of(2026, 5, 3, 19, 41).toInstant(ZoneOffset.UTC);
 
     private DemoRoom() {}
 

@@ -11,7 +11,10 @@ import java.time.Instant;
  */
 public record InstantRange(Instant earliest, Instant latest) {
     public InstantRange {
-        Require.that(!latest.isBefore(earliest), "latest " + latest + " is before earliest " + earliest);
+        // Made for every event that is read, so the sentence is put together only where it is said.
+        if (latest.isBefore(earliest)) {
+            throw new IllegalArgumentException("latest " + latest + " is before earliest " + earliest);
+        }
     }
 
     /** The instant half way between both ends. */

@@ -140,9 +140,12 @@ public final class Ledger {
     }
 
     private static void requireNoneOverdrawn(Map<Account, Integer> balances, Instant at) {
-        balances.forEach((account, balance) -> Require.that(
-                balance >= 0 || account.equals(Account.SAC),
-                "'%s' would hold %d animals at %s but must hold at least 0".formatted(account.code(), balance, at)));
+        balances.forEach((account, balance) -> {
+            if (balance < 0 && !account.equals(Account.SAC)) {
+                throw new IllegalArgumentException("'%s' would hold %d animals at %s but must hold at least 0"
+                        .formatted(account.code(), balance, at));
+            }
+        });
     }
 
     private static void requireSoundIdentities(List<LedgerEntry> entries) {

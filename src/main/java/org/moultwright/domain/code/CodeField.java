@@ -2,7 +2,6 @@ package org.moultwright.domain.code;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What a pattern of codes can take from the animals a code is for. */
@@ -26,12 +25,17 @@ public enum CodeField {
 
     String of(CodeFacts facts) {
         return switch (this) {
-            case SHORT_YEAR -> String.format(Locale.ROOT, "%02d", facts.year() % 100);
-            case YEAR -> String.format(Locale.ROOT, "%04d", facts.year());
+            case SHORT_YEAR -> padded(facts.year() % 100, 2);
+            case YEAR -> padded(facts.year(), 4);
             case BROOD -> facts.broodLetters();
             case TAXON -> facts.taxonLetters();
             case TRAY -> facts.tray();
         };
+    }
+
+    private static String padded(int number, int digits) {
+        String written = Integer.toString(number);
+        return "0".repeat(Math.max(0, digits - written.length())) + written;
     }
 
     static Optional<CodeField> find(String key) {
