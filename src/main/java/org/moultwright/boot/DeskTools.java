@@ -94,7 +94,15 @@ record DeskTools(
 
     /** @param what such as "sheets" */
     <T> BegunDesk<T> begun(DraftsFile<T> file, String what) {
-        DraftsFile.Loaded<T> loaded = file.load();
+        return begun(file, file.load(), what);
+    }
+
+    /** @param what such as "sheets" */
+    <T> BegunDesk<T> begun(BegunFile<T> read, String what) {
+        return begun(read.file(), read.loaded().join(), what);
+    }
+
+    private <T> BegunDesk<T> begun(DraftsFile<T> file, DraftsFile.Loaded<T> loaded, String what) {
         loaded.problem()
                 .ifPresent(problem ->
                         tell(Tone.WARN, Texts.say("The {0} begun last time could not be read.", what), problem));

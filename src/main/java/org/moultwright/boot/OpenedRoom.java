@@ -4,6 +4,7 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import org.moultwright.domain.Brood;
+import org.moultwright.exchange.DraftsFile;
 import org.moultwright.exchange.SitterFile;
 import org.moultwright.exchange.TimingsFile;
 import org.moultwright.settings.SettingsFile;
@@ -14,6 +15,7 @@ import org.moultwright.workflow.CalibratedBook;
 import org.moultwright.workflow.KeptForecasts;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
+import org.moultwright.workflow.SheetDraft;
 import org.moultwright.workflow.SitterMode;
 import org.moultwright.workflow.SittersBook;
 
@@ -21,6 +23,7 @@ import org.moultwright.workflow.SittersBook;
  * What a desk rests on and needs no window for: its store, and the room as it was written, so that a desk shows its
  * trays from the first frame on. Made on any thread, as while the toolkit starts.
  *
+ * @param begunSheets sheets of the round that were begun and not saved
  * @param forecasting made when the first forecast is asked for
  * @param broods all of the store
  * @param written the room without climates and dates; nothing if it could not be read, which the next reading tells
@@ -28,6 +31,7 @@ import org.moultwright.workflow.SittersBook;
 record OpenedRoom(
         H2Store store,
         InstantSource clock,
+        BegunFile<SheetDraft> begunSheets,
         Once<Forecasting> forecasting,
         SitterMode sitterMode,
         BroodBook book,
@@ -35,6 +39,8 @@ record OpenedRoom(
         List<Brood> broods,
         RoomView written) {
     private static final String SITTER = ".sitter";
+
+    private static final String SHEETS_BEGUN = ".sheets";
 
     OpenedRoom {
         broods = List.copyOf(broods);
@@ -46,6 +52,7 @@ record OpenedRoom(
      * @param clock the keeper's now
      */
     static OpenedRoom of(H2Store store, InstantSource clock, SettingsFile settings) {
+        BegunFile<SheetDraft> begunSheets = BegunFile.readAside(DraftsFile.ofSheets(store.beside(SHEETS_BEGUN)));
         Once<Forecasting> forecasting =
                 new Once<>(() -> Forecasting.of(new TimingsFile(settings.beside(TimingsFile.NAME))));
         SitterMode sitterMode = new SitterMode(new SitterFile(store.beside(SITTER), clock), clock);
@@ -56,7 +63,7 @@ record OpenedRoom(
         Optional<RoomView> written = written(room, clock);
         List<Brood> broods = written.map(OpenedRoom::broods).orElseGet(book::broods);
         return new OpenedRoom(
-                store, clock, forecasting, sitterMode, book, room, broods, written.orElse(RoomView.EMPTY));
+                store, clock, begunSheets, forecasting, sitterMode, book, room, broods, written.orElse(RoomView.EMPTY));
     }
 
     private static List<Brood> broods(RoomView room) {

@@ -17,7 +17,6 @@ import org.moultwright.boot.machine.AlarmCommand;
 import org.moultwright.boot.machine.TallyNotes;
 import org.moultwright.device.serial.KnownLinesFile;
 import org.moultwright.domain.Brood;
-import org.moultwright.exchange.DraftsFile;
 import org.moultwright.language.Texts;
 import org.moultwright.language.Translations;
 import org.moultwright.settings.Settings;
@@ -69,8 +68,6 @@ final class Workbench implements AutoCloseable {
     private static final String WHERE_BROODS_COME_IN = "broods";
 
     private static final String PROBES = "probes.txt";
-
-    private static final String SHEETS_BEGUN = ".sheets";
 
     private static final String PROFILES = "profiles";
 
@@ -324,7 +321,7 @@ final class Workbench implements AutoCloseable {
                 clock,
                 days,
                 tools.words(),
-                tools.begun(DraftsFile.ofSheets(store.beside(SHEETS_BEGUN)), Texts.say("sheets")),
+                tools.begun(opened.begunSheets(), Texts.say("sheets")),
                 new TallyNotes(),
                 photos.desk());
     }
