@@ -1,16 +1,21 @@
 package org.moultwright.boot;
 
+import javafx.collections.FXCollections;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
 import org.moultwright.domain.Stage;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.NoteArea;
+import org.moultwright.ui.control.NumberField;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.ToggleChip;
@@ -26,16 +31,28 @@ import org.moultwright.ui.theme.Appearance;
 final class Rehearsal {
     private static final int WIDTH = 640;
 
+    /** Of no language, and never seen: a figure, so that typefaces are asked for one. */
+    private static final String WORDS = "0";
+
     private Rehearsal() {}
 
     /** On the toolkit's thread, once the language of the desk is in force. */
     static void play() {
+        Banner banner = new Banner(Tone.WARN);
+        banner.sentenceProperty().set(WORDS);
+        Card card = new Card(
+                Words.strong(WORDS),
+                new ToggleChip(WORDS),
+                Buttons.primary(WORDS, () -> {}),
+                Swatch.tall(Stage.EGG),
+                new NumberField(WORDS));
         Parent root = new VBox(
-                new PageHeader("", new KeyCap("")),
-                new Card(Words.strong(""), new ToggleChip(""), Buttons.primary("", () -> {}), Swatch.tall(Stage.EGG)),
-                new Banner(Tone.WARN),
-                new ScrollPane(new NoteArea("", "")),
-                new ListView<String>());
+                new PageHeader(WORDS, new KeyCap(WORDS)),
+                card,
+                banner,
+                new ScrollPane(new NoteArea(WORDS, WORDS)),
+                new ListView<>(FXCollections.observableArrayList(WORDS)),
+                new Flow(Words.muted(WORDS), new TextFlow(new Text(WORDS))));
         Scene scene = new Scene(root, WIDTH, WIDTH);
         new Appearance().dress(scene.getStylesheets());
         root.applyCss();
