@@ -46,6 +46,7 @@ final class StoreOpening {
 
     /** Opens a store; a logger that has it is asked to let go of it, and waited for. */
     static H2Store open(Path named, Migrations migrations) {
+        Database.loadAside();
         Path file = writable(named.toAbsolutePath().normalize());
         try {
             return open(file, migrations, false);
