@@ -1,5 +1,6 @@
 package org.moultwright.ui.round;
 
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -17,7 +18,10 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 
-/** A tray of the round; pressed, its sheet is opened. */
+/**
+ * A tray of the round; pressed, its sheet is opened. Its parts are made once it has a tray: a list fills its height with
+ * cells that have none.
+ */
 final class TrayCell extends ListCell<TrayLine> {
     private static final PseudoClass OPEN = PseudoClass.getPseudoClass("open");
 
@@ -25,10 +29,19 @@ final class TrayCell extends ListCell<TrayLine> {
     private final Label place = Words.caption("");
     private final Label state = Words.styled("", "small");
     private final Label detail = Words.caption("");
-    private final Button row = new Button();
+    private final IntConsumer open;
+    private Optional<Button> row = Optional.empty();
 
     /** @param open is given the position of the tray that was pressed */
     TrayCell(IntConsumer open) {
+        this.open = open;
+        getStyleClass().add("tray-cell");
+        setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+        setPrefWidth(0);
+    }
+
+    private Button row() {
+        Button row = new Button();
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         VBox right = new VBox(state, detail);
@@ -44,21 +57,23 @@ final class TrayCell extends ListCell<TrayLine> {
         row.setMaxWidth(Double.MAX_VALUE);
         row.setFocusTraversable(false);
         row.setOnAction(event -> open.accept(getIndex()));
-        getStyleClass().add("tray-cell");
-        setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-        setPrefWidth(0);
+        return row;
     }
 
     @Override
     protected void updateItem(@Nullable TrayLine line, boolean empty) {
         super.updateItem(line, empty);
-        setGraphic(line == null || empty ? null : row);
-        if (line != null && !empty) {
-            show(line);
+        if (line == null || empty) {
+            setGraphic(null);
+        } else {
+            Button shown = row.orElseGet(this::row);
+            row = Optional.of(shown);
+            setGraphic(shown);
+            show(line, shown);
         }
     }
 
-    private void show(TrayLine line) {
+    private void show(TrayLine line, Button shown) {
         tray.setText(line.tray());
         place.setText(line.place());
         state.setText(line.state());
@@ -67,7 +82,7 @@ final class TrayCell extends ListCell<TrayLine> {
         }
         state.getStyleClass().add(line.stateTone().styleClass());
         detail.setText(line.detail());
-        row.pseudoClassStateChanged(OPEN, line.isOpen());
-        row.setAccessibleText(Texts.say("tray {0}, {1}, {2}", line.tray(), line.state(), line.detail()));
+        shown.pseudoClassStateChanged(OPEN, line.isOpen());
+        shown.setAccessibleText(Texts.say("tray {0}, {1}, {2}", line.tray(), line.state(), line.detail()));
     }
 }

@@ -28,7 +28,8 @@ import org.moultwright.ui.control.Words;
  */
 final class TopLineView extends Flow {
     private final WhatFits state = new WhatFits();
-    private final Tooltip whole = new Tooltip();
+    private Optional<Tooltip> whole = Optional.empty();
+    private String everything = "";
     private final ShellViewModel model;
     private final ReadOnlyObjectProperty<AlarmViewModel.AlarmLine> alarms;
 
@@ -45,7 +46,8 @@ final class TopLineView extends Flow {
         setHgrow(state, Priority.ALWAYS);
         getStyleClass().add("top-line");
         state.getStyleClass().add("top-line-group");
-        Tooltip.install(state, whole);
+        // A tooltip is a window of its own, which nobody asks for before pointing here.
+        state.setOnMouseEntered(event -> sayAll());
         getChildren().addAll(state, saved, undo);
         model.probes().addListener((ListChangeListener<ShellViewModel.ProbeWords>) change -> show());
         model.topLineProperty().addListener((observed, before, now) -> show());
@@ -61,7 +63,16 @@ final class TopLineView extends Flow {
         line.next().ifPresent(next -> parts.add(part(Words.muted("|"), next(next))));
         model.probes().forEach(probe -> parts.add(probe(probe)));
         state.getChildren().setAll(parts);
-        whole.setText(parts.stream().map(TopLineView::words).collect(Collectors.joining("\n")));
+        everything = parts.stream().map(TopLineView::words).collect(Collectors.joining("\n"));
+        whole.ifPresent(shown -> shown.setText(everything));
+    }
+
+    private void sayAll() {
+        if (whole.isEmpty()) {
+            Tooltip made = new Tooltip(everything);
+            Tooltip.install(state, made);
+            whole = Optional.of(made);
+        }
     }
 
     private static HBox watch(AlarmViewModel.AlarmLine line) {

@@ -12,11 +12,16 @@ final class Fonts {
     private static final List<String> FILES =
             List.of("OpenSans-Regular.ttf", "OpenSans-Italic.ttf", "OpenSans-Semibold.ttf", "OpenSans-Bold.ttf");
 
+    private static boolean isLoaded;
+
     private Fonts() {}
 
-    /** Makes the typeface known to the toolkit. Doing so again changes nothing. */
-    static void load() {
-        FILES.forEach(Fonts::load);
+    /** Makes the typeface known to the toolkit, once. */
+    static synchronized void load() {
+        if (!isLoaded) {
+            FILES.forEach(Fonts::load);
+            isLoaded = true;
+        }
     }
 
     private static void load(String file) {
