@@ -207,7 +207,7 @@ final class Workbench implements AutoCloseable {
 
     /** Where the screens are made ready that were not opened yet; asked for once the desk stands in its window. */
     Backstage backstage() {
-        return view.backstage(appearance::dress);
+        return view.backstage();
     }
 
     void open(String screenId) {

@@ -7,6 +7,8 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
 /**
@@ -34,9 +36,21 @@ public record TrayContents(Map<Stage, Integer> byStage) {
 
     /** What a tray holds right after an instant. */
     public static TrayContents at(Instant instant, String tray, Ledger ledger, List<Check> checks) {
+        return at(instant, course(tray, ledger.standing(), checks));
+    }
+
+    /** What a tray holds right after an instant of its course. */
+    public static TrayContents at(Instant instant, NavigableMap<Instant, TrayContents> course) {
+        Map.Entry<Instant, TrayContents> last = course.floorEntry(instant);
+        return last == null ? NONE : last.getValue();
+    }
+
+    /** What a tray holds right after every instant at which that changed. */
+    public static NavigableMap<Instant, TrayContents> course(
+            String tray, List<LedgerEntry> standing, List<Check> checks) {
         List<Event> events = new ArrayList<>();
         Account account = Account.tray(tray);
-        for (LedgerEntry entry : ledger.standing()) {
+        for (LedgerEntry entry : standing) {
             int change = entry.effectOn(account);
             if (change != 0) {
                 events.add(new Event(entry.at(), contents -> contents.plus(entry.stage(), change)));
@@ -48,13 +62,13 @@ public record TrayContents(Map<Stage, Integer> byStage) {
             }
         }
         events.sort(Comparator.comparing(Event::at));
+        NavigableMap<Instant, TrayContents> course = new TreeMap<>();
         TrayContents contents = NONE;
         for (Event event : events) {
-            if (!event.at().isAfter(instant)) {
-                contents = event.change().apply(contents);
-            }
+            contents = event.change().apply(contents);
+            course.put(event.at(), contents);
         }
-        return contents;
+        return course;
     }
 
     /** What a whole count found. */

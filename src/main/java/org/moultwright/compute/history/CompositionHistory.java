@@ -7,12 +7,12 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Check;
-import org.moultwright.domain.Ledger;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.TrayContents;
@@ -26,26 +26,13 @@ public final class CompositionHistory {
 
     /** The days of a brood in order, the keeper's days beginning at midnight of the brood's zone. */
     public static List<BroodDay> of(BroodRecord record) {
-        List<Instant> instants = turningPoints(record);
-        List<String> trays = trays(record);
-        return instants.stream().map(instant -> day(record, trays, instant)).toList();
+        Courses courses = Courses.of(record);
+        return turningPoints(record).stream().map(courses::day).toList();
     }
 
     /** What a brood is known to hold at an instant. */
     public static BroodDay at(BroodRecord record, Instant instant) {
-        return day(record, trays(record), instant);
-    }
-
-    private static BroodDay day(BroodRecord record, List<String> trays, Instant instant) {
-        Map<Stage, Integer> living = new EnumMap<>(Stage.class);
-        for (String tray : trays) {
-            TrayContents.at(instant, tray, record.ledger(), record.checks())
-                    .byStage()
-                    .forEach((stage, count) -> living.merge(stage, count, Integer::sum));
-        }
-        Ledger ledger = record.ledger().at(instant);
-        int potted = ledger.balance(Account.POTTED) + ledger.balance(Account.HANDED_OVER);
-        return new BroodDay(instant, living, potted, ledger.lost());
+        return Courses.of(record).day(instant);
     }
 
     private static List<Instant> turningPoints(BroodRecord record) {
@@ -65,10 +52,33 @@ public final class CompositionHistory {
         return points;
     }
 
-    private static List<String> trays(BroodRecord record) {
-        return record.ledger().balances().keySet().stream()
-                .filter(Account::isTray)
-                .map(Account::code)
-                .toList();
+    /** What every tray of a brood holds, and what left them all, through time: a long record is gone through once. */
+    private record Courses(List<NavigableMap<Instant, TrayContents>> trays, List<LedgerEntry> entries) {
+        static Courses of(BroodRecord record) {
+            List<LedgerEntry> standing = record.ledger().standing();
+            return new Courses(
+                    record.ledger().balances().keySet().stream()
+                            .filter(Account::isTray)
+                            .map(tray -> TrayContents.course(tray.code(), standing, record.checks()))
+                            .toList(),
+                    record.ledger().entries());
+        }
+
+        BroodDay day(Instant instant) {
+            Map<Stage, Integer> living = new EnumMap<>(Stage.class);
+            trays.forEach(tray -> TrayContents.at(instant, tray)
+                    .byStage()
+                    .forEach((stage, count) -> living.merge(stage, count, Integer::sum)));
+            int potted = 0;
+            int lost = 0;
+            for (LedgerEntry entry : entries) {
+                if (!entry.at().isAfter(instant)) {
+                    potted += entry.effectOn(Account.POTTED) + entry.effectOn(Account.HANDED_OVER);
+                    lost += (entry.to().isLoss() ? entry.count() : 0)
+                            - (entry.from().isLoss() ? entry.count() : 0);
+                }
+            }
+            return new BroodDay(instant, living, potted, lost);
+        }
     }
 }

@@ -1,6 +1,7 @@
 package org.moultwright.domain.code;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * The symbols of a pot code: the ten digits and the letters that look like no digit and no other letter.
@@ -12,6 +13,9 @@ final class PotAlphabet {
     static final String DIGITS = "0123456789";
     static final String LETTERS = "ABCDEFGHJKMNPQRSTVWXYZ";
     static final HybridCheck CHECK = new HybridCheck(DIGITS + LETTERS);
+
+    /** Thousands of codes are read at once. */
+    private static final Pattern UNCOUNTED = Pattern.compile("[\\s\\-\u2010-\u2015]");
 
     private PotAlphabet() {}
 
@@ -25,8 +29,9 @@ final class PotAlphabet {
 
     /** The typed text in capitals, without spaces and hyphens, look-alikes taken for what they must mean. */
     static String normalise(String typed) {
-        return typed.toUpperCase(Locale.ROOT)
-                .replaceAll("[\\s\\-\u2010-\u2015]", "")
+        return UNCOUNTED
+                .matcher(typed.toUpperCase(Locale.ROOT))
+                .replaceAll("")
                 .replace('O', '0')
                 .replace('I', '1')
                 .replace('L', '1');

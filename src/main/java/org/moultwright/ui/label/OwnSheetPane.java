@@ -16,7 +16,7 @@ import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
 
-/** The dimensions of a sheet of the keeper's own; they take no room until they are asked for. */
+/** The dimensions of a sheet of the keeper's own; they are made and take room when they are asked for. */
 final class OwnSheetPane extends VBox {
     private static final Pattern NUMBER = Pattern.compile("[0-9]{0,3}([.,][0-9]{0,3})?");
     private static final int IN_A_ROW = 4;
@@ -28,17 +28,25 @@ final class OwnSheetPane extends VBox {
         ToggleChip use = new ToggleChip(Texts.say("Own dimensions"));
         use.getStyleClass().add("small-chip");
         use.selectedProperty().bindBidirectional(own.usedProperty());
-        Flow head = new Flow(use, papers());
+        Flow head = new Flow(use);
         head.getStyleClass().add("card-head");
+        getStyleClass().add("named-field");
+        getChildren().add(head);
+        own.usedProperty().subscribe(isUsed -> {
+            if (isUsed && getChildren().size() == 1) {
+                head.getChildren().add(papers());
+                getChildren().add(dimensions());
+            }
+        });
+    }
+
+    private Node dimensions() {
         Label problem = Words.wrapped(Words.styled("", "problem"));
         problem.textProperty().bind(own.problemProperty());
         problem.managedProperty().bind(own.problemProperty().isNotEmpty());
         VBox dimensions = new VBox(row(0), row(IN_A_ROW), row(2 * IN_A_ROW), problem);
         dimensions.getStyleClass().addAll("entry", "own-sheet");
-        dimensions.visibleProperty().bind(own.usedProperty());
-        dimensions.managedProperty().bind(own.usedProperty());
-        getStyleClass().add("named-field");
-        getChildren().addAll(head, dimensions);
+        return shownWhileUsed(dimensions);
     }
 
     private Node papers() {
@@ -53,9 +61,13 @@ final class OwnSheetPane extends VBox {
         round.getStyleClass().add("small-chip");
         round.selectedProperty().bindBidirectional(own.roundProperty());
         papers.getChildren().add(round);
-        papers.visibleProperty().bind(own.usedProperty());
-        papers.managedProperty().bind(own.usedProperty());
-        return papers;
+        return shownWhileUsed(papers);
+    }
+
+    private Node shownWhileUsed(Node part) {
+        part.visibleProperty().bind(own.usedProperty());
+        part.managedProperty().bind(own.usedProperty());
+        return part;
     }
 
     private HBox row(int first) {

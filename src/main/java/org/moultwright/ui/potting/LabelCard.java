@@ -32,6 +32,7 @@ final class LabelCard extends VBox {
     static final Pattern POT_SIZE = Pattern.compile(".{0,16}");
 
     private final PottingViewModel model;
+    private final BenchLabels labels;
     private final FlowPane sizes = new FlowPane();
     private final Flow parts = new Flow();
     private final StackPane sheet = new StackPane();
@@ -39,12 +40,13 @@ final class LabelCard extends VBox {
 
     LabelCard(PottingViewModel model) {
         this.model = model;
+        this.labels = model.labels();
         parts.getStyleClass().add("line");
         sizes.getStyleClass().addAll("chips", "tight");
         getStyleClass().add("card");
         getChildren().addAll(Words.cardTitle(Texts.say("Codes and labels")), codeRow(), parts, sizes, sheet);
         InvalidationListener show = changed -> showSheet();
-        Stream.of(model.sizesProperty(), model.shownProperty(), model.shownSizeProperty())
+        Stream.of(labels.sizesProperty(), labels.shownProperty(), labels.shownSizeProperty())
                 .forEach(what -> what.addListener(show));
         showSheet();
     }
@@ -56,7 +58,7 @@ final class LabelCard extends VBox {
         pattern.problemProperty().bind(form.patternProblemProperty());
         fieldsInto(pattern.input());
         Label codes = Words.wrapped(Words.plain(""));
-        codes.textProperty().bind(model.codesProperty());
+        codes.textProperty().bind(labels.codesProperty());
         codes.getStyleClass().add("form-figure");
         EntryField potSize =
                 FormFields.quiet(new EntryField(Texts.say("pot size, on the label"), POT_SIZE), "short-field");
@@ -86,13 +88,13 @@ final class LabelCard extends VBox {
 
     /** Pots of one size need no choosing. */
     private void showSheet() {
-        List<String> all = model.sizesProperty().get();
+        List<String> all = labels.sizesProperty().get();
         sizes.setManaged(all.size() > 1);
         sizes.setVisible(all.size() > 1);
         sizes.getChildren().setAll(Words.muted(Texts.say("labels of")));
         all.forEach(size -> sizes.getChildren().add(chip(size)));
         sizes.getChildren().add(ownSheet());
-        sheet.getChildren().setAll(fields.computeIfAbsent(model.shownProperty().get(), this::fieldsOf));
+        sheet.getChildren().setAll(fields.computeIfAbsent(labels.shownProperty().get(), this::fieldsOf));
     }
 
     private SheetFields fieldsOf(SheetWay way) {
@@ -102,21 +104,21 @@ final class LabelCard extends VBox {
     private ToggleChip chip(String size) {
         ToggleChip chip = new ToggleChip(PottingWords.size(size));
         chip.setAccessibleText(Texts.say("labels of {0}", PottingWords.size(size)));
-        chip.setSelected(size.equals(model.shownSizeProperty().get()));
+        chip.setSelected(size.equals(labels.shownSizeProperty().get()));
         chip.setOnAction(event -> {
-            model.showSheetOf(size);
+            labels.showSheetOf(size);
             showSheet();
         });
         return chip;
     }
 
     private ToggleChip ownSheet() {
-        String size = model.shownSizeProperty().get();
+        String size = labels.shownSizeProperty().get();
         ToggleChip own = new ToggleChip(Texts.say("On a sheet of their own"));
         own.setAccessibleText(Texts.say("{0} on a sheet of their own", PottingWords.size(size)));
-        own.setSelected(model.sheets().isOwn(size));
+        own.setSelected(labels.sheets().isOwn(size));
         own.setOnAction(event -> {
-            model.setOwnSheet(own.isSelected());
+            labels.setOwnSheet(own.isSelected());
             showSheet();
         });
         return own;

@@ -31,7 +31,7 @@ final class OutcomeCard extends VBox {
         getChildren().addAll(Words.cardTitle(Texts.say("When they are in")), rows, bySize, balance);
         bySize.managedProperty().bind(bySize.textProperty().isNotEmpty());
         bySize.visibleProperty().bind(bySize.managedProperty());
-        model.benchProperty().addListener((observed, before, now) -> {
+        model.onBench().benchProperty().addListener((observed, before, now) -> {
             made.clear();
             showRows();
         });
@@ -46,7 +46,8 @@ final class OutcomeCard extends VBox {
     /** A row for each portion of which something is taken, made once that is so: a full bench has many more portions. */
     private void showRows() {
         List<Node> shown = new ArrayList<>();
-        model.benchProperty()
+        model.onBench()
+                .benchProperty()
                 .get()
                 .ifPresent(bench -> bench.takings()
                         .forEach(taking -> taking.portions().stream()

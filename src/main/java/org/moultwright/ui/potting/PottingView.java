@@ -23,6 +23,7 @@ import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.Flow;
+import org.moultwright.ui.control.MadeInSight;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Tone;
@@ -36,6 +37,9 @@ final class PottingView extends VBox {
 
     static final KeyCombination OTHER_SIZE = new KeyCodeCombination(KeyCode.D, KeyCombination.CONTROL_DOWN);
 
+    /** How high labels and outcome are, about, in sizes of text. */
+    private static final double CARDS_BELOW_EMS = 40;
+
     private final PottingViewModel model;
     private final TakingCard takings;
     private final StackPane sheet = new StackPane();
@@ -47,7 +51,7 @@ final class PottingView extends VBox {
         PageHeader header = new PageHeader(Texts.say("Potting"));
         header.subtitleProperty().bind(model.subtitleProperty());
         Columns bench = new Columns(left(), sheet);
-        model.shownProperty().addListener((observed, before, now) -> showSheet());
+        model.labels().shownProperty().addListener((observed, before, now) -> showSheet());
         showSheet();
         bench.getStyleClass().add("bench-columns");
         setVgrow(bench, Priority.ALWAYS);
@@ -59,7 +63,7 @@ final class PottingView extends VBox {
                         banner(Tone.BAD, model.news().problemProperty()),
                         empty(),
                         bench);
-        bench.managedProperty().bind(model.benchProperty().map(open -> open.isPresent()));
+        bench.managedProperty().bind(model.onBench().benchProperty().map(open -> open.isPresent()));
         bench.visibleProperty().bind(bench.managedProperty());
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     }
@@ -70,17 +74,16 @@ final class PottingView extends VBox {
     }
 
     private void showSheet() {
-        SheetWay way = model.shownProperty().get();
+        SheetWay way = model.labels().shownProperty().get();
         sheet.getChildren().setAll(sheets.computeIfAbsent(way, shown -> new SheetCard(shown.form(), shown.preview())));
     }
 
     private VBox left() {
-        LabelCard labels = new LabelCard(model);
         Button save = Buttons.secondary(Texts.say("Save labels as PDF"), model::saveLabels);
         Button print = Buttons.secondary(Texts.say("Print"), model::printLabels);
         List.of(save, print)
-                .forEach(button ->
-                        button.disableProperty().bind(model.jobsProperty().map(List::isEmpty)));
+                .forEach(button -> button.disableProperty()
+                        .bind(model.labels().jobsProperty().map(List::isEmpty)));
         Button done = Buttons.primary("", model::done);
         done.textProperty().bind(model.sumsProperty().map(sums -> PottingWords.done(sums.potted())));
         done.disableProperty().bind(model.sumsProperty().map(sums -> !sums.canBeDone()));
@@ -88,8 +91,14 @@ final class PottingView extends VBox {
         HBox.setHgrow(gap, Priority.ALWAYS);
         Flow actions = new Flow(save, print, gap, done);
         actions.getStyleClass().add("page-actions");
-        VBox cards = new VBox(takings, labels, new OutcomeCard(model));
+        VBox cards = new VBox(takings);
         cards.getStyleClass().add("bench-left");
+        Runnable rest = () -> cards.getChildren().setAll(takings, new LabelCard(model), new OutcomeCard(model));
+        if (takings.isLong()) {
+            cards.getChildren().add(new MadeInSight(CARDS_BELOW_EMS, rest));
+        } else {
+            rest.run();
+        }
         VBox left = new VBox(new Scrolled(cards), actions);
         left.getStyleClass().add("bench-left");
         HBox.setHgrow(left, Priority.ALWAYS);
@@ -115,6 +124,10 @@ final class PottingView extends VBox {
         return banner;
     }
 
+    private void turn(int by) {
+        model.labels().shownProperty().get().preview().turn(by);
+    }
+
     private void pressed(KeyEvent event) {
         if (SAVE.match(event)) {
             model.saveLabels();
@@ -125,9 +138,9 @@ final class PottingView extends VBox {
         } else if (OTHER_SIZE.match(event)) {
             takings.addSize();
         } else if (event.getCode() == KeyCode.PAGE_DOWN) {
-            model.shownProperty().get().preview().turn(1);
+            turn(1);
         } else if (event.getCode() == KeyCode.PAGE_UP) {
-            model.shownProperty().get().preview().turn(-1);
+            turn(-1);
         } else {
             return;
         }

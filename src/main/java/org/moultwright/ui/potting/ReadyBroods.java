@@ -1,7 +1,7 @@
 package org.moultwright.ui.potting;
 
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.moultwright.domain.Stage;
@@ -28,17 +28,17 @@ record ReadyBroods(List<BroodView> broods) {
 
     /** As many as fit on a bench, at least one; those with most animals ready go first. */
     List<BroodView> unasked() {
-        List<BroodView> fitting = new ArrayList<>();
+        Set<String> fitting = new HashSet<>();
         int trays = 0;
         for (BroodView brood : broods.stream()
                 .sorted(Comparator.comparing(ReadyBroods::ready).reversed())
                 .toList()) {
             trays += brood.trays().size();
             if (fitting.isEmpty() || trays <= MOST_TRAYS_UNASKED) {
-                fitting.add(brood);
+                fitting.add(brood.code());
             }
         }
-        return broods.stream().filter(fitting::contains).toList();
+        return chosen(fitting);
     }
 
     private static int ready(BroodView brood) {

@@ -8,6 +8,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
+import org.moultwright.ui.control.Later;
 import org.moultwright.ui.label.LabelsView;
 import org.moultwright.ui.label.LabelsViewModel;
 
@@ -20,17 +21,17 @@ final class RegisterPages extends StackPane {
     private final RegisterViewModel model;
     private final RegisterView register;
     private final SlipViewModel slipModel;
-    private final SlipView slip;
+    private final Later<SlipView> slip;
     private final LabelsViewModel labelsModel;
-    private final LabelsView labels;
+    private final Later<LabelsView> labels;
 
     RegisterPages(RegisterDesk desk) {
         this.days = desk.days();
         this.model = new RegisterViewModel(desk);
         this.slipModel = new SlipViewModel(desk, model);
-        this.slip = new SlipView(slipModel, this::close);
+        this.slip = new Later<>(() -> new SlipView(slipModel, this::close));
         this.labelsModel = new LabelsViewModel(desk.labels(), desk.clock());
-        this.labels = again(labelsModel, this::close);
+        this.labels = new Later<>(() -> again(labelsModel, this::close));
         this.register = new RegisterView(model, this::openSlip, this::openLabels);
         getChildren().setAll(register);
         addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
@@ -48,9 +49,9 @@ final class RegisterPages extends StackPane {
     /** A page half filled in waits for its keeper. */
     void takeFocus() {
         if (shows(slip)) {
-            slip.takeFocus();
+            slip.get().takeFocus();
         } else if (shows(labels)) {
-            labels.takeFocus();
+            labels.get().takeFocus();
         } else {
             register.takeFocus();
         }
@@ -59,7 +60,7 @@ final class RegisterPages extends StackPane {
     private void openSlip() {
         if (!model.concerned().isEmpty()) {
             slipModel.begin(model.concerned());
-            show(slip);
+            show(slip.get());
         }
     }
 
@@ -67,7 +68,7 @@ final class RegisterPages extends StackPane {
         if (!model.concerned().isEmpty()) {
             labelsModel.begin(
                     model.concerned().stream().map(row -> row.label(days)).toList());
-            show(labels);
+            show(labels.get());
         }
     }
 
@@ -80,8 +81,8 @@ final class RegisterPages extends StackPane {
         takeFocus();
     }
 
-    private boolean shows(Parent page) {
-        return getChildren().contains(page);
+    private boolean shows(Later<? extends Parent> page) {
+        return page.made().filter(getChildren()::contains).isPresent();
     }
 
     private void pressed(KeyEvent event) {
@@ -89,7 +90,7 @@ final class RegisterPages extends StackPane {
             save();
         } else if (PRINT.match(event)) {
             print();
-        } else if (event.getCode() == KeyCode.ESCAPE && !shows(register)) {
+        } else if (event.getCode() == KeyCode.ESCAPE && !getChildren().contains(register)) {
             close();
         } else {
             return;
@@ -110,7 +111,7 @@ final class RegisterPages extends StackPane {
     private void print() {
         if (shows(labels)) {
             labelsModel.print();
-        } else if (shows(register)) {
+        } else if (getChildren().contains(register)) {
             openLabels();
         }
     }

@@ -8,6 +8,7 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Later;
 import org.moultwright.ui.label.LabelsView;
 import org.moultwright.ui.label.LabelsViewModel;
 import org.moultwright.workflow.PotLabel;
@@ -19,17 +20,17 @@ final class ShelfPages extends StackPane {
 
     private final ShelfView shelf;
     private final LabelsViewModel labelsModel;
-    private final LabelsView labels;
+    private final Later<LabelsView> labels;
 
     ShelfPages(ShelfDesk desk) {
         ShelfViewModel model = new ShelfViewModel(desk);
         this.shelf = new ShelfView(model);
         this.labelsModel = new LabelsViewModel(desk.labels(), desk.clock());
-        this.labels = new LabelsView(
+        this.labels = new Later<>(() -> new LabelsView(
                 labelsModel,
                 Texts.say("Container labels"),
                 Texts.say("for the container chosen and all that stands in it"),
-                this::close);
+                this::close));
         model.whenLabels(this::openLabels);
         getChildren().setAll(shelf);
         addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
@@ -37,8 +38,8 @@ final class ShelfPages extends StackPane {
 
     /** A page half filled in waits for its keeper. */
     void takeFocus() {
-        if (shows(labels)) {
-            labels.takeFocus();
+        if (showsLabels()) {
+            labels.get().takeFocus();
         } else {
             shelf.takeFocus();
         }
@@ -46,7 +47,7 @@ final class ShelfPages extends StackPane {
 
     private void openLabels(List<PotLabel> wanted) {
         labelsModel.begin(wanted);
-        show(labels);
+        show(labels.get());
     }
 
     private void close() {
@@ -58,12 +59,12 @@ final class ShelfPages extends StackPane {
         takeFocus();
     }
 
-    private boolean shows(Parent page) {
-        return getChildren().contains(page);
+    private boolean showsLabels() {
+        return labels.made().filter(getChildren()::contains).isPresent();
     }
 
     private void pressed(KeyEvent event) {
-        if (!shows(labels)) {
+        if (!showsLabels()) {
             return;
         }
         if (SAVE.match(event)) {

@@ -1,20 +1,19 @@
 package org.moultwright.ui.shell;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.Node;
+import org.moultwright.ui.control.Later;
 
 /** A screen made when it is first asked for, so that the desk stands before all of its screens do. */
 public final class LaterScreen implements Screen {
     private final ScreenName name;
-    private final Supplier<Screen> maker;
-    private Optional<Screen> made = Optional.empty();
+    private final Later<Screen> screen;
 
     /** @param maker makes the screen of that name, once */
     public LaterScreen(ScreenName name, Supplier<Screen> maker) {
         this.name = name;
-        this.maker = maker;
+        this.screen = new Later<>(maker);
     }
 
     @Override
@@ -24,22 +23,16 @@ public final class LaterScreen implements Screen {
 
     @Override
     public Node node() {
-        return made().node();
+        return screen.get().node();
     }
 
     @Override
     public void shown() {
-        made().shown();
+        screen.get().shown();
     }
 
     @Override
     public List<KeyHint> keys() {
-        return made().keys();
-    }
-
-    private Screen made() {
-        Screen screen = made.orElseGet(maker);
-        made = Optional.of(screen);
-        return screen;
+        return screen.get().keys();
     }
 }

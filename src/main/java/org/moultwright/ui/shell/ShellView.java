@@ -3,8 +3,6 @@ package org.moultwright.ui.shell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
-import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -28,6 +26,7 @@ public final class ShellView extends BorderPane {
     private final List<Screen> screens;
     private final List<Screen> inRail;
     private final PageHost host = new PageHost();
+    private final StackPane layers = new StackPane();
     private final OverSheet keySheet = new KeySheet(this::current);
     private final OverSheet deeds;
     private final RailView rail;
@@ -58,19 +57,15 @@ public final class ShellView extends BorderPane {
         }
     }
 
-    /**
-     * Where the screens are made ready that were not opened yet.
-     *
-     * @param dresser puts the style sheets in force into a scene
-     */
-    public Backstage backstage(Consumer<ObservableList<String>> dresser) {
-        return new Backstage(screens, host.getWidth(), host.getHeight(), dresser);
+    /** Where the screens are made ready that were not opened yet. */
+    public Backstage backstage() {
+        return new Backstage(screens, layers, host.getWidth(), host.getHeight());
     }
 
     private void build() {
         // A page can take the focus only once it stands in the window, and the first one does with the frame's skin.
         host.skinProperty().addListener((observed, before, now) -> current().ifPresent(Screen::shown));
-        StackPane layers = new StackPane(host, keySheet, deeds);
+        layers.getChildren().setAll(host, keySheet, deeds);
         List.of(keySheet, deeds)
                 .forEach(sheet -> sheet.whenClosed(() -> current().ifPresent(Screen::shown)));
         setTop(new AlarmBanner(alarms));

@@ -186,7 +186,8 @@ class ManyTraysUiTest {
         PottingViewModel model = ToolkitThread.ask(() -> new PottingViewModel(
                 new InventedTrays(new MemoryBroodBook(), 22, 11, 5).desk(new PdfLabelPrinter(), pdf)));
         robot.interact(() -> {
-            model.sheets()
+            model.labels()
+                    .sheets()
                     .common()
                     .form()
                     .sheetProperty()
@@ -197,10 +198,11 @@ class ManyTraysUiTest {
                 .isEqualTo(code("2026CCA-A1-00001")
                         + " is too long for this label: its letters would be less than 1 mm high."
                         + " Choose a sheet with larger labels, or make the codes shorter. [DO-7]");
-        assertThat(model.jobsProperty().get()).isEmpty();
-        robot.interact(() -> model.sheets().common().form().sheetProperty().set(LabelSheets.A4_3X8));
+        assertThat(model.labels().jobsProperty().get()).isEmpty();
+        robot.interact(
+                () -> model.labels().sheets().common().form().sheetProperty().set(LabelSheets.A4_3X8));
         assertThat(model.form().patternProblemProperty().get()).isEmpty();
-        assertThat(model.jobsProperty().get()).hasSize(1);
+        assertThat(model.labels().jobsProperty().get()).hasSize(1);
     }
 
     /** With the true printer, so that what is looked at is what is printed. */
@@ -217,7 +219,7 @@ class ManyTraysUiTest {
         PottingViewModel model = new PottingViewModel(
                 new InventedTrays(new MemoryBroodBook(), 22, 11, 5).desk(new PdfLabelPrinter(), pdf));
         model.form().potSizeProperty().set("30 ml");
-        Bench bench = model.benchProperty().get().orElseThrow();
+        Bench bench = model.onBench().benchProperty().get().orElseThrow();
         model.addSize(bench.takings().get(0));
         Portion large = bench.takings().get(0).portions().get(1);
         large.takenProperty().set(OptionalInt.of(10));

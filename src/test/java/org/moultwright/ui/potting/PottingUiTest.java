@@ -246,8 +246,9 @@ class PottingUiTest {
         ScreenShots.of("potting", look -> {
             PottingViewModel model =
                     new PottingViewModel(new InventedTrays(new MemoryBroodBook(), 22, 11).desk(real, pdf));
-            model.sheets().common().form().firstCellProperty().set(OptionalInt.of(5));
-            model.benchProperty()
+            model.labels().sheets().common().form().firstCellProperty().set(OptionalInt.of(5));
+            model.onBench()
+                    .benchProperty()
                     .get()
                     .orElseThrow()
                     .takings()
@@ -264,7 +265,8 @@ class PottingUiTest {
             PottingViewModel model =
                     new PottingViewModel(new InventedTrays(new MemoryBroodBook(), 22, 11).desk(real, pdf));
             model.form().patternProperty().set("26L-{nnn}");
-            model.benchProperty()
+            model.onBench()
+                    .benchProperty()
                     .get()
                     .orElseThrow()
                     .takings()
@@ -278,8 +280,9 @@ class PottingUiTest {
         ScreenShots.of("potting-own-sheet", 1188, 752, look -> {
             PottingViewModel model =
                     new PottingViewModel(new InventedTrays(new MemoryBroodBook(), 22, 11).desk(real, pdf));
-            model.sheets().common().form().own().usedProperty().set(true);
-            model.sheets()
+            model.labels().sheets().common().form().own().usedProperty().set(true);
+            model.labels()
+                    .sheets()
                     .common()
                     .form()
                     .own()
