@@ -54,8 +54,13 @@ public final class Ledger {
 
     /** This ledger as it stood right after an instant. */
     public Ledger at(Instant instant) {
-        return new Ledger(
-                entries.stream().filter(entry -> !entry.at().isAfter(instant)).toList());
+        boolean isAll =
+                entries.isEmpty() || !entries.get(entries.size() - 1).at().isAfter(instant);
+        return isAll
+                ? this
+                : new Ledger(entries.stream()
+                        .filter(entry -> !entry.at().isAfter(instant))
+                        .toList());
     }
 
     /** All entries ever made, corrections among them, in order of time. */

@@ -14,7 +14,7 @@ import java.util.TreeMap;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.ContainerKind;
-import org.moultwright.domain.Ledger;
+import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Shelf;
 import org.moultwright.domain.Stay;
 import org.moultwright.domain.TrayContents;
@@ -60,22 +60,22 @@ final class ShelfBuilding {
     }
 
     private void settle(BroodRecord record) {
-        Ledger ledger = record.ledger().at(at);
-        ledger.balances().forEach((account, alive) -> {
+        List<LedgerEntry> standing = record.ledger().standing();
+        record.ledger().at(at).balances().forEach((account, alive) -> {
             if (account.isTray() && alive > 0) {
                 occupants
                         .computeIfAbsent(account.code(), code -> new ArrayList<>())
-                        .add(occupants(record, account, alive));
+                        .add(occupants(record, standing, account, alive));
             }
         });
     }
 
-    private Occupants occupants(BroodRecord record, Account tray, int alive) {
+    private Occupants occupants(BroodRecord record, List<LedgerEntry> standing, Account tray, int alive) {
         return new Occupants(
                 record.brood().code(),
                 record.brood().taxon(),
                 alive,
-                TrayContents.at(at, tray.code(), record.ledger(), record.checks())
+                TrayContents.at(at, TrayContents.course(tray.code(), standing, record.checks()))
                         .byStage());
     }
 

@@ -68,8 +68,9 @@ final class Presented {
         }
     }
 
+    /** The painter is not known before it has painted once. */
     private static long spent(long thread) {
-        return Math.max(0, THREADS.getThreadCpuTime(thread));
+        return thread == 0 ? 0 : Math.max(0, THREADS.getThreadCpuTime(thread));
     }
 
     private void presented(long nanos) {

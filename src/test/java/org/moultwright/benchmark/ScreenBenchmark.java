@@ -11,6 +11,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
@@ -41,6 +42,8 @@ public final class ScreenBenchmark {
     private final int times;
     private final Scene scene;
     private final Presented presented;
+    private Stopwatch pulses = new Stopwatch();
+    private double pulseBeganSeconds;
 
     private ScreenBenchmark(OpenDesk desk, int times) {
         this.desk = desk;
@@ -52,6 +55,8 @@ public final class ScreenBenchmark {
             Stage window = new Stage();
             window.setScene(made);
             window.show();
+            made.addPreLayoutPulseListener(() -> pulseBeganSeconds = Presented.worked());
+            made.addPostLayoutPulseListener(() -> pulses.add(Presented.worked() - pulseBeganSeconds));
             return made;
         });
         this.presented = new Presented(scene);
@@ -91,14 +96,20 @@ public final class ScreenBenchmark {
         keys("register: a step from pot to pot", "register", KeyCode.DOWN);
         keys("round: from tray to tray", "round", KeyCode.PAGE_DOWN);
         counting();
+        inWords();
     }
 
-    /** All that is done while the keeper rests; between two steps a key press would be heard. */
+    /**
+     * All that is done while the keeper rests. Between two steps a key press would be heard, and what a step left is laid
+     * out, in a pulse of its own.
+     */
     private void rest() {
         Backstage backstage = ToolkitThread.ask(desk::backstage);
         Stopwatch clock = new Stopwatch();
         Stopwatch worked = new Stopwatch();
         boolean[] goesOn = {true};
+        presented.comeToRest();
+        pulses = new Stopwatch();
         while (goesOn[0]) {
             ToolkitThread.ask(() -> {
                 double before = Presented.worked();
@@ -106,10 +117,14 @@ public final class ScreenBenchmark {
                 worked.add(Presented.worked() - before);
                 return worked;
             });
+            presented.comeToRest();
         }
         System.out.printf(
-                "%-45s longest %6.1f ms; the toolkit worked %6.1f ms at most%n",
-                "making screens ready, a step", 1000 * clock.longest(), 1000 * worked.longest());
+                "%-45s longest %6.1f ms; the toolkit worked %6.1f ms at most, and %.1f ms in a pulse between%n",
+                "making screens ready, a step",
+                1000 * clock.longest(),
+                1000 * worked.longest(),
+                1000 * ToolkitThread.ask(pulses::longest));
     }
 
     private Presented.Shown opened(String screen) {
@@ -148,6 +163,19 @@ public final class ScreenBenchmark {
                     fire(new KeyEvent(KeyEvent.KEY_TYPED, "1", "", KeyCode.UNDEFINED, false, false, false, false))));
         }
         each.report();
+    }
+
+    /** Made when it is first asked for. */
+    private void inWords() {
+        opened("forecast");
+        ToggleButton words = ToolkitThread.ask(() -> (ToggleButton) scene.getRoot().lookupAll(".toggle-chip").stream()
+                .filter(node ->
+                        node instanceof ToggleButton chip && chip.getText().equals("In words"))
+                .findFirst()
+                .orElseThrow());
+        FrameTimes first = new FrameTimes("forecast: in words, the first time");
+        first.add(presented.after(words::fire));
+        first.report();
     }
 
     private void fire(KeyEvent event) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
@@ -46,6 +47,22 @@ class TrayContentsTest {
     void takesFromTheNearestStageWhereOneRunsOut() {
         assertThat(TrayContents.at(LATER, "A1", ledger, List.of(count)))
                 .isEqualTo(new TrayContents(Map.of(Stage.POSTEMBRYO, 53)));
+    }
+
+    @Test
+    void itsCourseHoldsAtEveryInstant() {
+        NavigableMap<Instant, TrayContents> course = TrayContents.course("A1", ledger.standing(), List.of(count));
+        assertThat(course).hasSize(3);
+        assertThat(List.of(Instant.EPOCH, EVENING.minusSeconds(1), EVENING, EVENING.plusSeconds(1), LATER))
+                .allSatisfy(instant -> assertThat(TrayContents.at(instant, course))
+                        .isEqualTo(TrayContents.at(
+                                instant,
+                                "A1",
+                                ledger.at(instant),
+                                List.of(count).stream()
+                                        .filter(check -> !check.at().isAfter(instant))
+                                        .toList())));
+        assertThat(TrayContents.at(Instant.EPOCH, course)).isEqualTo(TrayContents.NONE);
     }
 
     @Test

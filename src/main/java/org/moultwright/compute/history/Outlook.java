@@ -22,9 +22,16 @@ public final class Outlook {
 
     /** The days forecast, in order; only those for which every tray with a forecast has one. */
     public static List<OutlookDay> of(BroodForecast forecast) {
+        return between(Instant.MIN, Instant.MAX, forecast);
+    }
+
+    /** Those of them after one instant and not after another. */
+    public static List<OutlookDay> between(Instant after, Instant until, BroodForecast forecast) {
         TreeMap<Instant, List<Composition>> byInstant = new TreeMap<>();
         forecast.trays().stream()
                 .flatMap(tray -> tray.compositions().stream())
+                .filter(composition ->
+                        composition.at().isAfter(after) && !composition.at().isAfter(until))
                 .forEach(composition -> byInstant
                         .computeIfAbsent(composition.at(), at -> new ArrayList<>())
                         .add(composition));

@@ -29,6 +29,9 @@ public record CodeRun(String before, String after, int digits) {
      * code of another pattern, is passed over; those given are taken from then on.
      */
     public List<PotCode> next(int howMany, TakenCodes taken) {
+        if (howMany == 0) {
+            return List.of();
+        }
         List<PotCode> codes = new ArrayList<>(howMany);
         for (int number = taken.highest(this) + 1; codes.size() < howMany; number++) {
             PotCode code = code(number);

@@ -74,9 +74,7 @@ final class BroodRibbon {
         Ribbon.Point start = known(today);
         points.add(new Ribbon.Point(
                 start.at(), start.living(), start.potted(), start.lost(), start.alive(), start.alive()));
-        Outlook.of(forecast).stream()
-                .filter(day -> day.at().isAfter(today.at()) && !day.at().isAfter(end))
-                .forEach(day -> points.add(expected(day, start)));
+        Outlook.between(today.at(), end, forecast).forEach(day -> points.add(expected(day, start)));
         return points.size() > 1 ? points : List.of();
     }
 

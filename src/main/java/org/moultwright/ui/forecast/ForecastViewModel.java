@@ -21,6 +21,7 @@ import org.moultwright.text.LearnedWords;
 import org.moultwright.text.SacWords;
 import org.moultwright.ui.chart.Calendar;
 import org.moultwright.ui.chart.LaneChart;
+import org.moultwright.ui.control.Later;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.RoomView;
 
@@ -31,7 +32,7 @@ final class ForecastViewModel {
     private final SetPointTable table;
     private final AwayViewModel away;
     private final PotsViewModel pots;
-    private final OrdersViewModel orders;
+    private final Later<OrdersViewModel> orders;
     private final BroodLines broods = new BroodLines();
     private final ObservableList<LaneLine> lanes = FXCollections.observableArrayList();
     private final ObservableList<String> toDo = FXCollections.observableArrayList();
@@ -53,7 +54,7 @@ final class ForecastViewModel {
         this.table = new SetPointTable(desk);
         this.away = new AwayViewModel(desk.days());
         this.pots = new PotsViewModel(desk.days());
-        this.orders = new OrdersViewModel(desk.plans(), desk.days());
+        this.orders = new Later<>(this::newOrders);
         away.fromProperty().bindBidirectional(desk.plans().awayFromProperty());
         away.toProperty().bindBidirectional(desk.plans().awayToProperty());
         pots.safetyProperty().bindBidirectional(desk.plans().safetyProperty());
@@ -87,7 +88,7 @@ final class ForecastViewModel {
     }
 
     OrdersViewModel orders() {
-        return orders;
+        return orders.get();
     }
 
     ObservableList<LaneLine> lanes() {
@@ -180,7 +181,7 @@ final class ForecastViewModel {
                 .toList();
         away.read(shown, forecasts, desk.vocabulary().get());
         pots.read(shown, desk.days().date(room.now()));
-        orders.read(room, this::forecast, desk.vocabulary().get());
+        orders.made().ifPresent(this::read);
         broods.read(room, this::forecast, words);
         List<String> asked = new ArrayList<>(away.toArrange(shown));
         shown.forEach(tray -> words.separation(tray.forecast(), room.now()).ifPresent(asked::add));
@@ -195,6 +196,17 @@ final class ForecastViewModel {
         subtitle.set(told(room, broods.taught()));
         isReading = false;
         choose();
+    }
+
+    /** Every way a brood may go is weighed for them, so only once they are asked for. */
+    private OrdersViewModel newOrders() {
+        OrdersViewModel made = new OrdersViewModel(desk.plans(), desk.days());
+        read(made);
+        return made;
+    }
+
+    private void read(OrdersViewModel made) {
+        made.read(room(), this::forecast, desk.vocabulary().get());
     }
 
     private Optional<BroodForecast> forecast(BroodView brood) {

@@ -1,14 +1,16 @@
 package org.moultwright.ui.forecast;
 
-import javafx.collections.ListChangeListener;
+import java.util.List;
+import java.util.stream.Stream;
+import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Columns;
+import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.Words;
@@ -46,36 +48,40 @@ final class InWords {
     }
 
     private static Card yields(ForecastViewModel model) {
-        GridPane grid = new GridPane();
-        grid.getStyleClass().add("form");
-        Runnable show = () -> {
-            grid.getChildren().clear();
-            for (BroodLines.Yield line : model.broods().yields()) {
-                grid.addRow(
-                        grid.getRowCount(),
-                        Words.plain(line.brood()),
-                        Words.strong(line.count()),
-                        Words.muted(line.of()));
-            }
-        };
-        model.broods().yields().addListener((ListChangeListener<BroodLines.Yield>) change -> show.run());
-        show.run();
-        VBox both = new VBox(
-                grid,
-                Words.caption(Texts.say("80 % interval")),
-                Lines.captions(model.broods().learned()));
-        both.getStyleClass().add("lines");
-        return Card.titled(
-                Texts.say("Yield, and what is learned"), new Scrolled(Texts.say("yield and what is learned"), both));
+        BroodLines broods = model.broods();
+        LineList lines = new LineList(
+                Texts.say("yield and what is learned"),
+                () -> Stream.of(
+                                broods.yields().stream().map(InWords::ofBrood),
+                                Stream.of(LineList.Line.caption(Texts.say("80 % interval"))),
+                                broods.learned().stream().map(LineList.Line::caption))
+                        .flatMap(part -> part),
+                List.of(broods.yields(), broods.learned()));
+        return Card.titled(Texts.say("Yield, and what is learned"), lines);
+    }
+
+    private static LineList.Line ofBrood(BroodLines.Yield line) {
+        return new LineList.Line("%s, %s, %s".formatted(line.brood(), line.count(), line.of()), () -> {
+            Label brood = Words.plain(line.brood());
+            Label count = Words.strong(line.count());
+            List.of(brood, count).forEach(label -> label.getStyleClass().add("yield-column"));
+            Flow row = new Flow(brood, count, Words.muted(line.of()));
+            row.getStyleClass().add("yield-row");
+            return row;
+        });
     }
 
     private static Card toDo(ForecastViewModel model) {
-        VBox both = new VBox(
-                Lines.sentences(model.toDo()), Lines.captions(model.broods().notes()));
-        both.getStyleClass().add("lines");
+        ObservableList<String> notes = model.broods().notes();
+        LineList lines = new LineList(
+                Texts.say("To do"),
+                () -> Stream.concat(
+                        model.toDo().stream().map(LineList.Line::sentence),
+                        notes.stream().map(LineList.Line::caption)),
+                List.of(model.toDo(), notes));
         return Card.titled(
                 Texts.say("To do"),
-                new Scrolled(Texts.say("To do"), both),
+                lines,
                 Words.wrapped(Words.caption(Texts.say(
                         "Slings left together eat each other: separating within a week is common practice, not a "
                                 + "measured limit."))));

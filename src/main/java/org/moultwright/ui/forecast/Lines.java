@@ -26,14 +26,6 @@ final class Lines {
         return lines;
     }
 
-    static VBox sentences(ObservableList<String> sentences) {
-        return of(sentences, words -> List.of(sentence(words)));
-    }
-
-    static VBox captions(ObservableList<String> sentences) {
-        return of(sentences, words -> List.of(Words.wrapped(Words.caption(words))));
-    }
-
     static Label sentence(String words) {
         return Words.wrapped(Words.plain(words));
     }

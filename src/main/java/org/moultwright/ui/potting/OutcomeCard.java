@@ -81,7 +81,7 @@ final class OutcomeCard extends VBox {
     }
 
     private Node whose(Bench bench, Taking taking, Portion portion) {
-        Label tray = Words.styled(bench.name(taking), "tray-code");
+        Label tray = Words.whole(Words.styled(bench.name(taking), "tray-code"));
         Label size = Words.muted("");
         size.textProperty()
                 .bind(Bindings.createStringBinding(

@@ -68,8 +68,9 @@ final class PottingView extends VBox {
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     }
 
-    /** Puts the keeper's hands on the first number. */
+    /** Puts the keeper's hands on the first number, which stands in the window once the page around it has its style. */
     void focusFirst() {
+        applyCss();
         takings.focusFirst();
     }
 
@@ -93,7 +94,10 @@ final class PottingView extends VBox {
         actions.getStyleClass().add("page-actions");
         VBox cards = new VBox(takings);
         cards.getStyleClass().add("bench-left");
-        Runnable rest = () -> cards.getChildren().setAll(takings, new LabelCard(model), new OutcomeCard(model));
+        Runnable rest = () -> {
+            cards.getChildren().retainAll(takings);
+            cards.getChildren().addAll(new LabelCard(model), new OutcomeCard(model));
+        };
         if (takings.isLong()) {
             cards.getChildren().add(new MadeInSight(CARDS_BELOW_EMS, rest));
         } else {

@@ -13,7 +13,11 @@ import org.moultwright.ui.control.Words;
 
 /** The trays on the bench, one below the other. As many as fill a page are made at once, others once they come into sight. */
 final class TakingRows extends VBox {
-    private static final int MADE_AT_ONCE = 13;
+    /** So many fill a page; above them stand the broods to choose from, about so many in the room of one. */
+    private static final int ON_A_PAGE = 13;
+
+    private static final int BROODS_FOR_A_ROW = 7;
+    private static final int FEWEST = 4;
     private static final double HEIGHT_EMS = 3;
 
     private final PottingViewModel model;
@@ -41,7 +45,12 @@ final class TakingRows extends VBox {
 
     /** Whether there are more than fill a page. */
     boolean isLong() {
-        return takings().size() > MADE_AT_ONCE;
+        return takings().size() > inSight();
+    }
+
+    private int inSight() {
+        int broods = model.onBench().choicesProperty().get().size();
+        return Math.max(FEWEST, ON_A_PAGE - broods / BROODS_FOR_A_ROW);
     }
 
     private void addSize(Taking taking) {
@@ -53,13 +62,13 @@ final class TakingRows extends VBox {
     private void show() {
         List<Taking> all = takings();
         boolean wasWhole = unmade.isEmpty() && rows.size() == all.size();
-        int atOnce = wasWhole ? all.size() : Math.min(MADE_AT_ONCE, all.size());
+        int atOnce = wasWhole ? all.size() : Math.min(inSight(), all.size());
         grid.getChildren().clear();
         rows.clear();
         line = 0;
         make(all.subList(0, atOnce));
         unmade = all.subList(atOnce, all.size());
-        getChildren().setAll(grid);
+        getChildren().retainAll(grid);
         if (!unmade.isEmpty()) {
             getChildren().add(new MadeInSight(HEIGHT_EMS * unmade.size(), this::makeRest));
         }
@@ -68,7 +77,7 @@ final class TakingRows extends VBox {
     private void makeRest() {
         make(unmade);
         unmade = List.of();
-        getChildren().setAll(grid);
+        getChildren().retainAll(grid);
     }
 
     private void make(List<Taking> takings) {

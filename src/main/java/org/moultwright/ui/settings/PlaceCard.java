@@ -2,8 +2,10 @@ package org.moultwright.ui.settings;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.control.ComboBox;
@@ -59,13 +61,7 @@ final class PlaceCard extends VBox {
     private ComboBox<String> places() {
         ComboBox<String> places = new ComboBox<>();
         places.setAccessibleText(Texts.say("numbers and dates as in"));
-        places.getItems().add(MACHINE);
-        Arrays.stream(Locale.getAvailableLocales())
-                .filter(locale ->
-                        !locale.getCountry().isEmpty() && locale.getVariant().isEmpty())
-                .map(Locale::toLanguageTag)
-                .sorted(Comparator.comparing(PlaceCard::place))
-                .forEach(places.getItems()::add);
+        places.getItems().setAll(tags());
         places.setConverter(new StringConverter<@Nullable String>() {
             @Override
             public String toString(@Nullable String tag) {
@@ -80,6 +76,22 @@ final class PlaceCard extends VBox {
         places.setValue(place().forms());
         places.valueProperty().addListener((observed, before, now) -> choose(place().withForms(now)));
         return places;
+    }
+
+    /** The machine, and after it all places by name; each of hundreds is named once. */
+    private static List<String> tags() {
+        Map<String, String> names = new HashMap<>();
+        Arrays.stream(Locale.getAvailableLocales())
+                .filter(locale ->
+                        !locale.getCountry().isEmpty() && locale.getVariant().isEmpty())
+                .map(Locale::toLanguageTag)
+                .forEach(tag -> names.computeIfAbsent(tag, PlaceCard::place));
+        return Stream.concat(
+                        Stream.of(MACHINE),
+                        names.keySet().stream()
+                                .sorted(Comparator.<String, String>comparing(names::get)
+                                        .thenComparing(tag -> tag)))
+                .toList();
     }
 
     private PlaceSettings place() {

@@ -20,31 +20,53 @@ import org.moultwright.workflow.Standing;
 final class ContainerCard extends VBox {
     static final PseudoClass CURRENT = PseudoClass.getPseudoClass("current");
 
-    ContainerCard(Standing standing, Vocabulary names, boolean isCurrent) {
+    private final Label code = Words.strong("");
+    private final Label who = Words.caption("");
+    private final Label alive = Words.strong("");
+    private final StageStrip strip = new StageStrip();
+    private final Label foot = Words.plain("");
+    private Optional<Standing> shown = Optional.empty();
+
+    ContainerCard() {
         getStyleClass().addAll("card", "shelf-card");
-        pseudoClassStateChanged(CURRENT, isCurrent);
-        Flow head = new Flow(
-                Words.strong(standing.code()),
-                Words.caption(standing.occupants().isEmpty() ? standing.kind().word() : ShelfWords.broods(standing)),
-                gap(),
-                Words.strong(standing.alive() == 0 ? "" : Integer.toString(standing.alive())));
+        Flow head = new Flow(code, who, gap(), alive);
         head.getStyleClass().add("shelf-line");
-        getChildren().add(head);
-        if (standing.alive() > 0) {
-            getChildren().add(new StageStrip(byStage(standing)));
-        }
-        getChildren().add(foot(standing, names));
+        getChildren().addAll(head, strip, foot);
     }
 
-    private static Label foot(Standing standing, Vocabulary names) {
-        if (standing.alive() > 0) {
-            String stages = ShelfWords.stages(byStage(standing), names);
-            return Words.styled(stages.isEmpty() ? Texts.say("not yet counted by stage") : stages, "small");
+    /** A card is shown another container rather than made anew, for styling a new one costs far more. */
+    void show(Standing standing, Vocabulary names, boolean isCurrent) {
+        shown = Optional.of(standing);
+        pseudoClassStateChanged(CURRENT, isCurrent);
+        boolean isLivedIn = standing.alive() > 0;
+        code.setText(standing.code());
+        who.setText(standing.occupants().isEmpty() ? standing.kind().word() : ShelfWords.broods(standing));
+        alive.setText(isLivedIn ? Integer.toString(standing.alive()) : "");
+        strip.setVisible(isLivedIn);
+        strip.setManaged(isLivedIn);
+        strip.show(byStage(standing));
+        foot.setText(isLivedIn ? stages(standing, names) : air(standing));
+        String size = isLivedIn ? "small" : "caption";
+        if (!foot.getStyleClass().contains(size)) {
+            foot.getStyleClass().setAll("label", size);
         }
-        Optional<Standing.Air> own =
-                standing.air().filter(air -> air.container().equals(standing.code()));
-        return Words.caption(own.map(air -> Texts.say("no animals · {0}", ShelfWords.temperature(air)))
-                .orElse(Texts.say("no animals")));
+    }
+
+    /** The code of the container shown; empty before any was. */
+    String code() {
+        return shown.map(Standing::code).orElse("");
+    }
+
+    private static String stages(Standing standing, Vocabulary names) {
+        String stages = ShelfWords.stages(byStage(standing), names);
+        return stages.isEmpty() ? Texts.say("not yet counted by stage") : stages;
+    }
+
+    private static String air(Standing standing) {
+        return standing.air()
+                .filter(air -> air.container().equals(standing.code()))
+                .map(own -> Texts.say("no animals · {0}", ShelfWords.temperature(own)))
+                .orElse(Texts.say("no animals"));
     }
 
     private static Map<Stage, Integer> byStage(Standing standing) {

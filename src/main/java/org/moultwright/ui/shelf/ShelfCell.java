@@ -2,6 +2,7 @@ package org.moultwright.ui.shelf;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.ListCell;
@@ -20,12 +21,16 @@ final class ShelfCell extends ListCell<ShelfRow> {
     private final ShelfViewModel model;
     private final ShelfDrag drag;
     private final Map<String, Node> shown = new HashMap<>();
+    private final HBox cards = new HBox();
+    private Node framedCards = cards;
+    private int cardsDepth;
 
     ShelfCell(ShelfViewModel model) {
         this.model = model;
         this.drag = new ShelfDrag(model);
         drag.from(this, shown);
         getStyleClass().add("shelf-cell");
+        cards.getStyleClass().add("shelf-cards");
         setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         setPrefWidth(0);
         model.focusProperty().addListener((observed, before, now) -> refocus(before, now));
@@ -52,28 +57,31 @@ final class ShelfCell extends ListCell<ShelfRow> {
     }
 
     private Node framed(ShelfRow row) {
-        Node node =
-                switch (row.part()) {
-                    case HEAD -> edge(head(row), row.depth(), "shelf-top");
-                    case FOOT -> foot(row);
-                    case CARDS -> cards(row);
-                };
-        for (int depth = row.depth() - 1; depth >= 0; depth--) {
+        return switch (row.part()) {
+            case HEAD -> framed(edge(head(row), row.depth(), "shelf-top"), row.depth());
+            case FOOT -> framed(foot(row), row.depth());
+            case CARDS -> cards(row);
+        };
+    }
+
+    private static Node framed(Node part, int containersAround) {
+        Node node = part;
+        for (int depth = containersAround - 1; depth >= 0; depth--) {
             node = edge(node, depth, "shelf-sides");
         }
         return node;
     }
 
-    private void pressable(Node card, Standing standing) {
+    private void pressable(Node card, Supplier<String> container) {
         card.addEventHandler(
-                MouseEvent.MOUSE_PRESSED, event -> model.focusProperty().set(standing.code()));
-        drag.on(card, standing);
+                MouseEvent.MOUSE_PRESSED, event -> model.focusProperty().set(container.get()));
+        drag.on(card, container);
     }
 
     private Node head(ShelfRow row) {
         Standing standing = row.cards().get(0);
         ContainerHead head = new ContainerHead(standing, model.shelfProperty().get(), isCurrent(standing));
-        pressable(head, standing);
+        pressable(head, standing::code);
         shown.put(standing.code(), head);
         return head;
     }
@@ -85,26 +93,37 @@ final class ShelfCell extends ListCell<ShelfRow> {
         return foot;
     }
 
+    /** The cards stay while rows come and go in their cell; those that no container needs are not seen. */
     private Node cards(ShelfRow row) {
-        HBox cards = new HBox();
-        cards.getStyleClass().add("shelf-cards");
-        int columns = model.columnsProperty().get();
-        for (int column = 0; column < columns; column++) {
-            Region card = column < row.cards().size() ? card(row.cards().get(column)) : new Region();
-            card.setPrefWidth(1);
-            card.setMinWidth(0);
-            card.setMaxWidth(Double.MAX_VALUE);
-            HBox.setHgrow(card, Priority.ALWAYS);
-            cards.getChildren().add(card);
+        if (framedCards == cards || cardsDepth != row.depth()) {
+            cardsDepth = row.depth();
+            framedCards = framed(cards, cardsDepth);
         }
-        return cards;
+        while (cards.getChildren().size() < model.columnsProperty().get()) {
+            cards.getChildren().add(card());
+        }
+        cards.getChildren()
+                .remove(model.columnsProperty().get(), cards.getChildren().size());
+        for (int column = 0; column < cards.getChildren().size(); column++) {
+            ContainerCard card = (ContainerCard) cards.getChildren().get(column);
+            boolean isNeeded = column < row.cards().size();
+            card.setVisible(isNeeded);
+            if (isNeeded) {
+                Standing standing = row.cards().get(column);
+                card.show(standing, model.vocabularyProperty().get(), isCurrent(standing));
+                shown.put(standing.code(), card);
+            }
+        }
+        return framedCards;
     }
 
-    private Region card(Standing standing) {
-        ContainerCard card =
-                new ContainerCard(standing, model.vocabularyProperty().get(), isCurrent(standing));
-        pressable(card, standing);
-        shown.put(standing.code(), card);
+    private ContainerCard card() {
+        ContainerCard card = new ContainerCard();
+        card.setPrefWidth(1);
+        card.setMinWidth(0);
+        card.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(card, Priority.ALWAYS);
+        pressable(card, card::code);
         return card;
     }
 

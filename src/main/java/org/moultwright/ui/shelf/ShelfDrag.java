@@ -2,6 +2,7 @@ package org.moultwright.ui.shelf;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.input.DataFormat;
@@ -9,7 +10,6 @@ import javafx.scene.input.DragEvent;
 import javafx.scene.input.Dragboard;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.TransferMode;
-import org.moultwright.workflow.Standing;
 
 /** Carries a container to another place by hand. Where it cannot go it can be let go all the same, and is told why not. */
 final class ShelfDrag {
@@ -42,11 +42,15 @@ final class ShelfDrag {
         });
     }
 
-    /** Lets a container be taken by this card of the cell, and others be let go on it. */
-    void on(Node card, Standing standing) {
-        card.addEventHandler(MouseEvent.MOUSE_PRESSED, event -> pressed = standing.code());
+    /**
+     * Lets a container be taken by this card of the cell, and others be let go on it.
+     *
+     * @param container says whose card it is now
+     */
+    void on(Node card, Supplier<String> container) {
+        card.addEventHandler(MouseEvent.MOUSE_PRESSED, event -> pressed = container.get());
         card.setOnDragOver(event -> {
-            if (carried(event).filter(code -> !code.equals(standing.code())).isPresent()) {
+            if (carried(event).filter(code -> !code.equals(container.get())).isPresent()) {
                 event.acceptTransferModes(TransferMode.MOVE);
                 card.pseudoClassStateChanged(OVER, true);
             }
@@ -55,7 +59,7 @@ final class ShelfDrag {
         card.setOnDragExited(event -> card.pseudoClassStateChanged(OVER, false));
         card.setOnDragDropped(event -> {
             Optional<String> code = carried(event);
-            code.ifPresent(container -> model.carry(container, standing.code()));
+            code.ifPresent(taken -> model.carry(taken, container.get()));
             event.setDropCompleted(code.isPresent());
             event.consume();
         });

@@ -9,12 +9,13 @@ import org.moultwright.ui.theme.Token;
 
 /** The animals of a card by stage as one bar: a single node, for there may be hundreds. */
 final class StageStrip extends Region {
-    StageStrip(Map<Stage, Integer> byStage) {
+    StageStrip() {
         getStyleClass().add("stage-strip");
+    }
+
+    void show(Map<Stage, Integer> byStage) {
         int total = byStage.values().stream().mapToInt(Integer::intValue).sum();
-        if (total > 0) {
-            setStyle("-fx-background-color: " + gradient(byStage, total) + ";");
-        }
+        setStyle(total > 0 ? "-fx-background-color: " + gradient(byStage, total) + ";" : "");
     }
 
     /** The furthest stage leads, as in the ribbon's floor. */

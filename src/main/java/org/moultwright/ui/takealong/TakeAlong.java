@@ -2,7 +2,6 @@ package org.moultwright.ui.takealong;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
@@ -12,6 +11,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.Later;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
@@ -21,19 +21,19 @@ public final class TakeAlong {
     private static final KeyHint KEY = new KeyHint("Ctrl + T", Texts.say("take along: a sitter's sheet, a calendar"));
     private static final KeyCombination OPEN = new KeyCodeCombination(KeyCode.T, KeyCombination.SHORTCUT_DOWN);
 
-    private final TakeAlongViewModel model;
     private final StackPane pages = new StackPane();
-    private final SitterViewModel sitter;
 
     /** Made when it is first opened: it has a row for each tray, and a forecast is seldom taken along. */
-    private Optional<TakeAlongView> view = Optional.empty();
+    private final Later<TakeAlongView> view;
+
+    private final Later<TakeAlongViewModel> model;
 
     private Runnable close = () -> {};
 
     /** @param sitter to whom the desk can be handed over */
     public TakeAlong(TakeAlongDesk desk, SitterViewModel sitter) {
-        this.model = new TakeAlongViewModel(desk);
-        this.sitter = sitter;
+        this.model = new Later<>(() -> new TakeAlongViewModel(desk));
+        this.view = new Later<>(() -> new TakeAlongView(model.get(), sitter, () -> close.run()));
     }
 
     /** The one word the forecast shows for it. */
@@ -68,9 +68,8 @@ public final class TakeAlong {
     }
 
     private void open() {
-        model.openAnew();
-        TakeAlongView page = view.orElseGet(() -> new TakeAlongView(model, sitter, () -> close.run()));
-        view = Optional.of(page);
+        model.get().openAnew();
+        TakeAlongView page = view.get();
         pages.getChildren().setAll(page);
         page.takeFocus();
     }
