@@ -93,7 +93,10 @@ final class OutcomeCard extends VBox {
                         model.potSizeProperty()));
         size.managedProperty().bind(size.textProperty().isNotEmpty());
         VBox whose = new VBox(tray, size);
-        whose.getStyleClass().add("outcome-whose");
+        // Names of several broods' trays are long; those of one begin their lines alike.
+        if (!bench.isOfSeveral()) {
+            whose.getStyleClass().add("outcome-whose");
+        }
         return whose;
     }
 
