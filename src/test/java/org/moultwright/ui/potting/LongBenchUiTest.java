@@ -25,11 +25,8 @@ class LongBenchUiTest {
     private static final int FIELDS = 4 * BROODS;
     private static final String LABELS = "pot size, on the label";
 
-    private Stage window = new Stage();
-
     @Start
     void start(Stage stage) {
-        window = stage;
         PottingDesk small =
                 new InventedTrays(new MemoryBroodBook(), 22, 11).desk(new DrawnLabels(), Path.of("labels.pdf"));
         PottingDesk desk = new PottingDesk(
@@ -54,9 +51,9 @@ class LongBenchUiTest {
         assertThat(robot.lookup((TextField field) -> true).queryAll()).hasSizeLessThan(FIELDS);
         Set<String> walked = new LinkedHashSet<>();
         for (int field = 0; field <= FIELDS; field++) {
-            walked.add(focused());
+            walked.add(focused(robot));
             robot.type(KeyCode.TAB);
-            robot.interact(window.getScene().getRoot()::layout);
+            robot.interact(() -> robot.window(0).getScene().getRoot().layout());
             WaitForAsyncUtils.waitForFxEvents();
         }
         assertThat(walked)
@@ -64,7 +61,7 @@ class LongBenchUiTest {
                 .contains("taken from CC-26-01 A1", "pot size for CC-26-07 A1", "pot size for CC-26-12 A2", LABELS);
     }
 
-    private String focused() {
-        return String.valueOf(window.getScene().getFocusOwner().getAccessibleText());
+    private static String focused(FxRobot robot) {
+        return String.valueOf(robot.window(0).getScene().getFocusOwner().getAccessibleText());
     }
 }
