@@ -17,6 +17,11 @@ public record InstantRange(Instant earliest, Instant latest) {
         }
     }
 
+    /** An instant of the last day it may have been: a range up to midnight does not reach into the day that begins. */
+    public Instant last() {
+        return latest.isAfter(earliest) ? latest.minusNanos(1) : latest;
+    }
+
     /** The instant half way between both ends. */
     public Instant middle() {
         return earliest.plus(width().dividedBy(2));

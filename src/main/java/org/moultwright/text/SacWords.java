@@ -1,10 +1,12 @@
 package org.moultwright.text;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.SacForecast;
+import org.moultwright.domain.Brood;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 
@@ -15,14 +17,27 @@ public record SacWords(Vocabulary vocabulary, DayWords days) {
     public static final String WHY = Texts.say(
             "while most are thought to be eggs with legs: common practice, no source. Nobody has looked inside.");
 
-    /** "pull 24 March to 10 April"; empty where the belief knows no stage with legs. */
-    public Optional<String> pull(SacForecast sac) {
-        return sac.pull().map(window -> Texts.say("pull {0}", days.days(window.from(), window.to())));
+    /** "pull 24 March to 10 April", or that those days are over; empty where it is with its mother no more. */
+    public Optional<String> pull(SacForecast sac, Brood brood, Instant now) {
+        return toBePulled(sac, brood).map(window -> {
+            String when = days.days(window.from(), window.to());
+            return window.to().isAfter(now) ? Texts.say("pull {0}", when) : Texts.say("pull now, it was due {0}", when);
+        });
     }
 
-    /** "To pull: 24 March to 10 April."; empty where the belief knows no stage with legs. */
-    public Optional<String> toPull(SacForecast sac) {
-        return sac.pull().map(window -> Texts.say("To pull: {0}.", days.days(window.from(), window.to())));
+    /** The same as a sentence of its own. */
+    public Optional<String> toPull(SacForecast sac, Brood brood, Instant now) {
+        return toBePulled(sac, brood).map(window -> {
+            String when = days.days(window.from(), window.to());
+            return window.to().isAfter(now)
+                    ? Texts.say("To pull: {0}.", when)
+                    : Texts.say("To pull: now, it was due {0}.", when);
+        });
+    }
+
+    /** Also empty where the belief knows no stage with legs. */
+    private static Optional<SacForecast.PullWindow> toBePulled(SacForecast sac, Brood brood) {
+        return brood.pulled().isPresent() ? Optional.empty() : sac.pull();
     }
 
     /** "12 days, 10.4 warm-days old". */

@@ -45,7 +45,7 @@ public final class SlipWords {
 
     private static String laid(InstantRange range, DayWords days) {
         String earliest = day(range.earliest(), days);
-        String latest = day(range.latest(), days);
+        String latest = day(range.last(), days);
         return earliest.equals(latest) ? latest : Texts.say("{0} to {1}", earliest, latest);
     }
 

@@ -82,7 +82,7 @@ public record StoryWords(Vocabulary vocabulary, DayWords days) {
     private String laid(InstantRange range) {
         return range.width().compareTo(Duration.ofDays(1)) <= 0
                 ? Texts.say("Sac laid")
-                : Texts.say("Sac laid some time from {0}", days.days(range.earliest(), range.latest()));
+                : Texts.say("Sac laid some time from {0}", days.days(range.earliest(), range.last()));
     }
 
     private String firstSeen(StoryEvent.FirstSeen seen) {

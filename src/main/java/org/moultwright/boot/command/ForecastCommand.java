@@ -77,10 +77,10 @@ final class ForecastCommand implements Runnable {
                 .toList();
     }
 
-    private void tell(SacForecast sac, SacWords words) {
+    private void tell(Brood brood, Instant now, SacForecast sac, SacWords words) {
         answer.out().println("  Sac: " + words.age(sac) + ".");
         sac.moults().forEach(moult -> answer.out().println("    " + words.half(moult) + "."));
-        words.pull(sac).ifPresent(pull -> answer.out().println("    " + pull + ", " + SacWords.WHY));
+        words.pull(sac, brood, now).ifPresent(pull -> answer.out().println("    " + pull + ", " + SacWords.WHY));
     }
 
     private void tell(BroodRecord record, BroodForecast forecast) {
@@ -95,7 +95,9 @@ final class ForecastCommand implements Runnable {
                         "%s on %s, %.1f warm-days old%n",
                         forecast.brood(), words.days().longDay(forecast.asOf()), forecast.warmDays());
         forecast.trays().forEach(tray -> answer.out().println("  " + words.sentence(tray, forecast.asOf())));
-        forecast.sac().ifPresent(sac -> tell(sac, new SacWords(words.vocabulary(), words.days())));
+        forecast.sac()
+                .ifPresent(sac ->
+                        tell(record.brood(), forecast.asOf(), sac, new SacWords(words.vocabulary(), words.days())));
         forecast.yield()
                 .ifPresent(count -> answer.out()
                         .printf(

@@ -29,7 +29,7 @@ public record CodeFacts(int year, String broodLetters, String taxonLetters, Stri
     private static final String NONE_USABLE = "X";
 
     public static CodeFacts of(Brood brood, String tray, Instant potted) {
-        Instant born = brood.laid().map(InstantRange::latest).or(brood::pulled).orElse(potted);
+        Instant born = brood.laid().map(InstantRange::last).or(brood::pulled).orElse(potted);
         return new CodeFacts(
                 LocalDate.ofInstant(born, brood.zone()).getYear(),
                 lettersOf(brood.code()),

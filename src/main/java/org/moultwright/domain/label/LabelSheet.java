@@ -40,25 +40,52 @@ public record LabelSheet(
     public LabelSheet {
         Require.atLeast("columns", columns, 1);
         Require.atLeast("rows", rows, 1);
-        requireFits(Texts.say("wide"), labelWidthMillimetres, paper.widthMillimetres());
-        requireFits(Texts.say("high"), labelHeightMillimetres, paper.heightMillimetres());
+        fit(
+                fits(labelWidthMillimetres, paper.widthMillimetres()),
+                Measure.LABEL_WIDTH,
+                Texts.say(
+                        "Labels {0} mm wide do not fit: they are at least {1} mm, and the page is {2} mm wide.",
+                        plain(labelWidthMillimetres), plain(LEAST_MILLIMETRES), plain(paper.widthMillimetres())));
+        fit(
+                fits(labelHeightMillimetres, paper.heightMillimetres()),
+                Measure.LABEL_HEIGHT,
+                Texts.say(
+                        "Labels {0} mm high do not fit: they are at least {1} mm, and the page is {2} mm high.",
+                        plain(labelHeightMillimetres), plain(LEAST_MILLIMETRES), plain(paper.heightMillimetres())));
         fit(
                 shape == LabelShape.RECTANGLE || labelWidthMillimetres == labelHeightMillimetres,
+                Measure.LABEL_HEIGHT,
                 Texts.say(
                         "Labels that are round are as high as wide: {0} is not {1} mm.",
                         plain(labelHeightMillimetres), plain(labelWidthMillimetres)));
         Require.within("topMillimetres", topMillimetres, 0, paper.heightMillimetres());
         Require.within("leftMillimetres", leftMillimetres, 0, paper.widthMillimetres());
-        requireApart(Texts.say("Labels overlap sideways"), pitchXMillimetres, labelWidthMillimetres);
-        requireApart(Texts.say("Labels overlap downwards"), pitchYMillimetres, labelHeightMillimetres);
-        requireOnPaper(
-                Texts.say("right"),
-                leftMillimetres + (columns - 1) * pitchXMillimetres + labelWidthMillimetres,
-                paper.widthMillimetres());
-        requireOnPaper(
-                Texts.say("lower"),
-                topMillimetres + (rows - 1) * pitchYMillimetres + labelHeightMillimetres,
-                paper.heightMillimetres());
+        fit(
+                isApart(pitchXMillimetres, labelWidthMillimetres),
+                Measure.PITCH_X,
+                Texts.say(
+                        "Labels overlap sideways: a label measures {0} mm and the next begins after {1} mm.",
+                        plain(labelWidthMillimetres), plain(pitchXMillimetres)));
+        fit(
+                isApart(pitchYMillimetres, labelHeightMillimetres),
+                Measure.PITCH_Y,
+                Texts.say(
+                        "Labels overlap downwards: a label measures {0} mm and the next begins after {1} mm.",
+                        plain(labelHeightMillimetres), plain(pitchYMillimetres)));
+        double right = leftMillimetres + (columns - 1) * pitchXMillimetres + labelWidthMillimetres;
+        fit(
+                right <= paper.widthMillimetres() + CUT_MILLIMETRES,
+                Measure.COLUMNS,
+                Texts.say(
+                        "Labels reach over the right edge: they end at {0} mm and the paper at {1} mm.",
+                        Numbers.fixed(right, 1), plain(paper.widthMillimetres())));
+        double bottom = topMillimetres + (rows - 1) * pitchYMillimetres + labelHeightMillimetres;
+        fit(
+                bottom <= paper.heightMillimetres() + CUT_MILLIMETRES,
+                Measure.ROWS,
+                Texts.say(
+                        "Labels reach over the lower edge: they end at {0} mm and the paper at {1} mm.",
+                        Numbers.fixed(bottom, 1), plain(paper.heightMillimetres())));
     }
 
     /** A sheet of rectangles. */
@@ -155,28 +182,12 @@ public record LabelSheet(
         return ofRoll(page.widthMillimetres(), page.heightMillimetres());
     }
 
-    private static void requireFits(String way, double labelMillimetres, double pageMillimetres) {
-        fit(
-                labelMillimetres >= LEAST_MILLIMETRES && labelMillimetres <= pageMillimetres + CUT_MILLIMETRES,
-                Texts.say(
-                        "Labels {0} mm {1} do not fit: they are at least {2} mm, and the page is {3} mm {1}.",
-                        plain(labelMillimetres), way, plain(LEAST_MILLIMETRES), plain(pageMillimetres)));
+    private static boolean fits(double labelMillimetres, double pageMillimetres) {
+        return labelMillimetres >= LEAST_MILLIMETRES && labelMillimetres <= pageMillimetres + CUT_MILLIMETRES;
     }
 
-    private static void requireApart(String overlap, double pitchMillimetres, double labelMillimetres) {
-        fit(
-                pitchMillimetres >= labelMillimetres - CUT_MILLIMETRES,
-                Texts.say(
-                        "{0}: a label measures {1} mm and the next begins after {2} mm.",
-                        overlap, plain(labelMillimetres), plain(pitchMillimetres)));
-    }
-
-    private static void requireOnPaper(String edge, double reachMillimetres, double paperMillimetres) {
-        fit(
-                reachMillimetres <= paperMillimetres + CUT_MILLIMETRES,
-                Texts.say(
-                        "Labels reach over the {0} edge: they end at {1} mm and the paper at {2} mm.",
-                        edge, Numbers.fixed(reachMillimetres, 1), plain(paperMillimetres)));
+    private static boolean isApart(double pitchMillimetres, double labelMillimetres) {
+        return pitchMillimetres >= labelMillimetres - CUT_MILLIMETRES;
     }
 
     static String plain(double millimetres) {
@@ -184,9 +195,9 @@ public record LabelSheet(
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 
-    private static void fit(boolean fits, String sentence) {
+    private static void fit(boolean fits, Measure measure, String sentence) {
         if (!fits) {
-            throw new Misfit(sentence);
+            throw new Misfit(measure, sentence);
         }
     }
 
@@ -194,15 +205,32 @@ public record LabelSheet(
     public static final class Misfit extends IllegalArgumentException {
         private static final long serialVersionUID = 1;
 
+        private final Measure measure;
         private final String sentence;
 
-        Misfit(String sentence) {
+        Misfit(Measure measure, String sentence) {
             super(sentence);
+            this.measure = measure;
             this.sentence = sentence;
+        }
+
+        /** The measure to look at first. */
+        public Measure measure() {
+            return measure;
         }
 
         public String sentence() {
             return sentence;
         }
+    }
+
+    /** What may not fit. */
+    public enum Measure {
+        COLUMNS,
+        ROWS,
+        LABEL_WIDTH,
+        LABEL_HEIGHT,
+        PITCH_X,
+        PITCH_Y
     }
 }

@@ -101,7 +101,7 @@ final class BroodLedger {
         if (brood.record().ledger().opened() == 0) {
             return brood.forecast()
                     .flatMap(BroodForecast::sac)
-                    .map(sac -> sac(sac, words))
+                    .map(sac -> sac(brood, sac, words))
                     .orElse(Texts.say("No dates: nobody wrote down when it was laid."));
         }
         int missing = brood.record().ledger().balance(Account.MISSING);
@@ -114,9 +114,11 @@ final class BroodLedger {
                 .orElse(balance);
     }
 
-    private static String sac(SacForecast sac, SacWords words) {
+    private static String sac(BroodView brood, SacForecast sac, SacWords words) {
         List<String> lines = new ArrayList<>(List.of(words.age(sac) + "."));
-        words.toPull(sac).ifPresent(lines::add);
+        brood.forecast()
+                .flatMap(forecast -> words.toPull(sac, brood.record().brood(), forecast.asOf()))
+                .ifPresent(lines::add);
         sac.moults().forEach(moult -> lines.add(Texts.say("Thought: {0}.", words.half(moult))));
         lines.add(Texts.say("By belief alone; nobody has looked inside."));
         return String.join("\n", lines);

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.SacForecast;
 import org.moultwright.compute.history.Estimates;
+import org.moultwright.domain.Brood;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.text.ForecastWords;
@@ -33,7 +34,8 @@ record BroodLine(String code, String alive, String stages, String next, String y
         Ribbon ribbon = BroodRibbon.of(brood, now);
         Optional<SacForecast> sac = brood.forecast().flatMap(BroodForecast::sac);
         if (sac.isPresent()) {
-            return unopened(brood.code(), sac.get(), new SacWords(words.vocabulary(), words.days()), ribbon);
+            return unopened(
+                    brood.record().brood(), sac.get(), new SacWords(words.vocabulary(), words.days()), now, ribbon);
         }
         int alive = brood.record().ledger().aliveInTrays();
         String next = alive == 0
@@ -58,12 +60,12 @@ record BroodLine(String code, String alive, String stages, String next, String y
     }
 
     /** What is in it nobody knows. */
-    private static BroodLine unopened(String code, SacForecast sac, SacWords words, Ribbon ribbon) {
+    private static BroodLine unopened(Brood brood, SacForecast sac, SacWords words, Instant now, Ribbon ribbon) {
         return new BroodLine(
-                code,
+                brood.code(),
                 Texts.say("sac unopened, yield unknown"),
                 words.age(sac),
-                words.pull(sac).orElse(""),
+                words.pull(sac, brood, now).orElse(""),
                 "",
                 ribbon);
     }

@@ -3,6 +3,7 @@ package org.moultwright.ui.broods;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.collections.ListChangeListener;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -31,15 +32,14 @@ final class SpreadingCard extends VBox {
         this.inputs = inputs;
         getStyleClass().addAll("card", "spreading-card");
         GridPane head = SacFormView.grid();
-        head.addRow(
-                0,
-                Words.plain(Texts.say("How many trays")),
-                inputs.trays(form.shares().number()),
-                Words.plain(Texts.say("New trays stand in")),
-                inputs.choice(form.inside(), Texts.say("nothing yet"), form::places));
+        Node number = inputs.trays(form.shares().number());
+        Node place = inputs.choice(form.inside(), Texts.say("nothing yet"), form::places);
+        place.getStyleClass().add("spread-place");
+        GridPane.setHgrow(place, Priority.ALWAYS);
+        head.addRow(0, word(Texts.say("How many trays")), number, word(Texts.say("New trays stand in")), place);
         head.addRow(
                 1,
-                Words.plain(Texts.say("Opened on")),
+                word(Texts.say("Opened on")),
                 inputs.day(
                         form.day(),
                         Texts.say("today"),
@@ -53,6 +53,14 @@ final class SpreadingCard extends VBox {
         form.shares().rows().addListener((ListChangeListener<TrayShares.Row>) change -> lay());
         form.spreadProperty().addListener((observed, before, now) -> lay());
         lay();
+    }
+
+    /** Beside its field, whatever is said beneath that. */
+    private static Label word(String text) {
+        Label word = Words.plain(text);
+        word.getStyleClass().add("sac-word");
+        GridPane.setValignment(word, VPos.TOP);
+        return word;
     }
 
     /** Laid anew only where there are other trays or other stages: a field being typed in stays. */

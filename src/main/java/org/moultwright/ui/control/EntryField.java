@@ -26,7 +26,12 @@ public class EntryField extends VBox {
         input.setAccessibleText(name);
         input.setTextFormatter(new TextFormatter<>(
                 change -> typable.matcher(change.getControlNewText()).matches() ? change : null));
-        problem.addListener((observed, before, now) -> markProblem(!now.isEmpty()));
+        problem.addListener((observed, before, now) -> {
+            if (!now.isEmpty()) {
+                sayBeneath();
+            }
+            mark(now);
+        });
         getStyleClass().addAll("entry", "big-entry");
         getChildren().add(input);
     }
@@ -45,13 +50,13 @@ public class EntryField extends VBox {
         return problem;
     }
 
-    private void markProblem(boolean wrong) {
+    /** Marks the entry as wrong, where the sentence stands beside for several of them; empty takes the mark away. */
+    public final void mark(String sentence) {
         getStyleClass().remove(PROBLEM_CLASS);
-        if (wrong) {
+        if (!sentence.isEmpty()) {
             getStyleClass().add(PROBLEM_CLASS);
-            sayBeneath();
         }
-        input.setAccessibleHelp(problem.get());
+        input.setAccessibleHelp(sentence);
     }
 
     /** The words beneath are made for the first problem; most fields never have one. */

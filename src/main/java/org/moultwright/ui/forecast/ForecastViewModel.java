@@ -186,11 +186,11 @@ final class ForecastViewModel {
         List<String> asked = new ArrayList<>(away.toArrange(shown));
         shown.forEach(tray -> words.separation(tray.forecast(), room.now()).ifPresent(asked::add));
         SacWords sacs = new SacWords(words.vocabulary(), words.days());
-        for (BroodForecast forecast : forecasts) {
-            forecast.sac()
-                    .flatMap(sacs::pull)
-                    .ifPresent(
-                            pull -> asked.add(Texts.say("Sac of {0}: {1}, {2}", forecast.brood(), pull, SacWords.WHY)));
+        for (BroodView brood : room.broods()) {
+            forecast(brood)
+                    .flatMap(BroodForecast::sac)
+                    .flatMap(sac -> sacs.pull(sac, brood.record().brood(), room.now()))
+                    .ifPresent(pull -> asked.add(Texts.say("Sac of {0}: {1}, {2}", brood.code(), pull, SacWords.WHY)));
         }
         toDo.setAll(asked);
         subtitle.set(told(room, broods.taught()));
@@ -224,8 +224,9 @@ final class ForecastViewModel {
         return Stream.concat(
                         trays.stream().map(tray -> LaneLine.of(tray, now, words)),
                         room().broods().stream()
-                                .flatMap(brood -> forecasts.apply(brood).stream())
-                                .flatMap(forecast -> SacLane.of(forecast, sacs).stream()))
+                                .flatMap(brood -> forecasts.apply(brood).stream()
+                                        .flatMap(forecast ->
+                                                SacLane.of(brood.record().brood(), forecast, sacs).stream())))
                 .toList();
     }
 

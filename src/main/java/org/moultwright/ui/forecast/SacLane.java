@@ -7,6 +7,7 @@ import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.Milestone;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.SacForecast;
+import org.moultwright.domain.Brood;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.text.SacWords;
@@ -19,12 +20,16 @@ import org.moultwright.ui.chart.Lane;
 final class SacLane {
     private SacLane() {}
 
-    static Optional<LaneLine> of(BroodForecast forecast, SacWords words) {
-        return forecast.sac().map(sac -> of(forecast.brood(), sac, words));
+    static Optional<LaneLine> of(Brood brood, BroodForecast forecast, SacWords words) {
+        return forecast.sac()
+                .map(sac -> of(
+                        brood.code(),
+                        sac,
+                        words.pull(sac, brood, forecast.asOf()).orElse(Texts.say("dates from belief alone")),
+                        words));
     }
 
-    private static LaneLine of(String brood, SacForecast sac, SacWords words) {
-        String phrase = words.pull(sac).orElse(Texts.say("dates from belief alone"));
+    private static LaneLine of(String brood, SacForecast sac, String phrase, SacWords words) {
         return new LaneLine(
                 brood,
                 Texts.say("Sac of {0}", brood),

@@ -3,7 +3,11 @@ package org.moultwright.ui.label;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -24,6 +28,7 @@ public final class OwnSheet {
     private final BooleanProperty round = new SimpleBooleanProperty(false);
     private final Map<SheetDimension, StringProperty> texts = new EnumMap<>(SheetDimension.class);
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Set<SheetDimension>> faulty = new ReadOnlyObjectWrapper<>(Set.of());
     private LabelSheet lastSound = LabelSheets.A4_3X8;
     private boolean showing;
 
@@ -56,6 +61,11 @@ public final class OwnSheet {
     /** Why these dimensions make no sheet, in a sentence; empty when they do. */
     ReadOnlyStringProperty problemProperty() {
         return problem.getReadOnlyProperty();
+    }
+
+    /** The dimensions that are to be mended, where it is known which. */
+    ReadOnlyObjectProperty<Set<SheetDimension>> faultyProperty() {
+        return faulty.getReadOnlyProperty();
     }
 
     boolean isUsed() {
@@ -96,11 +106,23 @@ public final class OwnSheet {
             Optional<LabelSheet> sheet =
                     SheetDimension.sheet(texts, round.get() ? LabelShape.ROUND : LabelShape.RECTANGLE);
             sheet.ifPresent(sound -> lastSound = sound);
-            problem.set(sheet.isPresent() ? "" : UNREADABLE);
+            tell(sheet.isPresent() ? "" : UNREADABLE, unwritten());
         } catch (LabelSheet.Misfit misfit) {
-            problem.set(misfit.sentence());
+            tell(misfit.sentence(), Set.of(SheetDimension.of(misfit.measure())));
         } catch (IllegalArgumentException broken) {
-            problem.set(SheetDimension.RANGES);
+            tell(SheetDimension.RANGES, Set.of());
         }
+    }
+
+    private void tell(String sentence, Set<SheetDimension> dimensions) {
+        problem.set(sentence);
+        faulty.set(dimensions);
+    }
+
+    private Set<SheetDimension> unwritten() {
+        return texts.keySet().stream()
+                .filter(dimension ->
+                        !SheetDimension.isWritten(textProperty(dimension).get()))
+                .collect(Collectors.toUnmodifiableSet());
     }
 }

@@ -82,6 +82,9 @@ final class OwnSheetPane extends VBox {
         String caption = dimension.isCount() ? dimension.word() : dimension.word() + ", mm";
         EntryField field = FormFields.quiet(new EntryField(caption, NUMBER), "short-field");
         field.textProperty().bindBidirectional(own.textProperty(dimension));
+        own.faultyProperty()
+                .subscribe(faulty -> field.mark(
+                        faulty.contains(dimension) ? own.problemProperty().get() : ""));
         return FormFields.field(caption, field);
     }
 }

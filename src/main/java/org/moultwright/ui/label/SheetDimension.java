@@ -74,6 +74,23 @@ public enum SheetDimension {
                 shape));
     }
 
+    /** The dimension that is a measure of a sheet. */
+    static SheetDimension of(LabelSheet.Measure measure) {
+        return switch (measure) {
+            case COLUMNS -> COLUMNS;
+            case ROWS -> ROWS;
+            case LABEL_WIDTH -> WIDTH;
+            case LABEL_HEIGHT -> HEIGHT;
+            case PITCH_X -> PITCH_X;
+            case PITCH_Y -> PITCH_Y;
+        };
+    }
+
+    /** Whether a number is written there. */
+    static boolean isWritten(String typed) {
+        return number(typed).isPresent();
+    }
+
     private ToDoubleFunction<LabelSheet> of() {
         return switch (this) {
             case PAGE_WIDTH -> sheet -> sheet.paper().widthMillimetres();

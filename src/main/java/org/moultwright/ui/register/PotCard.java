@@ -82,7 +82,7 @@ final class PotCard extends VBox {
         DayWords days = model.days();
         brood.laid()
                 .ifPresent(laid ->
-                        lines.add(line(days.shortDay(laid.latest()), Texts.say("Sac of {0} laid", brood.code()))));
+                        lines.add(line(days.shortDay(laid.last()), Texts.say("Sac of {0} laid", brood.code()))));
         brood.pulled()
                 .ifPresent(pulled -> lines.add(line(days.shortDay(pulled), Texts.say("Sac pulled from the mother"))));
         lines.add(line(

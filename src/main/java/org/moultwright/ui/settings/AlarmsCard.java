@@ -1,6 +1,7 @@
 package org.moultwright.ui.settings;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
@@ -15,6 +16,7 @@ import org.moultwright.ui.control.Words;
 /** From which temperatures on the keeper is woken. */
 final class AlarmsCard extends VBox {
     private static final int COLUMNS = 5;
+    private static final String WRONG = "has-problem";
 
     private final SettingsViewModel model;
     private final TextField veryHigh = field(Texts.say("far too warm above, {0}", Degrees.symbol()));
@@ -85,10 +87,34 @@ final class AlarmsCard extends VBox {
     private void keep() {
         try {
             AlarmLimits limits = new AlarmLimits(celsius(veryLow), celsius(low), celsius(high), celsius(veryHigh));
-            problem.setText("");
+            tell("");
             model.choose(alarms().withLimits(limits));
         } catch (IllegalArgumentException notInOrder) {
-            problem.setText(Texts.say("Not kept: write four temperatures, each below the one above it."));
+            tell(Texts.say("Not kept: write four temperatures, each below the one above it."));
+        }
+    }
+
+    /** Marks the fields to be mended: what is no temperature, and what is not below the last one that is. */
+    private void tell(String sentence) {
+        problem.setText(sentence);
+        double above = Double.POSITIVE_INFINITY;
+        for (TextField field : List.of(veryHigh, high, low, veryLow)) {
+            OptionalDouble celsius = read(field);
+            boolean isWrong = !sentence.isEmpty() && (celsius.isEmpty() || celsius.getAsDouble() >= above);
+            field.getStyleClass().remove(WRONG);
+            if (isWrong) {
+                field.getStyleClass().add(WRONG);
+            }
+            field.setAccessibleHelp(isWrong ? sentence : "");
+            above = celsius.orElse(above);
+        }
+    }
+
+    private static OptionalDouble read(TextField field) {
+        try {
+            return OptionalDouble.of(celsius(field));
+        } catch (NumberFormatException notANumber) {
+            return OptionalDouble.empty();
         }
     }
 

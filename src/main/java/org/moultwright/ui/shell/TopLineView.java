@@ -86,8 +86,14 @@ final class TopLineView extends Flow {
 
     private static TextFlow trays(TopLine.TraysLeft trays) {
         return trays.left() == 0
-                ? StrongParts.of(Texts.say("All {0} trays done", StrongParts.mark(trays.all())))
-                : StrongParts.of(Texts.say("{0} of {1} trays left", StrongParts.mark(trays.left()), trays.all()));
+                ? StrongParts.of(Texts.count(
+                        trays.all(), "The one tray is done", "All {0} trays done", StrongParts.mark(trays.all())))
+                : StrongParts.of(Texts.count(
+                        trays.all(),
+                        "{0} of {1} tray left",
+                        "{0} of {1} trays left",
+                        StrongParts.mark(trays.left()),
+                        trays.all()));
     }
 
     private static TextFlow next(TopLine.NextMoult next) {
