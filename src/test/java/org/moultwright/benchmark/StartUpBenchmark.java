@@ -32,6 +32,13 @@ public final class StartUpBenchmark {
     /** What the script starts a desk with, besides. */
     private static final String OPTIONS = "@" + Path.of("packaging", "bin", "java.options");
 
+    /** What the script has the desk's libraries know. */
+    private static final Map<String, String> SURROUNDINGS = Map.of(
+            "MALLOC_ARENA_MAX", "2",
+            "MALLOC_TRIM_THRESHOLD_", "131072",
+            "MALLOC_MMAP_THRESHOLD_", "131072",
+            "GDK_GL", "disable");
+
     /** Changes nothing. */
     private static final String PLAIN = "-Xshare:auto";
 
@@ -88,13 +95,14 @@ public final class StartUpBenchmark {
     }
 
     private double emptyWindow(String classes, boolean isToEnd) throws IOException, InterruptedException {
-        return start(List.of(EmptyWindow.SHOWN), classes, isToEnd, EmptyWindow.class.getName())
+        return start(List.of(EmptyWindow.SHOWN), Map.of(), classes, isToEnd, EmptyWindow.class.getName())
                 .get(EmptyWindow.SHOWN);
     }
 
     private Map<String, Double> desk(String classes, boolean isToEnd) throws IOException, InterruptedException {
         return start(
                 List.of(TimedWorkbench.USABLE, TimedWorkbench.DATED),
+                SURROUNDINGS,
                 classes,
                 isToEnd,
                 OPTIONS,
@@ -105,7 +113,8 @@ public final class StartUpBenchmark {
     }
 
     /** Seconds from the start until each of these words was said; then the process is ended, or told to end. */
-    private Map<String, Double> start(List<String> words, String classes, boolean isToEnd, String... program)
+    private Map<String, Double> start(
+            List<String> words, Map<String, String> surroundings, String classes, boolean isToEnd, String... program)
             throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 ProcessHandle.current().info().command().orElse("java"),
@@ -117,6 +126,7 @@ public final class StartUpBenchmark {
                 classPath));
         command.addAll(List.of(program));
         ProcessBuilder builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD);
+        builder.environment().putAll(surroundings);
         builder.environment().put("DISPLAY", DISPLAY);
         Map<String, Double> seconds = new HashMap<>();
         long startNanos = System.nanoTime();
