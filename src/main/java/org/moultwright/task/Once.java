@@ -18,4 +18,9 @@ public final class Once<T> implements Supplier<T> {
         made = Optional.of(one);
         return one;
     }
+
+    /** It, if it was ever asked for. */
+    public synchronized Optional<T> made() {
+        return made;
+    }
 }

@@ -16,12 +16,12 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.language.Texts;
+import org.moultwright.task.Once;
 import org.moultwright.text.ForecastWords;
 import org.moultwright.text.LearnedWords;
 import org.moultwright.text.SacWords;
 import org.moultwright.ui.chart.Calendar;
 import org.moultwright.ui.chart.LaneChart;
-import org.moultwright.ui.control.Later;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.RoomView;
 
@@ -32,7 +32,7 @@ final class ForecastViewModel {
     private final SetPointTable table;
     private final AwayViewModel away;
     private final PotsViewModel pots;
-    private final Later<OrdersViewModel> orders;
+    private final Once<OrdersViewModel> orders;
     private final BroodLines broods = new BroodLines();
     private final ObservableList<LaneLine> lanes = FXCollections.observableArrayList();
     private final ObservableList<String> toDo = FXCollections.observableArrayList();
@@ -54,7 +54,7 @@ final class ForecastViewModel {
         this.table = new SetPointTable(desk);
         this.away = new AwayViewModel(desk.days());
         this.pots = new PotsViewModel(desk.days());
-        this.orders = new Later<>(this::newOrders);
+        this.orders = new Once<>(this::newOrders);
         away.fromProperty().bindBidirectional(desk.plans().awayFromProperty());
         away.toProperty().bindBidirectional(desk.plans().awayToProperty());
         pots.safetyProperty().bindBidirectional(desk.plans().safetyProperty());

@@ -132,11 +132,10 @@ final class WhatIfCard {
             }
             model.table()
                     .rows()
-                    .forEach(row ->
-                            grid.addRow(
-                                    grid.getRowCount(),
-                                    Words.whole(Words.strong(row.celsius())),
-                                    Words.styled(row.days(), "what-if-days")));
+                    .forEach(row -> grid.addRow(
+                            grid.getRowCount(),
+                            Words.whole(Words.strong(row.celsius())),
+                            Words.styled(row.days(), "what-if-days")));
             window.setVisible(!model.table().rows().isEmpty());
         };
         model.table().rows().addListener((ListChangeListener<SetPointTable.Row>) change -> show.run());

@@ -86,11 +86,11 @@ final class OutcomeCard extends VBox {
         size.textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> taking.portions().size() > 1
-                                ? PottingWords.size(
-                                        portion.potSize(model.potSizeProperty().get()))
+                                ? PottingWords.size(portion.potSize(
+                                        model.form().potSizeProperty().get()))
                                 : "",
                         portion.potSizeProperty(),
-                        model.potSizeProperty()));
+                        model.form().potSizeProperty()));
         size.managedProperty().bind(size.textProperty().isNotEmpty());
         VBox whose = new VBox(tray, size);
         // Names of several broods' trays are long; those of one begin their lines alike.

@@ -6,10 +6,11 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableObjectValue;
+import javafx.beans.value.ObservableValue;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.code.CodePattern;
+import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.label.LabelNews;
@@ -25,6 +26,9 @@ final class PottingViewModel {
     private final LabelNews news = new LabelNews();
     private final LabelOutput output;
     private final PottingDeeds deeds;
+    /** One for all fields: what observes it for each of them would outlive them. */
+    private final ObservableValue<String> sizeHint;
+
     private final OnBench onBench = new OnBench(this::edited);
     private final BenchLabels labels;
     private final ReadOnlyObjectWrapper<BenchSums> sums = new ReadOnlyObjectWrapper<>(BenchSums.NOTHING);
@@ -34,6 +38,7 @@ final class PottingViewModel {
     PottingViewModel(PottingDesk desk) {
         this.desk = desk;
         this.form = new LabelForm(desk.pattern().chosen());
+        this.sizeHint = form.potSizeProperty().map(ofAll -> ofAll.isBlank() ? Texts.say("size") : ofAll);
         this.output = new LabelOutput(desk.labels(), news);
         this.deeds = new PottingDeeds(desk, news, onBench::clear);
         this.labels = new BenchLabels(desk, form, news, this::edited, this::recompute);
@@ -81,9 +86,9 @@ final class PottingViewModel {
         return desk.vocabulary();
     }
 
-    /** The size of all pots whose tray names no other. */
-    StringProperty potSizeProperty() {
-        return form.potSizeProperty();
+    /** What a field for a tray's own size says while it is empty: the size of all pots, if one is written. */
+    ObservableValue<String> sizeHint() {
+        return sizeHint;
     }
 
     /** Lays a brood on the bench, or takes it off; the last one stays. */

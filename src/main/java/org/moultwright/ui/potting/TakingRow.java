@@ -87,9 +87,7 @@ final class TakingRow {
         EntryField size = FormFields.quiet(
                 new EntryField(Texts.say("pot size for {0}", called), LabelCard.POT_SIZE), "number-field");
         size.textProperty().bindBidirectional(portion.potSizeProperty());
-        size.input()
-                .promptTextProperty()
-                .bind(model.potSizeProperty().map(ofAll -> ofAll.isBlank() ? Texts.say("size") : ofAll));
+        size.input().promptTextProperty().bind(model.sizeHint());
         GridPane.setFillHeight(taken, false);
         GridPane.setFillHeight(size, false);
         grid.add(taken, 3, line);

@@ -7,8 +7,8 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 import org.moultwright.language.Texts;
+import org.moultwright.task.Once;
 import org.moultwright.text.DayWords;
-import org.moultwright.ui.control.Later;
 import org.moultwright.ui.label.LabelsView;
 import org.moultwright.ui.label.LabelsViewModel;
 
@@ -21,17 +21,17 @@ final class RegisterPages extends StackPane {
     private final RegisterViewModel model;
     private final RegisterView register;
     private final SlipViewModel slipModel;
-    private final Later<SlipView> slip;
+    private final Once<SlipView> slip;
     private final LabelsViewModel labelsModel;
-    private final Later<LabelsView> labels;
+    private final Once<LabelsView> labels;
 
     RegisterPages(RegisterDesk desk) {
         this.days = desk.days();
         this.model = new RegisterViewModel(desk);
         this.slipModel = new SlipViewModel(desk, model);
-        this.slip = new Later<>(() -> new SlipView(slipModel, this::close));
+        this.slip = new Once<>(() -> new SlipView(slipModel, this::close));
         this.labelsModel = new LabelsViewModel(desk.labels(), desk.clock());
-        this.labels = new Later<>(() -> again(labelsModel, this::close));
+        this.labels = new Once<>(() -> again(labelsModel, this::close));
         this.register = new RegisterView(model, this::openSlip, this::openLabels);
         getChildren().setAll(register);
         addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
@@ -81,7 +81,7 @@ final class RegisterPages extends StackPane {
         takeFocus();
     }
 
-    private boolean shows(Later<? extends Parent> page) {
+    private boolean shows(Once<? extends Parent> page) {
         return page.made().filter(getChildren()::contains).isPresent();
     }
 

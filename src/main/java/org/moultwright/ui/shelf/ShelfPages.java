@@ -8,7 +8,7 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 import org.moultwright.language.Texts;
-import org.moultwright.ui.control.Later;
+import org.moultwright.task.Once;
 import org.moultwright.ui.label.LabelsView;
 import org.moultwright.ui.label.LabelsViewModel;
 import org.moultwright.workflow.PotLabel;
@@ -20,13 +20,13 @@ final class ShelfPages extends StackPane {
 
     private final ShelfView shelf;
     private final LabelsViewModel labelsModel;
-    private final Later<LabelsView> labels;
+    private final Once<LabelsView> labels;
 
     ShelfPages(ShelfDesk desk) {
         ShelfViewModel model = new ShelfViewModel(desk);
         this.shelf = new ShelfView(model);
         this.labelsModel = new LabelsViewModel(desk.labels(), desk.clock());
-        this.labels = new Later<>(() -> new LabelsView(
+        this.labels = new Once<>(() -> new LabelsView(
                 labelsModel,
                 Texts.say("Container labels"),
                 Texts.say("for the container chosen and all that stands in it"),

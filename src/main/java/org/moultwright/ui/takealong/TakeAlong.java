@@ -10,8 +10,8 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 import org.moultwright.language.Texts;
+import org.moultwright.task.Once;
 import org.moultwright.ui.control.Buttons;
-import org.moultwright.ui.control.Later;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
@@ -24,16 +24,16 @@ public final class TakeAlong {
     private final StackPane pages = new StackPane();
 
     /** Made when it is first opened: it has a row for each tray, and a forecast is seldom taken along. */
-    private final Later<TakeAlongView> view;
+    private final Once<TakeAlongView> view;
 
-    private final Later<TakeAlongViewModel> model;
+    private final Once<TakeAlongViewModel> model;
 
     private Runnable close = () -> {};
 
     /** @param sitter to whom the desk can be handed over */
     public TakeAlong(TakeAlongDesk desk, SitterViewModel sitter) {
-        this.model = new Later<>(() -> new TakeAlongViewModel(desk));
-        this.view = new Later<>(() -> new TakeAlongView(model.get(), sitter, () -> close.run()));
+        this.model = new Once<>(() -> new TakeAlongViewModel(desk));
+        this.view = new Once<>(() -> new TakeAlongView(model.get(), sitter, () -> close.run()));
     }
 
     /** The one word the forecast shows for it. */
