@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -93,6 +94,7 @@ final class OutcomeCard extends VBox {
                         model.form().potSizeProperty()));
         size.managedProperty().bind(size.textProperty().isNotEmpty());
         VBox whose = new VBox(tray, size);
+        whose.setAlignment(Pos.CENTER_LEFT);
         // Names of several broods' trays are long; those of one begin their lines alike.
         if (!bench.isOfSeveral()) {
             whose.getStyleClass().add("outcome-whose");

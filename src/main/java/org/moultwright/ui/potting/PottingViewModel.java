@@ -1,5 +1,6 @@
 package org.moultwright.ui.potting;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -80,6 +81,11 @@ final class PottingViewModel {
 
     DayWords days() {
         return desk.days();
+    }
+
+    /** When the room was read. */
+    Instant now() {
+        return desk.room().get().now();
     }
 
     ObservableObjectValue<Vocabulary> vocabularyProperty() {

@@ -39,15 +39,20 @@ final class PottingWords {
                 taking.ready(), "1 {2} ready", "{0} {1} ready", taking.ready(), names.plural(stage), one(names, stage));
     }
 
-    /** "34 stay, 22 of them dark nymphs", "first about 9 May", or a caution where more are taken than were seen. */
-    static String stay(Taking taking, Vocabulary names, DayWords days) {
+    /**
+     * "34 stay, 22 of them dark nymphs", "first about 9 May", that they may be there by now, or a caution where more are
+     * taken than were seen.
+     */
+    static String stay(Taking taking, Vocabulary names, DayWords days, Instant now) {
         Stage stage = taking.stage();
         if (taking.taken() > taking.ready()) {
             return Texts.say("{0} more than the last look found", taking.taken() - taking.ready());
         }
         if (taking.ready() == 0) {
             return firstInto(taking.tray(), stage)
-                    .map(first -> Texts.say("first about {0}", days.day(first.p50())))
+                    .map(first -> first.p50().isAfter(now)
+                            ? Texts.say("first about {0}", days.day(first.p50()))
+                            : Texts.say("first may be there: look"))
                     .orElse("");
         }
         int stay = taking.tray().alive() - taking.taken();

@@ -101,7 +101,7 @@ final class TakingRow {
         stay.getStyleClass().add("bench-stay");
         stay.setMaxWidth(Double.MAX_VALUE);
         GridPane.setHgrow(stay, Priority.ALWAYS);
-        Runnable tell = () -> stay.setText(PottingWords.stay(taking, names, model.days()));
+        Runnable tell = () -> stay.setText(PottingWords.stay(taking, names, model.days(), model.now()));
         taking.portions()
                 .forEach(portion -> portion.takenProperty().addListener((observed, before, now) -> tell.run()));
         tell.run();
