@@ -1,5 +1,6 @@
 package org.moultwright.domain.label;
 
+import java.util.function.Supplier;
 import org.moultwright.domain.Require;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
@@ -43,19 +44,19 @@ public record LabelSheet(
         fit(
                 fits(labelWidthMillimetres, paper.widthMillimetres()),
                 Measure.LABEL_WIDTH,
-                Texts.say(
+                () -> Texts.say(
                         "Labels {0} mm wide do not fit: they are at least {1} mm, and the page is {2} mm wide.",
                         plain(labelWidthMillimetres), plain(LEAST_MILLIMETRES), plain(paper.widthMillimetres())));
         fit(
                 fits(labelHeightMillimetres, paper.heightMillimetres()),
                 Measure.LABEL_HEIGHT,
-                Texts.say(
+                () -> Texts.say(
                         "Labels {0} mm high do not fit: they are at least {1} mm, and the page is {2} mm high.",
                         plain(labelHeightMillimetres), plain(LEAST_MILLIMETRES), plain(paper.heightMillimetres())));
         fit(
                 shape == LabelShape.RECTANGLE || labelWidthMillimetres == labelHeightMillimetres,
                 Measure.LABEL_HEIGHT,
-                Texts.say(
+                () -> Texts.say(
                         "Labels that are round are as high as wide: {0} is not {1} mm.",
                         plain(labelHeightMillimetres), plain(labelWidthMillimetres)));
         Require.within("topMillimetres", topMillimetres, 0, paper.heightMillimetres());
@@ -63,27 +64,27 @@ public record LabelSheet(
         fit(
                 isApart(pitchXMillimetres, labelWidthMillimetres),
                 Measure.PITCH_X,
-                Texts.say(
+                () -> Texts.say(
                         "Labels overlap sideways: a label measures {0} mm and the next begins after {1} mm.",
                         plain(labelWidthMillimetres), plain(pitchXMillimetres)));
         fit(
                 isApart(pitchYMillimetres, labelHeightMillimetres),
                 Measure.PITCH_Y,
-                Texts.say(
+                () -> Texts.say(
                         "Labels overlap downwards: a label measures {0} mm and the next begins after {1} mm.",
                         plain(labelHeightMillimetres), plain(pitchYMillimetres)));
         double right = leftMillimetres + (columns - 1) * pitchXMillimetres + labelWidthMillimetres;
         fit(
                 right <= paper.widthMillimetres() + CUT_MILLIMETRES,
                 Measure.COLUMNS,
-                Texts.say(
+                () -> Texts.say(
                         "Labels reach over the right edge: they end at {0} mm and the paper at {1} mm.",
                         Numbers.fixed(right, 1), plain(paper.widthMillimetres())));
         double bottom = topMillimetres + (rows - 1) * pitchYMillimetres + labelHeightMillimetres;
         fit(
                 bottom <= paper.heightMillimetres() + CUT_MILLIMETRES,
                 Measure.ROWS,
-                Texts.say(
+                () -> Texts.say(
                         "Labels reach over the lower edge: they end at {0} mm and the paper at {1} mm.",
                         Numbers.fixed(bottom, 1), plain(paper.heightMillimetres())));
     }
@@ -195,9 +196,10 @@ public record LabelSheet(
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 
-    private static void fit(boolean fits, Measure measure, String sentence) {
+    /** Sheets are made at every letter typed, so the sentence is put together only where it is said. */
+    private static void fit(boolean fits, Measure measure, Supplier<String> sentence) {
         if (!fits) {
-            throw new Misfit(measure, sentence);
+            throw new Misfit(measure, sentence.get());
         }
     }
 
