@@ -1,7 +1,6 @@
 package org.moultwright.benchmark;
 
 import java.io.BufferedReader;
-import java.io.File;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
@@ -11,7 +10,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.spi.ToolProvider;
 import org.moultwright.boot.EmptyWindow;
 import org.moultwright.boot.TimedWorkbench;
 
@@ -19,8 +17,8 @@ import org.moultwright.boot.TimedWorkbench;
  * How long a keeper waits from the start of the program until the trays of the demo room can be counted, and until
  * their dates are there, against the start of an empty window of the same toolkit. Each start is a process of its
  * own on a display in memory, painted without a graphics card; one of each before the first that counts. The desk
- * is started as the program's script does, with the classes the start before left ready; the empty window in the
- * same way and as plain Java, which is the baseline.
+ * is started as the program's script does, with the classes the start before left ready and what the toolkit needs of
+ * the machine beside its libraries; the empty window as plain Java, which is the baseline, and with its classes ready.
  *
  * <p>Needs Xvfb, and the classes packed in jars, for none are kept ready of folders: this packs its own. Argument:
  * starts of each (7).
@@ -44,10 +42,12 @@ public final class StartUpBenchmark {
 
     private final Path folder;
     private final String classPath;
+    private final String laidOut;
 
-    private StartUpBenchmark(Path folder, String classPath) {
+    private StartUpBenchmark(Path folder) throws IOException {
         this.folder = folder;
-        this.classPath = classPath;
+        this.classPath = PackedPath.packed(folder);
+        this.laidOut = PackedPath.laidOut(classPath, folder);
     }
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
@@ -61,7 +61,7 @@ public final class StartUpBenchmark {
             while (display.isAlive() && Files.notExists(DISPLAY_SOCKET)) {
                 Thread.onSpinWait();
             }
-            new StartUpBenchmark(folder, packed(folder)).measure(starts);
+            new StartUpBenchmark(folder).measure(starts);
         } finally {
             display.destroy();
         }
@@ -95,7 +95,7 @@ public final class StartUpBenchmark {
     }
 
     private double emptyWindow(String classes, boolean isToEnd) throws IOException, InterruptedException {
-        return start(List.of(EmptyWindow.SHOWN), Map.of(), classes, isToEnd, EmptyWindow.class.getName())
+        return start(List.of(EmptyWindow.SHOWN), Map.of(), classPath, classes, isToEnd, EmptyWindow.class.getName())
                 .get(EmptyWindow.SHOWN);
     }
 
@@ -103,6 +103,7 @@ public final class StartUpBenchmark {
         return start(
                 List.of(TimedWorkbench.USABLE, TimedWorkbench.DATED),
                 SURROUNDINGS,
+                laidOut,
                 classes,
                 isToEnd,
                 OPTIONS,
@@ -114,7 +115,12 @@ public final class StartUpBenchmark {
 
     /** Seconds from the start until each of these words was said; then the process is ended, or told to end. */
     private Map<String, Double> start(
-            List<String> words, Map<String, String> surroundings, String classes, boolean isToEnd, String... program)
+            List<String> words,
+            Map<String, String> surroundings,
+            String path,
+            String classes,
+            boolean isToEnd,
+            String... program)
             throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 ProcessHandle.current().info().command().orElse("java"),
@@ -123,7 +129,7 @@ public final class StartUpBenchmark {
                 "-Xlog:cds+dynamic=off",
                 classes,
                 "-cp",
-                classPath));
+                path));
         command.addAll(List.of(program));
         ProcessBuilder builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD);
         builder.environment().putAll(surroundings);
@@ -157,22 +163,6 @@ public final class StartUpBenchmark {
 
     private String ready(String what) {
         return "-XX:SharedArchiveFile=" + folder.resolve(what + ".jsa");
-    }
-
-    /** This class path, its folders packed. */
-    private static String packed(Path folder) {
-        ToolProvider jar = ToolProvider.findFirst("jar").orElseThrow();
-        List<String> places = new ArrayList<>();
-        for (String place : System.getProperty("java.class.path").split(File.pathSeparator, -1)) {
-            if (Files.isDirectory(Path.of(place))) {
-                Path packed = folder.resolve(places.size() + ".jar");
-                jar.run(System.out, System.err, "--create", "--file", packed.toString(), "-C", place, ".");
-                places.add(packed.toString());
-            } else {
-                places.add(place);
-            }
-        }
-        return String.join(File.pathSeparator, places);
     }
 
     private static void report(String what, Stopwatch times) {
