@@ -24,6 +24,11 @@ public final class OpenDesk implements AutoCloseable {
         this.workbench = workbench;
     }
 
+    /** The frame, whichever screen is open in it. */
+    public Parent view() {
+        return workbench.view();
+    }
+
     /** Opens a screen. On the toolkit's thread. */
     public void open(String screenId) {
         workbench.open(screenId);

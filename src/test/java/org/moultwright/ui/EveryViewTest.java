@@ -47,7 +47,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 
 /** What holds of every screen in every room, in both themes. A view in a state of its own is one more line. */
-@ExtendWith(ApplicationExtension.class)
+@ExtendWith({ApplicationExtension.class, StyleFaults.class})
 class EveryViewTest {
     /** WCAG 2.1, success criterion 1.4.3. */
     private static final double ENOUGH_FOR_TEXT = 4.5;
@@ -151,16 +151,26 @@ class EveryViewTest {
 
     private static View ofDesk(Path stores, DeskRoom room, String screen) {
         return new View(screen + ", " + room.key(), () -> {
-            OpenDesk desk = DESKS.computeIfAbsent(room, closed -> closed.open(stores));
+            OpenDesk desk = offStage(stores, room);
             return new Worn(desk.show(screen), desk.appearance());
         });
     }
 
     private static View ofDesk(Path stores, DeskRoom room, Page page) {
         return new View(page.screen() + ", " + room.key() + ", " + page.button(), () -> {
-            OpenDesk desk = DESKS.computeIfAbsent(room, closed -> closed.open(stores));
+            OpenDesk desk = offStage(stores, room);
             return new Worn(desk.show(page.screen(), page.button()), desk.appearance());
         });
+    }
+
+    /**
+     * A room's desk in no scene at all. The toolkit forgets the styles of a scene once its window shows another, and
+     * what is opened in such a scene finds no colour.
+     */
+    private static OpenDesk offStage(Path stores, DeskRoom room) {
+        OpenDesk desk = DESKS.computeIfAbsent(room, closed -> closed.open(stores));
+        ToolkitThread.ask(() -> Worn.leave(desk.view()));
+        return desk;
     }
 
     @ParameterizedTest(name = "{0}")
@@ -283,13 +293,18 @@ class EveryViewTest {
     record Worn(Parent content, Appearance appearance) {
         /** A scene of its own for the content, whichever it stood in before. */
         Scene scene(double width, double height) {
+            Scene scene = new Scene(leave(content), width, height);
+            appearance.dress(scene.getStylesheets());
+            return scene;
+        }
+
+        /** Takes content out of the scene whose root it is, if it is one. */
+        private static Parent leave(Parent content) {
             Scene before = content.getScene();
             if (before != null) {
                 before.setRoot(new Group());
             }
-            Scene scene = new Scene(content, width, height);
-            appearance.dress(scene.getStylesheets());
-            return scene;
+            return content;
         }
     }
 
