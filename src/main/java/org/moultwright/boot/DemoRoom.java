@@ -55,12 +55,13 @@ final class DemoRoom {
     }
 
     private static List<Path> folders() {
-        Path home = Path.of(System.getProperty("moultwright.home", "."), "demo-data");
+        Path home = Path.of(System.getProperty("moultwright.home", "."), "demo-data")
+                .toAbsolutePath()
+                .normalize();
         try (Stream<Path> inside = Files.list(home)) {
             return inside.filter(Files::isDirectory).sorted().toList();
         } catch (IOException missing) {
-            throw new UncheckedIOException(
-                    Texts.say("The demo broods are not at '{0}'.", home.toAbsolutePath()), missing);
+            throw new UncheckedIOException(Texts.say("The demo broods are not at '{0}'.", home), missing);
         }
     }
 }
