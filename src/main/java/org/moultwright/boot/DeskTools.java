@@ -2,7 +2,6 @@ package org.moultwright.boot;
 
 import java.nio.file.Path;
 import java.time.InstantSource;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -18,7 +17,6 @@ import org.moultwright.ui.control.SaveDialog;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.draft.BegunDesk;
 import org.moultwright.ui.settings.SettingsViewModel;
-import org.moultwright.ui.shell.Notice;
 import org.moultwright.ui.shell.ShellViewModel;
 import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.RoomView;
@@ -110,6 +108,6 @@ record DeskTools(
     }
 
     void tell(Tone tone, String sentence, String remedy) {
-        shell.noticeProperty().set(Optional.of(new Notice(tone, sentence, remedy)));
+        shell.tell(tone, sentence, remedy);
     }
 }

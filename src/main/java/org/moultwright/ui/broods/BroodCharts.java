@@ -47,7 +47,7 @@ final class BroodCharts {
         this.way = new LedgerBars(palette);
         this.survival = new SurvivalChart(palette);
         ribbon.shownProperty().set(Optional.of(page.ribbon()));
-        page.facts().addListener((ListChangeListener<BroodFacts>) change -> show());
+        page.beside().facts().addListener((ListChangeListener<BroodFacts>) change -> show());
         show();
     }
 

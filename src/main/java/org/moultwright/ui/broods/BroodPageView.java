@@ -108,8 +108,8 @@ final class BroodPageView extends VBox {
         HBox.setHgrow(survival, Priority.ALWAYS);
         Columns below = new Columns(printed.whereTheyWent(), survival);
         below.getStyleClass().add("card-row");
-        String taxon = page.facts().stream()
-                .findFirst()
+        String taxon = page.beside()
+                .own()
                 .map(own -> own.brood().record().brood().taxon())
                 .orElse("");
         VBox paper = new VBox(

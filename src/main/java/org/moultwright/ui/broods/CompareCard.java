@@ -26,19 +26,19 @@ final class CompareCard extends VBox {
         this.page = page;
         FlowPane chips = new FlowPane();
         chips.getStyleClass().addAll("chips", "tight");
-        page.others().forEach(code -> {
+        page.beside().others().forEach(code -> {
             ToggleChip chip = new ToggleChip(code);
             chip.getStyleClass().add("small-chip");
             chip.setAccessibleText(Texts.say("compare with {0}", code));
             chip.setOnAction(event -> {
-                page.toggle(code);
-                chip.setSelected(page.beside().contains(code));
+                page.beside().toggle(code);
+                chip.setSelected(page.beside().chosen().contains(code));
             });
             chips.getChildren().add(chip);
         });
         Label none = Words.wrapped(Words.caption(Texts.say("No other brood to lay beside it yet.")));
-        none.setVisible(page.others().isEmpty());
-        none.setManaged(page.others().isEmpty());
+        none.setVisible(page.beside().others().isEmpty());
+        none.setManaged(page.beside().others().isEmpty());
         table.getStyleClass().addAll("form", "compare-table");
         getStyleClass().addAll("card", "compare-card");
         Scrolled scrolled = new Scrolled(Texts.say("the brood in numbers"), table);
@@ -48,16 +48,17 @@ final class CompareCard extends VBox {
         Flow head = new Flow(Words.whole(Words.cardTitle(Texts.say("Beside"))), choice);
         head.getStyleClass().add("card-head");
         getChildren().addAll(head, none, scrolled);
-        page.facts().addListener((ListChangeListener<BroodFacts>) change -> lay());
+        page.beside().facts().addListener((ListChangeListener<BroodFacts>) change -> lay());
         lay();
     }
 
     private void lay() {
         table.getChildren().clear();
-        List<Map<String, String>> columns =
-                page.facts().stream().map(one -> one.numbers(page.vocabulary())).toList();
+        List<Map<String, String>> columns = page.beside().facts().stream()
+                .map(one -> one.numbers(page.vocabulary()))
+                .toList();
         for (int i = 0; i < columns.size(); i++) {
-            table.add(number(Words.strong(page.facts().get(i).brood().code())), i + 1, 0);
+            table.add(number(Words.strong(page.beside().facts().get(i).brood().code())), i + 1, 0);
         }
         columns.stream().findFirst().ifPresent(own -> {
             int row = 1;

@@ -24,9 +24,9 @@ final class PhotoRow extends Flow {
             setVisible(!all.isEmpty());
         };
         managedProperty().bind(visibleProperty());
-        page.facts().addListener(show);
+        page.beside().facts().addListener(show);
         getStyleClass().addAll("card", "photo-row");
         getChildren().addAll(title, strip, count);
-        show.invalidated(page.facts());
+        show.invalidated(page.beside().facts());
     }
 }

@@ -1,14 +1,12 @@
 package org.moultwright.ui.round;
 
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableObjectValue;
-import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.moultwright.task.Outcome;
 import org.moultwright.text.DayWords;
@@ -21,34 +19,29 @@ import org.moultwright.workflow.RoundSheet;
 /** The round: the trays in shelf order, one sheet open, saved one after another. */
 final class RoundViewModel {
     private final RoundDesk desk;
-    private final ObservableList<TrayLine> lines = FXCollections.observableArrayList();
-    /** Kept, for a wrapper nobody keeps is gone with its listeners. */
-    private final ObservableList<TrayLine> linesShown = FXCollections.unmodifiableObservableList(lines);
-
     private final ReadOnlyObjectWrapper<Optional<OpenSheet>> open = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyStringWrapper subtitle = new ReadOnlyStringWrapper("");
-    private final ReadOnlyStringWrapper pace = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<FocusRequest> focus =
             new ReadOnlyObjectWrapper<>(new FocusRequest(0, new FocusRequest.Done()));
-    private final ReadOnlyStringWrapper finished = new ReadOnlyStringWrapper("");
     private final TraySheets sheets;
     private final BegunSheets begun;
     private final RoundProgress progress = new RoundProgress();
     private final TrayPhotos photos;
+    private final RoundList list;
 
     public RoundViewModel(RoundDesk desk) {
         this.desk = desk;
         this.sheets = new TraySheets(this::focus, desk.sounds());
         this.begun = new BegunSheets(desk, sheets);
         this.photos = new TrayPhotos(desk, open.getReadOnlyProperty());
+        this.list = new RoundList(desk, sheets, progress, open.getReadOnlyProperty());
         desk.room().addListener((observed, before, now) -> read(now));
-        desk.vocabulary().addListener((observed, before, now) -> list());
+        desk.vocabulary().addListener((observed, before, now) -> list.show());
         read(desk.room().get());
     }
 
     public ObservableList<TrayLine> lines() {
-        return linesShown;
+        return list.lines();
     }
 
     /** The sheet that is open; none where there is no tray. */
@@ -57,16 +50,16 @@ final class RoundViewModel {
     }
 
     public ReadOnlyStringProperty subtitleProperty() {
-        return subtitle.getReadOnlyProperty();
+        return list.subtitleProperty();
     }
 
     public ReadOnlyStringProperty paceProperty() {
-        return pace.getReadOnlyProperty();
+        return list.paceProperty();
     }
 
     /** Said once no tray is left; empty before. */
     public ReadOnlyStringProperty finishedProperty() {
-        return finished.getReadOnlyProperty();
+        return list.finishedProperty();
     }
 
     /** Why the sheet could not be saved, in a sentence; empty when nothing stands in the way. */
@@ -178,7 +171,7 @@ final class RoundViewModel {
             progress.saved(sheet, at);
             begun.saved(sheet);
             desk.saveLine().saved(at, () -> takeBack(sheet));
-            list();
+            list.show();
             desk.readAgain().run();
         } else if (outcome instanceof Outcome.Failed<Deed.Summary> failed) {
             progress.notSaved(sheet);
@@ -192,25 +185,16 @@ final class RoundViewModel {
                 .filter(other ->
                         !other.key().equals(sheet.key()) && !other.fields().isBlank())
                 .isPresent();
-        layBack(sheet);
+        sheets.layBack(sheet, desk.vocabulary().get());
         begun.notSaved(sheet);
         if (isElsewhere) {
-            list();
+            list.show();
             problem.set(RoundWords.notSavedElsewhere(sheet.facts().tray(), fault));
         } else {
             show(Optional.of(sheet));
             focusFirstRow();
             problem.set(RoundWords.notSaved(fault));
         }
-    }
-
-    /** Lays a sheet back in its place, with what was written on the one that lay there. */
-    private void layBack(OpenSheet sheet) {
-        sheets.find(sheet.key()).ifPresent(laid -> {
-            sheet.fields().show(laid.facts());
-            new LaterSheet(laid.fields(), desk.vocabulary().get()).writeInto(sheet.fields());
-        });
-        sheets.replace(sheet);
     }
 
     /** Takes the last deed back and lays the sheet it came from open again, filled in as it was. */
@@ -221,7 +205,7 @@ final class RoundViewModel {
                 return;
             }
             progress.takenBack(sheet);
-            layBack(sheet);
+            sheets.layBack(sheet, desk.vocabulary().get());
             begun.keep();
             show(Optional.of(sheet));
             focusFirstRow();
@@ -233,19 +217,12 @@ final class RoundViewModel {
         progress.read(room.now());
         begun.read(room);
         Optional<OpenSheet> before = open.get();
-        Optional<OpenSheet> now = before.filter(sheets.all()::contains)
-                .or(() -> sheets.all().stream()
-                        .filter(sheet -> !sheet.fields().isBlank())
-                        .findFirst())
-                .or(() -> sheets.all().stream()
-                        .filter(sheet -> !progress.isOutOfHand(sheet))
-                        .findFirst())
-                .or(() -> sheets.all().stream().findFirst());
+        Optional<OpenSheet> now = sheets.stillOrFirst(before, progress::isOutOfHand);
         if (!now.equals(before)) {
             problem.set("");
             open.set(now);
         }
-        list();
+        list.show();
         if (before.isEmpty()) {
             // The first trays are there: the keeper can begin.
             focusFirstRow();
@@ -256,48 +233,6 @@ final class RoundViewModel {
         Optional<OpenSheet> before = open.get();
         problem.set("");
         open.set(sheet);
-        if (lines.size() != sheets.all().size()) {
-            list();
-            return;
-        }
-        before.ifPresent(this::listAgain);
-        sheet.ifPresent(this::listAgain);
-        sumUp();
-    }
-
-    /** Of hundreds of trays only those the keeper went from and to say something else. */
-    private void listAgain(OpenSheet sheet) {
-        List<OpenSheet> all = sheets.all();
-        for (int position = 0; position < all.size(); position++) {
-            if (all.get(position).key().equals(sheet.key())) {
-                lines.set(position, line(all.get(position)));
-            }
-        }
-    }
-
-    private void list() {
-        lines.setAll(sheets.all().stream().map(this::line).toList());
-        sumUp();
-    }
-
-    private void sumUp() {
-        List<OpenSheet> all = sheets.all();
-        int left =
-                (int) all.stream().filter(sheet -> !progress.isOutOfHand(sheet)).count();
-        boolean isFinished = !all.isEmpty() && all.stream().allMatch(progress::isDone);
-        Instant now = desk.room().get().now();
-        subtitle.set(all.isEmpty() ? "" : RoundWords.subtitle(desk.days(), now, left));
-        finished.set(isFinished ? RoundWords.finished(all.size()) : "");
-        pace.set(RoundWords.pace(progress.saves(), left));
-    }
-
-    private TrayLine line(OpenSheet sheet) {
-        boolean isOpen = open.get().filter(sheet::equals).isPresent();
-        TrayLine line = RoundWords.line(
-                sheet.facts(), progress.isDone(sheet), isOpen, desk.vocabulary().get());
-        if (progress.isSaving(sheet)) {
-            return line.saving();
-        }
-        return isOpen || sheet.fields().isBlank() ? line : line.begun();
+        list.show(before, sheet);
     }
 }

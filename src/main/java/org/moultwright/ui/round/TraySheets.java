@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import org.moultwright.text.Vocabulary;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.RoomView;
 
@@ -58,6 +59,25 @@ final class TraySheets {
     /** Lays a sheet in the place of its tray's. */
     void replace(OpenSheet sheet) {
         sheets.replaceAll(other -> other.key().equals(sheet.key()) ? sheet : other);
+    }
+
+    /** Lays a sheet back in its place, with what was written on the one that lay there. */
+    void layBack(OpenSheet sheet, Vocabulary vocabulary) {
+        find(sheet.key()).ifPresent(laid -> {
+            sheet.fields().show(laid.facts());
+            new LaterSheet(laid.fields(), vocabulary).writeInto(sheet.fields());
+        });
+        replace(sheet);
+    }
+
+    /** The same one while it is there; else the first that was begun, that is to be done, or at all. */
+    Optional<OpenSheet> stillOrFirst(Optional<OpenSheet> before, Predicate<OpenSheet> isDone) {
+        return before.filter(sheets::contains)
+                .or(() -> sheets.stream()
+                        .filter(sheet -> !sheet.fields().isBlank())
+                        .findFirst())
+                .or(() -> sheets.stream().filter(isDone.negate()).findFirst())
+                .or(() -> sheets.stream().findFirst());
     }
 
     /** The next one on the shelf that still is to be done, beginning anew at the end; the same if there is none. */

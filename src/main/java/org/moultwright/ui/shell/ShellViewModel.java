@@ -62,6 +62,11 @@ public final class ShellViewModel implements SaveLine {
         return notice;
     }
 
+    /** Says something under the top line, until the keeper closes it or something else is said. */
+    public void tell(Tone tone, String sentence, String remedy) {
+        notice.set(Optional.of(new Notice(tone, sentence, remedy)));
+    }
+
     /** Shows what matters as of {@code now}; to be called again as readings age. */
     public void show(TopLine line, Instant now) {
         topLine.set(line);

@@ -95,8 +95,9 @@ class BroodPageUiTest {
         SurvivalChart.Curve curve = page.curves().get(0);
         SurvivalChart.Step last = curve.steps().get(curve.steps().size() - 1);
         // Nobody was potted yet, so that the product limit is the share alive of those that came into trays.
-        int inTrays = page.facts().get(0).brood().record().ledger().aliveInTrays();
-        int watched = page.facts().get(0).survival().orElseThrow().animals();
+        int inTrays =
+                page.beside().own().orElseThrow().brood().record().ledger().aliveInTrays();
+        int watched = page.beside().own().orElseThrow().survival().orElseThrow().animals();
         assertThat(last.survival()).isCloseTo((double) inTrays / watched, within(1e-9));
         assertThat(last.lower()).isLessThan(last.survival());
         assertThat(last.upper()).isGreaterThan(last.survival());
@@ -167,7 +168,7 @@ class BroodPageUiTest {
         BroodsView view = new BroodsView(shown, look.paletteProperty());
         shown.look();
         if (isBeside) {
-            shown.closelyProperty().get().orElseThrow().toggle("CC-26-B");
+            shown.closelyProperty().get().orElseThrow().beside().toggle("CC-26-B");
         }
         return view;
     }

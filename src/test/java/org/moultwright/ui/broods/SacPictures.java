@@ -97,7 +97,7 @@ public final class SacPictures {
         return shown(model -> {
             model.chosenProperty().set(model.lines().stream().findFirst());
             model.look();
-            model.closelyProperty().get().orElseThrow().toggle("CC-26-B");
+            model.closelyProperty().get().orElseThrow().beside().toggle("CC-26-B");
         });
     }
 

@@ -1,0 +1,59 @@
+package org.moultwright.boot;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.value.ObservableObjectValue;
+import org.moultwright.ui.broods.BroodsScreen;
+import org.moultwright.ui.climate.ClimateScreen;
+import org.moultwright.ui.forecast.ForecastScreen;
+import org.moultwright.ui.intake.Intake;
+import org.moultwright.ui.label.LabelDesk;
+import org.moultwright.ui.photo.PhotoDesk;
+import org.moultwright.ui.potting.PottingScreen;
+import org.moultwright.ui.register.RegisterScreen;
+import org.moultwright.ui.round.RoundScreen;
+import org.moultwright.ui.shelf.ShelfDesk;
+import org.moultwright.ui.shelf.ShelfScreen;
+import org.moultwright.ui.shell.LaterScreen;
+import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.theme.Palette;
+import org.moultwright.workflow.ArrangeShelf;
+import org.moultwright.workflow.ShareTrays;
+
+/**
+ * The screens of the rail. The round is made at once; each other when it is first asked for.
+ *
+ * @param demoDoor leads to the demo room; empty where this is it
+ * @param writeIn readings written in over the climate
+ */
+record DeskScreens(
+        DeskTools tools, PhotoDesk photos, Optional<DemoDoor> demoDoor, Intake writeIn, ClimateScreen climate) {
+    /** All of them, in the rail's order. */
+    List<Screen> inOrder(RoundParts round, ForecastParts forecasts, ObservableObjectValue<Palette> palette) {
+        BroodsParts broods = new BroodsParts(tools, photos, demoDoor);
+        PotParts pots = new PotParts(tools);
+        return List.of(
+                new RoundScreen(round.round(photos)),
+                new LaterScreen(BroodsScreen.NAME, () -> BroodsScreen.of(broods.desk(), palette)),
+                new LaterScreen(ShelfScreen.NAME, () -> ShelfScreen.of(shelf(pots.labels()))),
+                new LaterScreen(ClimateScreen.NAME, () -> writeIn.over(climate.screen())),
+                new LaterScreen(ForecastScreen.NAME, () -> forecasts.screen(palette)),
+                new LaterScreen(PottingScreen.NAME, () -> new PottingScreen(pots.potting())),
+                new LaterScreen(RegisterScreen.NAME, () -> RegisterScreen.of(pots.register())));
+    }
+
+    private ShelfDesk shelf(LabelDesk labels) {
+        return new ShelfDesk(
+                tools.shown().room(),
+                tools.shown().readAgain(),
+                new ArrangeShelf(tools.book(), tools.clock(), tools.ids()),
+                new ShareTrays(tools.book(), tools.clock(), tools.ids()),
+                tools.undo(),
+                labels,
+                tools.runners().keeper(),
+                tools.shell(),
+                tools.clock(),
+                tools.days(),
+                tools.words());
+    }
+}

@@ -1,0 +1,43 @@
+package org.moultwright.ui.broods;
+
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.scene.image.Image;
+import org.moultwright.language.Texts;
+import org.moultwright.task.Outcome;
+import org.moultwright.ui.print.Pixels;
+
+/**
+ * A brood's page printed, or saved as a file.
+ *
+ * @param code the brood's
+ * @param news is told what came of it
+ */
+record BroodOnPaper(BroodsDesk desk, String code, Consumer<String> news) {
+    void print(Supplier<Image> page) {
+        news.accept(desk.paper().printer().print(code, page));
+    }
+
+    void save(Supplier<Image> page) {
+        desk.paper().chooser().choose(code + ".pdf").ifPresent(pdf -> save(page.get(), pdf));
+    }
+
+    private void save(Image page, Path pdf) {
+        desk.runner()
+                .<Path>run(
+                        progress -> {
+                            desk.paper()
+                                    .pages()
+                                    .save(Pixels.of(page), code, desk.clock().instant(), pdf);
+                            return pdf;
+                        },
+                        outcome -> {
+                            if (outcome instanceof Outcome.Done<Path> done) {
+                                news.accept(Texts.say("Saved as {0}.", done.value()));
+                            } else if (outcome instanceof Outcome.Failed<Path> failed) {
+                                news.accept(String.valueOf(failed.fault().getMessage()));
+                            }
+                        });
+    }
+}
