@@ -3,6 +3,10 @@ package org.moultwright.boot;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.value.ObservableObjectValue;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.Vocabulary;
+import org.moultwright.workflow.RoomReading;
+import org.moultwright.workflow.ShelfAt;
 import org.moultwright.ui.broods.BroodsScreen;
 import org.moultwright.ui.climate.ClimateScreen;
 import org.moultwright.ui.forecast.ForecastScreen;
@@ -40,6 +44,15 @@ record DeskScreens(
                 new LaterScreen(ForecastScreen.NAME, () -> forecasts.screen(palette)),
                 new LaterScreen(PottingScreen.NAME, () -> new PottingScreen(pots.potting())),
                 new LaterScreen(RegisterScreen.NAME, () -> RegisterScreen.of(pots.register())));
+    }
+
+    /** What screens would otherwise work out of a room while the keeper waits for them. */
+    static List<RoomReading<?>> readings(Vocabulary vocabulary, DayWords days) {
+        return List.of(
+                BroodsScreen.reading(vocabulary, days),
+                ShelfAt.NOW,
+                ForecastScreen.reading(vocabulary, days),
+                RegisterScreen.READING);
     }
 
     private ShelfDesk shelf(LabelDesk labels) {

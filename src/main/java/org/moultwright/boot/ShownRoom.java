@@ -1,5 +1,6 @@
 package org.moultwright.boot;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.moultwright.language.Texts;
@@ -10,6 +11,7 @@ import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.settings.SettingsViewModel;
 import org.moultwright.ui.shell.ShellViewModel;
 import org.moultwright.ui.shell.TopLineReader;
+import org.moultwright.workflow.RoomReading;
 import org.moultwright.workflow.RoomView;
 
 /** The room as a desk shows it: read aside, and anew whenever something was written. Lives on the toolkit's thread. */
@@ -67,10 +69,13 @@ final class ShownRoom {
 
     /** Asks for the room to be read anew, aside; every screen shows it once it is there. */
     void readAgain() {
+        List<RoomReading<?>> readings =
+                DeskScreens.readings(settings.vocabularyProperty().get(), days);
         runner.run(
                 progress -> {
                     RoomView read = opened.room().at(opened.clock().instant());
                     watch.follow(read);
+                    readings.forEach(reading -> reading.of(read));
                     return read;
                 },
                 this::show);

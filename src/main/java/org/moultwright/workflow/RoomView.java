@@ -18,6 +18,7 @@ import org.moultwright.domain.Shelf;
  * @param leftOut completed broods from which nothing is to be learned, by code
  * @param shelf where all containers stood
  * @param awaitsDates whether forecasts are still being worked out: none of the broods has one yet
+ * @param worked what was worked out of it so far
  */
 public record RoomView(
         Instant now,
@@ -26,13 +27,26 @@ public record RoomView(
         Optional<Deed.Summary> lastDeed,
         Map<String, LessonNote> leftOut,
         Shelf shelf,
-        boolean awaitsDates) {
+        boolean awaitsDates,
+        WorkedOut worked) {
     public static final RoomView EMPTY = new RoomView(Instant.EPOCH, List.of(), Map.of(), Optional.empty());
 
     public RoomView {
         broods = List.copyOf(broods);
         latestReadings = Map.copyOf(latestReadings);
         leftOut = Map.copyOf(leftOut);
+    }
+
+    /** A room of which nothing was worked out yet. */
+    public RoomView(
+            Instant now,
+            List<BroodView> broods,
+            Map<String, Reading> latestReadings,
+            Optional<Deed.Summary> lastDeed,
+            Map<String, LessonNote> leftOut,
+            Shelf shelf,
+            boolean awaitsDates) {
+        this(now, broods, latestReadings, lastDeed, leftOut, shelf, awaitsDates, new WorkedOut());
     }
 
     /** A room in which every completed brood teaches, without a container but those its broods know. */

@@ -15,6 +15,9 @@ import org.moultwright.domain.Shelf;
  * @param outermost what stands in nothing, each with all that stands in it
  */
 public record ShelfAt(Instant at, List<Standing> outermost) {
+    /** The shelf when the room was read. */
+    public static final RoomReading<ShelfAt> NOW = room -> of(room, room.now());
+
     public static final ShelfAt NOTHING = new ShelfAt(Instant.EPOCH, List.of());
 
     public ShelfAt {

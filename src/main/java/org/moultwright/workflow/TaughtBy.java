@@ -9,11 +9,14 @@ public final class TaughtBy {
 
     /** Their codes; empty where not as many taught as could have, so that none is named that did not. */
     public static List<String> named(BroodView brood, RoomView room) {
+        int taught = brood.forecast().map(forecast -> forecast.learnedBroods()).orElse(0);
+        if (taught == 0) {
+            return List.of();
+        }
         List<String> completed = couldTeach(brood.record().brood(), room).stream()
                 .map(BroodView::code)
                 .filter(code -> !room.leftOut().containsKey(code))
                 .toList();
-        int taught = brood.forecast().map(forecast -> forecast.learnedBroods()).orElse(0);
         return completed.size() == taught ? completed : List.of();
     }
 

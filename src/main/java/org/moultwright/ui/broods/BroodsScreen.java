@@ -5,11 +5,14 @@ import java.util.List;
 import javafx.beans.value.ObservableObjectValue;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignE;
 import org.moultwright.language.Texts;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ScreenName;
 import org.moultwright.ui.theme.Palette;
+import org.moultwright.workflow.RoomReading;
 
 /** The broods, as a screen of the frame. */
 public final class BroodsScreen {
@@ -20,6 +23,11 @@ public final class BroodsScreen {
     public static Screen of(BroodsDesk desk, ObservableObjectValue<Palette> palette) {
         BroodsView view = new BroodsView(new BroodsViewModel(desk), palette);
         return new PlainScreen(NAME, view, view::takeFocus, keys(desk));
+    }
+
+    /** What is worked out of a room for the list, best aside. */
+    public static RoomReading<?> reading(Vocabulary vocabulary, DayWords days) {
+        return new BroodLines(vocabulary, days);
     }
 
     private static List<KeyHint> keys(BroodsDesk desk) {

@@ -15,7 +15,6 @@ import javafx.beans.value.ObservableObjectValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.moultwright.language.Texts;
-import org.moultwright.text.ForecastWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.chart.Calendar;
 import org.moultwright.ui.chart.Ribbon;
@@ -175,10 +174,7 @@ final class BroodsViewModel {
 
     private void read() {
         RoomView room = room();
-        ForecastWords words = new ForecastWords(desk.vocabulary().get(), desk.days());
-        List<BroodLine> read = room.broods().stream()
-                .map(brood -> BroodLine.of(brood, room.now(), words))
-                .toList();
+        List<BroodLine> read = new BroodLines(desk.vocabulary().get(), desk.days()).of(room);
         calendar.set(read.isEmpty() ? Optional.empty() : Optional.of(calendar(read, room.now())));
         fullScaleAnimals =
                 read.stream().mapToDouble(line -> line.ribbon().mostAnimals()).reduce(1, Math::max);

@@ -5,11 +5,14 @@ import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Node;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.language.Texts;
+import org.moultwright.text.DayWords;
+import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ScreenName;
 import org.moultwright.ui.theme.Palette;
+import org.moultwright.workflow.RoomReading;
 
 /** The forecast, as a screen of the frame. */
 public final class ForecastScreen {
@@ -25,6 +28,11 @@ public final class ForecastScreen {
             new KeyHint("Esc", Texts.say("on the slider: back to as it is")));
 
     private ForecastScreen() {}
+
+    /** What is worked out of a room for the lanes, best aside. */
+    public static RoomReading<?> reading(Vocabulary vocabulary, DayWords days) {
+        return new LaneLines(vocabulary, days);
+    }
 
     /**
      * The screen over its desk.

@@ -1,11 +1,8 @@
 package org.moultwright.ui.forecast;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -160,10 +157,11 @@ final class ForecastViewModel {
         ForecastWords words = words();
         asItIs = Foreseen.in(room, BroodView::forecast);
         shown = Foreseen.in(room, this::forecast);
-        List<LaneLine> asThingsAre = lines(asItIs, BroodView::forecast, words);
+        LaneLines lines = new LaneLines(desk.vocabulary().get(), desk.days());
+        List<LaneLine> asThingsAre = lines.of(room);
         List<LaneLine> read = whatIf.answerProperty()
                 .get()
-                .map(answer -> tried(lines(shown, this::forecast, words), asThingsAre, answer.celsius()))
+                .map(answer -> tried(lines.read(room, this::forecast), asThingsAre, answer.celsius()))
                 .orElse(asThingsAre);
         calendar.set(
                 read.isEmpty()
@@ -214,20 +212,6 @@ final class ForecastViewModel {
                 .get()
                 .flatMap(answer -> answer.of(brood.code()))
                 .or(brood::forecast);
-    }
-
-    /** The trays, and after them the sacs nobody has opened. */
-    private List<LaneLine> lines(
-            List<Foreseen> trays, Function<BroodView, Optional<BroodForecast>> forecasts, ForecastWords words) {
-        Instant now = room().now();
-        SacWords sacs = new SacWords(words.vocabulary(), words.days());
-        return Stream.concat(
-                        trays.stream().map(tray -> LaneLine.of(tray, now, words)),
-                        room().broods().stream()
-                                .flatMap(brood -> forecasts.apply(brood).stream()
-                                        .flatMap(forecast ->
-                                                SacLane.of(brood.record().brood(), forecast, sacs).stream())))
-                .toList();
     }
 
     private static List<LaneLine> tried(List<LaneLine> lines, List<LaneLine> asThingsAre, double celsius) {

@@ -12,6 +12,7 @@ import org.moultwright.domain.PotLife;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.workflow.PotLabel;
+import org.moultwright.workflow.RoomReading;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.TendPots;
 
@@ -24,6 +25,8 @@ import org.moultwright.workflow.TendPots;
  * @param words all that it is found by, in small letters, a space before each
  */
 record PotRow(Brood brood, PotLife life, PotState state, String words) {
+    /** All pots of a room, those of one brood together, in the order they were made. */
+    static final RoomReading<List<PotRow>> ALL = PotRow::all;
 
     static PotRow of(Brood brood, PotLife life) {
         PotState state = PotState.of(life);
@@ -43,8 +46,7 @@ record PotRow(Brood brood, PotLife life, PotState state, String words) {
         return new PotRow(brood, life, state, words);
     }
 
-    /** All pots of a room, those of one brood together, in the order they were made. */
-    static List<PotRow> of(RoomView room) {
+    private static List<PotRow> all(RoomView room) {
         List<PotRow> rows = new ArrayList<>();
         room.broods()
                 .forEach(view -> PotLife.of(view.record())

@@ -5,11 +5,15 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ScreenName;
+import org.moultwright.workflow.RoomReading;
 
 /** The register, as a screen of the frame. */
 public final class RegisterScreen {
     public static final ScreenName NAME =
             new ScreenName("register", Texts.say("Register"), MaterialDesignF.FORMAT_LIST_BULLETED_SQUARE);
+
+    /** What is worked out of a room for the table, best aside. */
+    public static final RoomReading<?> READING = PotRow.ALL;
 
     private RegisterScreen() {}
 

@@ -257,7 +257,7 @@ final class RegisterViewModel {
     }
 
     private void read(RoomView room) {
-        List<PotRow> rows = PotRow.of(room);
+        List<PotRow> rows = PotRow.ALL.of(room);
         if (!rows.equals(all)) {
             show(rows);
         }

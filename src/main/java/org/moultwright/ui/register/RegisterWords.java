@@ -4,8 +4,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.PotEvent.What;
@@ -130,10 +132,11 @@ final class RegisterWords {
     /** Where the ledger of a brood holds another number in pots than the register shows alive; empty where none does. */
     static String disagreement(RoomView room, List<PotRow> rows) {
         List<String> sentences = new ArrayList<>();
+        Map<String, Long> living = rows.stream()
+                .filter(PotRow::isAlive)
+                .collect(Collectors.groupingBy(PotRow::broodCode, Collectors.counting()));
         room.broods().forEach(brood -> {
-            long alive = rows.stream()
-                    .filter(row -> row.isAlive() && row.broodCode().equals(brood.code()))
-                    .count();
+            long alive = living.getOrDefault(brood.code(), 0L);
             int inLedger = brood.record().ledger().balance(Account.POTTED);
             if (alive != inLedger) {
                 sentences.add(

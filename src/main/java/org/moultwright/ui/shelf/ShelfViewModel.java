@@ -236,7 +236,7 @@ final class ShelfViewModel {
     }
 
     private void read() {
-        shelf.set(ShelfAt.of(room(), shownInstant()));
+        shelf.set(isPast() ? ShelfAt.of(room(), shownInstant()) : ShelfAt.NOW.of(room()));
         form.get().ifPresent(open -> open.see(shelf.get()));
         lay();
         if (focused().isEmpty()) {
