@@ -17,6 +17,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
+import org.moultwright.task.Once;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Em;
 import org.moultwright.ui.control.Flow;
@@ -55,10 +56,11 @@ final class StoryCard extends VBox {
         story.setAccessibleText(Texts.say("story, newest first"));
         story.setCellFactory(list -> new StoryCell());
         Em type = new Em();
-        TableView<BroodLedger.EntryLine> table = table(model, type);
-        table.visibleProperty().bind(entries.selectedProperty());
-        story.visibleProperty().bind(entries.selectedProperty().not());
-        StackPane both = new StackPane(story, table);
+        // A table is the dearest of what stands here to style, and few look at it.
+        Once<TableView<BroodLedger.EntryLine>> table = new Once<>(() -> table(model, type));
+        StackPane both = new StackPane(story);
+        entries.selectedProperty()
+                .addListener((observed, before, chosen) -> both.getChildren().setAll(chosen ? table.get() : story));
         setVgrow(both, Priority.ALWAYS);
         getStyleClass().addAll("card", "story-card");
         getChildren().addAll(head, both, type);

@@ -9,6 +9,8 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.control.TableView;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -73,6 +75,17 @@ class BroodsUiTest {
                         "3 drowned, A2",
                         "Probe P-1 silent 20:56 to 07:31; warm-days filled from the set-point",
                         "Set-point of INC-1 raised from 27.0 to 28.3 °C");
+    }
+
+    @Test
+    void theLedgerIsMadeWhenItIsAskedFor(FxRobot robot) {
+        ToggleButton entries = robot.lookup("ledger entries").queryAs(ToggleButton.class);
+        assertThat(robot.lookup(".table-view").queryAll()).isEmpty();
+        robot.interact(entries::fire);
+        TableView<?> table = robot.lookup(".table-view").query();
+        assertThat(table.getItems()).isNotEmpty().hasSameSizeAs(model.account().entries());
+        robot.interact(entries::fire);
+        assertThat(robot.lookup(".table-view").queryAll()).isEmpty();
     }
 
     @Test
