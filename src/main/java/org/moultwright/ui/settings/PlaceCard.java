@@ -61,7 +61,6 @@ final class PlaceCard extends VBox {
     private ComboBox<String> places() {
         ComboBox<String> places = new ComboBox<>();
         places.setAccessibleText(Texts.say("numbers and dates as in"));
-        places.getItems().setAll(tags());
         places.setConverter(new StringConverter<@Nullable String>() {
             @Override
             public String toString(@Nullable String tag) {
@@ -74,8 +73,18 @@ final class PlaceCard extends VBox {
             }
         });
         places.setValue(place().forms());
+        // Hundreds, which nobody reads who does not come to them.
+        places.focusedProperty().addListener((observed, before, now) -> fill(places));
+        places.setOnShowing(event -> fill(places));
+        places.getStyleClass().add("place-choice");
         places.valueProperty().addListener((observed, before, now) -> choose(place().withForms(now)));
         return places;
+    }
+
+    private static void fill(ComboBox<String> places) {
+        if (places.getItems().isEmpty()) {
+            places.getItems().setAll(tags());
+        }
     }
 
     /** The machine, and after it all places by name; each of hundreds is named once. */
