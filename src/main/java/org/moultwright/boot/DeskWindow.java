@@ -29,7 +29,8 @@ final class DeskWindow {
         });
         stage.show();
         afterFirstLayout(scene, workbench::readFirst);
-        onFirst(workbench.roomProperty(), () -> WhileAtRest.run(scene, workbench.backstage()::step));
+        WhileAtRest atRest = new WhileAtRest(scene);
+        onFirst(workbench.roomProperty(), () -> atRest.run(workbench.backstage()::step));
         return stage;
     }
 

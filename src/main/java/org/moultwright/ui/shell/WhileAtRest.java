@@ -14,35 +14,52 @@ public final class WhileAtRest {
     /** Between two steps whatever was pressed meanwhile is done. */
     private static final Duration BREATH = Duration.millis(50);
 
-    private final PauseTransition wait = new PauseTransition();
+    private final Scene scene;
+    private final PauseTransition wait = new PauseTransition(REST);
     private final EventHandler<InputEvent> stir = event -> waitFor(REST);
+    private BooleanSupplier step = () -> false;
+    private boolean hasWork;
+    private boolean isAtRest;
 
-    private WhileAtRest(Scene scene, BooleanSupplier step) {
-        wait.setOnFinished(event -> {
-            if (isOpen(scene) && step.getAsBoolean()) {
-                waitFor(BREATH);
-            } else {
-                scene.removeEventFilter(InputEvent.ANY, stir);
-            }
-        });
+    /** Begins to watch for a rest: one that has begun before there is work counts. */
+    public WhileAtRest(Scene scene) {
+        this.scene = scene;
+        wait.setOnFinished(event -> rested());
+        scene.addEventFilter(InputEvent.ANY, stir);
+        waitFor(REST);
     }
 
     /**
-     * Begins to wait for a rest; what is left undone when the window is closed stays so.
+     * Works while there is rest; what is left undone when the window is closed stays so.
      *
      * @param step does one step; false once there is none left
      */
-    public static void run(Scene scene, BooleanSupplier step) {
-        WhileAtRest work = new WhileAtRest(scene, step);
-        scene.addEventFilter(InputEvent.ANY, work.stir);
-        work.waitFor(REST);
+    public void run(BooleanSupplier step) {
+        this.step = step;
+        hasWork = true;
+        if (isAtRest) {
+            waitFor(BREATH);
+        }
     }
 
-    private static boolean isOpen(Scene scene) {
+    private void rested() {
+        isAtRest = true;
+        if (!hasWork) {
+            return;
+        }
+        if (isOpen() && step.getAsBoolean()) {
+            waitFor(BREATH);
+        } else {
+            scene.removeEventFilter(InputEvent.ANY, stir);
+        }
+    }
+
+    private boolean isOpen() {
         return scene.getWindow() != null && scene.getWindow().isShowing();
     }
 
     private void waitFor(Duration time) {
+        isAtRest = false;
         wait.stop();
         wait.setDuration(time);
         wait.play();

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -84,11 +85,28 @@ class BackstageUiTest {
     void aKeyPutsTheWorkOff(FxRobot robot) throws TimeoutException {
         AtomicInteger steps = new AtomicInteger();
         long beganNanos = System.nanoTime();
-        robot.interact(() -> WhileAtRest.run(stage.getScene(), () -> steps.incrementAndGet() <= STEPS));
+        robot.interact(() -> new WhileAtRest(stage.getScene()).run(() -> steps.incrementAndGet() <= STEPS));
         robot.type(KeyCode.A);
         WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, () -> steps.get() > 0);
         assertThat(System.nanoTime() - beganNanos).isGreaterThan(TimeUnit.SECONDS.toNanos(1));
         WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, () -> steps.get() > STEPS);
+    }
+
+    @Test
+    void aRestThatBeganBeforeThereIsWorkCounts(FxRobot robot) throws TimeoutException {
+        AtomicBoolean hasRested = new AtomicBoolean();
+        AtomicInteger steps = new AtomicInteger();
+        WhileAtRest[] atRest = new WhileAtRest[1];
+        robot.interact(() -> {
+            atRest[0] = new WhileAtRest(stage.getScene());
+            new WhileAtRest(stage.getScene()).run(() -> hasRested.getAndSet(true));
+        });
+        WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, hasRested::get);
+        long beganNanos = System.nanoTime();
+        robot.interact(() -> atRest[0].run(() -> steps.incrementAndGet() < STEPS));
+        WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, () -> steps.get() > 0);
+        assertThat(System.nanoTime() - beganNanos).isLessThan(TimeUnit.SECONDS.toNanos(1));
+        WaitForAsyncUtils.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS, () -> steps.get() == STEPS);
     }
 
     private Backstage backstage(Screen... screens) {
