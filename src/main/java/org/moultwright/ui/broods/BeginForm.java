@@ -28,11 +28,11 @@ final class BeginForm extends SacForm {
     private final FormField code = field("code", Texts.say("brood code"));
     private final FormField taxon = field("species", Texts.say("species, its scientific name"));
     private final FormField mother = field("mother", Texts.say("mother's code"));
-    private final FormField laid = field("laid", Texts.say("laid, first day it may have been"));
-    private final FormField laidTo = field("laid-to", Texts.say("laid, last day it may have been"));
+    private final FormField laid = dayField("laid", Texts.say("laid, first day it may have been"));
+    private final FormField laidTo = dayField("laid-to", Texts.say("laid, last day it may have been"));
     private final FormField whereText = field("where", "");
-    private final FormField pulled = field("taken", Texts.say("day it was taken from the mother"));
-    private final FormField inside = field("stands-in", Texts.say("container it stands in"));
+    private final FormField pulled = dayField("taken", Texts.say("day it was taken from the mother"));
+    private final FormField inside = placeField("stands-in", Texts.say("container it stands in"));
     private final ObjectProperty<Where> where = new SimpleObjectProperty<>(Where.WITH_MOTHER);
     private final Consumer<String> opensNext;
 

@@ -10,6 +10,7 @@ final class FormField {
     private final String name;
     private final StringProperty text = new SimpleStringProperty("");
     private final StringProperty problem = new SimpleStringProperty("");
+    private Runnable check = () -> {};
 
     /**
      * @param key names it among what is kept of a begun form
@@ -35,6 +36,17 @@ final class FormField {
 
     StringProperty problemProperty() {
         return problem;
+    }
+
+    /** What is looked at once the keeper has left the field with something in it. */
+    void whenLeft(Runnable looked) {
+        check = looked;
+    }
+
+    void left() {
+        if (!isEmpty()) {
+            check.run();
+        }
     }
 
     String written() {

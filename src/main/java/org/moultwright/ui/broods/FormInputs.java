@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -15,14 +14,15 @@ import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Focus;
+import org.moultwright.ui.control.Typable;
 import org.moultwright.ui.control.Words;
 
 /** The fields of a form in the order they are read, each with its problem beneath. Enter goes on to the next. */
 final class FormInputs {
-    private static final Pattern WORDS = Pattern.compile(".{0,80}");
-    private static final Pattern ANIMALS = Pattern.compile("\\d{0,5}");
-    private static final Pattern TRAYS = Pattern.compile("\\d{0,2}");
-    private static final Pattern GRAMS = Pattern.compile("\\d{0,4}([.,]\\d{0,4})?");
+    private static final Typable WORDS = Typable.words(80);
+    private static final Typable ANIMALS = Typable.wholeNumber(5);
+    private static final Typable TRAYS = Typable.wholeNumber(2);
+    private static final Typable GRAMS = Typable.number(4, 4);
     private static final int CHOICES_SHOWN = 5;
 
     private final List<TextField> order = new ArrayList<>();
@@ -127,12 +127,17 @@ final class FormInputs {
         return entry;
     }
 
-    private EntryField entry(FormField field, Pattern typable, String example) {
+    private EntryField entry(FormField field, Typable typable, String example) {
         EntryField entry = new EntryField(field.name(), typable);
         entry.getStyleClass().remove("big-entry");
         entry.input().setPromptText(example);
         entry.textProperty().bindBidirectional(field.textProperty());
         entry.problemProperty().bind(field.problemProperty());
+        entry.input().focusedProperty().addListener((observed, before, focused) -> {
+            if (!focused) {
+                field.left();
+            }
+        });
         order.add(entry.input());
         return entry;
     }

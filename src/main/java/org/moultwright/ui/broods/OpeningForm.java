@@ -44,8 +44,8 @@ final class OpeningForm extends SacForm {
         this.contents = new SacContents(this);
         this.weighing = new WeighedSamples(this);
         this.shares = new TrayShares(this);
-        this.inside = field("stands-in", Texts.say("container new trays stand in"));
-        this.day = field("opened-on", Texts.say("day it was opened"));
+        this.inside = placeField("stands-in", Texts.say("container new trays stand in"));
+        this.day = dayField("opened-on", Texts.say("day it was opened"));
         inside.set(usual(inside));
         layBack();
         read();

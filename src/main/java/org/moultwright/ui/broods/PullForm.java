@@ -14,8 +14,8 @@ final class PullForm extends SacForm {
     /** The form as it is named among those begun. */
     static final String FORM = "taken";
 
-    private final FormField day = field("day", Texts.say("day it was taken"));
-    private final FormField inside = field("into", Texts.say("container it was put into"));
+    private final FormField day = dayField("day", Texts.say("day it was taken"));
+    private final FormField inside = placeField("into", Texts.say("container it was put into"));
 
     PullForm(SacFormDesk desk, String brood) {
         super(desk, FORM, brood);

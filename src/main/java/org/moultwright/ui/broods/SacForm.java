@@ -108,6 +108,20 @@ abstract class SacForm {
     /** What is to be kept; empty where something is wrong, which is then said at its field. */
     abstract Optional<Supplier<Deed.Summary>> filledIn();
 
+    /** A field for a container; one that does not exist is said so of once the field is left. */
+    final FormField placeField(String key, String name) {
+        FormField field = field(key, name);
+        field.whenLeft(() -> isPlace(field));
+        return field;
+    }
+
+    /** A field for a day; one that cannot be is said so of once the field is left. */
+    final FormField dayField(String key, String name) {
+        FormField field = field(key, name);
+        field.whenLeft(() -> day(field));
+        return field;
+    }
+
     final FormField field(String key, String name) {
         FormField field = new FormField(key, name);
         fields.put(key, field);

@@ -2,7 +2,6 @@ package org.moultwright.ui.broods;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
@@ -31,11 +30,12 @@ import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Swatch;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Typable;
 import org.moultwright.ui.control.Words;
 
 /** Lays out one brood's timing: what is believed, what the dates rest on, what was learned and from whom. */
 final class TimingView extends VBox {
-    private static final Pattern NUMBER = Pattern.compile("[0-9]{0,4}([.,][0-9]{0,2})?");
+    private static final Typable NUMBER = Typable.number(4, 2);
 
     private final TimingViewModel model;
     private final List<EntryField> fields = new ArrayList<>();

@@ -1,7 +1,6 @@
 package org.moultwright.ui.climate;
 
 import java.util.Optional;
-import java.util.regex.Pattern;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -11,11 +10,12 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Flow;
+import org.moultwright.ui.control.Typable;
 import org.moultwright.ui.control.Words;
 
 /** The small form in which the keeper says how cold the coldest wall is. */
 final class WallForm extends VBox {
-    private static final Pattern KELVIN = Pattern.compile("\\d{0,2}([.,]\\d?)?");
+    private static final Typable KELVIN = Typable.number(2, 1);
     private static final String NO_PROBE = Texts.say("no probe");
 
     private final ClimateViewModel model;

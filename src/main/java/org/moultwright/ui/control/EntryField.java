@@ -1,6 +1,5 @@
 package org.moultwright.ui.control;
 
-import java.util.regex.Pattern;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.scene.control.Label;
@@ -11,6 +10,8 @@ import javafx.scene.layout.VBox;
 /**
  * A field that takes only what may be typed there, with room beneath for the sentence that says what is
  * wrong. While there is nothing to say it takes no room.
+ *
+ * <p>What it does not take it says so of, until something else is written or the field is left.
  */
 public class EntryField extends VBox {
     private static final String PROBLEM_CLASS = "has-problem";
@@ -18,19 +19,32 @@ public class EntryField extends VBox {
     private final TextField input = new TextField();
     private final StringProperty problem = new SimpleStringProperty("");
 
+    /** What stands beneath: what was not taken just now, else the problem. */
+    private final StringProperty said = new SimpleStringProperty("");
+
+    private final Typable typable;
+    private String refused = "";
+    private String marked = "";
+
     /**
      * @param name what a screen reader calls the field
-     * @param typable what the text may be at any moment of typing
+     * @param typable what it takes
      */
-    public EntryField(String name, Pattern typable) {
+    public EntryField(String name, Typable typable) {
+        this.typable = typable;
         input.setAccessibleText(name);
-        input.setTextFormatter(new TextFormatter<>(
-                change -> typable.matcher(change.getControlNewText()).matches() ? change : null));
-        problem.addListener((observed, before, now) -> {
+        input.setTextFormatter(new TextFormatter<>(change -> takes(change) ? change : null));
+        input.focusedProperty().addListener((observed, before, focused) -> {
+            if (!focused) {
+                forgetRefused();
+            }
+        });
+        problem.addListener((observed, before, now) -> say());
+        said.addListener((observed, before, now) -> {
             if (!now.isEmpty()) {
                 sayBeneath();
             }
-            mark(now);
+            show();
         });
         getStyleClass().addAll("entry", "big-entry");
         getChildren().add(input);
@@ -52,11 +66,57 @@ public class EntryField extends VBox {
 
     /** Marks the entry as wrong, where the sentence stands beside for several of them; empty takes the mark away. */
     public final void mark(String sentence) {
+        marked = sentence;
+        show();
+    }
+
+    /** Says no more of what was not taken. */
+    protected final void forgetRefused() {
+        refused = "";
+        say();
+    }
+
+    /**
+     * Tidies what is written, and says so where it is not taken. A sign typed after one that was not taken leaves that
+     * said: 1.5 would else have become 15 without a word.
+     */
+    private boolean takes(TextFormatter.Change change) {
+        if (!change.isContentChange()) {
+            return true;
+        }
+        tidy(change);
+        boolean isTaken = typable.takes(change.getControlNewText());
+        boolean goesOn = change.getRangeStart() == change.getRangeEnd()
+                && !change.getControlText().isEmpty();
+        if (!isTaken) {
+            refused = typable.refusal();
+        } else if (!goesOn) {
+            refused = "";
+        }
+        say();
+        return isTaken;
+    }
+
+    private void tidy(TextFormatter.Change change) {
+        String tidied = typable.tidied().apply(change.getText());
+        if (!tidied.equals(change.getText())) {
+            change.setText(tidied);
+            int end = change.getRangeStart() + tidied.length();
+            change.selectRange(end, end);
+        }
+    }
+
+    private void say() {
+        said.set(refused.isEmpty() ? problem.get() : refused);
+    }
+
+    private void show() {
+        String wrong = said.get().isEmpty() ? marked : said.get();
         getStyleClass().remove(PROBLEM_CLASS);
-        if (!sentence.isEmpty()) {
+        if (!wrong.isEmpty()) {
             getStyleClass().add(PROBLEM_CLASS);
         }
-        input.setAccessibleHelp(sentence);
+        input.setAccessibleHelp(wrong);
     }
 
     /** The words beneath are made for the first problem; most fields never have one. */
@@ -65,8 +125,8 @@ public class EntryField extends VBox {
             return;
         }
         Label beneath = Words.wrapped(Words.styled("", "problem"));
-        beneath.textProperty().bind(problem);
-        beneath.managedProperty().bind(problem.isNotEmpty());
+        beneath.textProperty().bind(said);
+        beneath.managedProperty().bind(said.isNotEmpty());
         beneath.visibleProperty().bind(beneath.managedProperty());
         getChildren().add(beneath);
     }

@@ -1,13 +1,12 @@
 package org.moultwright.ui.control;
 
 import java.util.OptionalInt;
-import java.util.regex.Pattern;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 
 /** A field for a count: digits only, large, right-aligned; empty is a value of its own. */
 public final class NumberField extends EntryField {
-    private static final Pattern UP_TO_FIVE_DIGITS = Pattern.compile("\\d{0,5}");
+    private static final Typable UP_TO_FIVE_DIGITS = Typable.wholeNumber(5);
 
     private final ObjectProperty<OptionalInt> value = new SimpleObjectProperty<>(OptionalInt.empty());
 

@@ -8,11 +8,12 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.moultwright.language.Scale;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Typable;
 
 /** A number the keeper writes, with a point or a comma; what is wrong with it is said once the field is left. */
 final class MeasuredEntry {
-    /** What may stand in the field at any moment of writing. */
-    static final Pattern TYPABLE = Pattern.compile("-?\\d{0,4}([.,]\\d{0,4})?");
+    /** What the field takes. */
+    static final Typable TYPABLE = Typable.signedNumber(4, 4);
 
     private static final Pattern WHOLE = Pattern.compile("-?(\\d+([.,]\\d*)?|[.,]\\d+)");
 

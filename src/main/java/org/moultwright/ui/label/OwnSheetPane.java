@@ -1,6 +1,5 @@
 package org.moultwright.ui.label;
 
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -14,11 +13,12 @@ import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.ToggleChip;
+import org.moultwright.ui.control.Typable;
 import org.moultwright.ui.control.Words;
 
 /** The dimensions of a sheet of the keeper's own; they are made and take room when they are asked for. */
 final class OwnSheetPane extends VBox {
-    private static final Pattern NUMBER = Pattern.compile("[0-9]{0,3}([.,][0-9]{0,3})?");
+    private static final Typable NUMBER = Typable.number(3, 3);
     private static final int IN_A_ROW = 4;
 
     private final OwnSheet own;

@@ -1,6 +1,5 @@
 package org.moultwright.ui.label;
 
-import java.util.regex.Pattern;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
@@ -19,11 +18,12 @@ import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.NumberField;
+import org.moultwright.ui.control.Typable;
 import org.moultwright.ui.control.Words;
 
 /** Which sheet labels go on, where it was begun, and how far the printer is off. */
 public final class SheetFields extends VBox {
-    private static final Pattern MILLIMETRES = Pattern.compile("[-−]?[0-9]?[.,]?[0-9]?");
+    private static final Typable MILLIMETRES = Typable.signedNumber(2, 1);
 
     private final SheetForm form;
     private final PreviewModel preview;

@@ -3,7 +3,6 @@ package org.moultwright.ui.potting;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
@@ -23,13 +22,14 @@ import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.ToggleChip;
+import org.moultwright.ui.control.Typable;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.label.SheetFields;
 
 /** How codes are made, and the sheets they go on. */
 final class LabelCard extends VBox {
-    private static final Pattern TYPABLE = Pattern.compile(".{0,40}");
-    static final Pattern POT_SIZE = Pattern.compile(".{0,16}");
+    private static final Typable TYPABLE = Typable.words(40);
+    static final Typable POT_SIZE = Typable.words(16);
 
     private final PottingViewModel model;
     private final BenchLabels labels;

@@ -1,6 +1,5 @@
 package org.moultwright.ui.register;
 
-import java.util.regex.Pattern;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -24,11 +23,12 @@ import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Tone;
+import org.moultwright.ui.control.Typable;
 import org.moultwright.ui.control.Words;
 
 /** Lays out the register: scanning above, the pots at the left, the one looked at at the right. */
 final class RegisterView extends VBox {
-    private static final Pattern WORDS = Pattern.compile(".{0,60}");
+    private static final Typable WORDS = Typable.words(60);
 
     private final RegisterViewModel model;
     private final ScanBar scan;

@@ -1,6 +1,5 @@
 package org.moultwright.ui.register;
 
-import java.util.regex.Pattern;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -9,6 +8,7 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.FormFields;
+import org.moultwright.ui.control.Typable;
 import org.moultwright.ui.control.Words;
 
 /**
@@ -16,7 +16,7 @@ import org.moultwright.ui.control.Words;
  * Enter; a code that is on no pot stays there, selected, so that the next scan writes over it.
  */
 final class ScanBar extends Flow {
-    private static final Pattern CODE = Pattern.compile(".{0,60}");
+    private static final Typable CODE = Typable.words(60);
 
     private final RegisterViewModel model;
     private final EntryField code =

@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.moultwright.domain.Look;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Typable;
 import org.moultwright.workflow.SheetDraft;
 
 /**
@@ -16,8 +17,8 @@ final class LookEntry {
     static final String NONE = "none";
     static final String NOT_LOOKED = "";
 
-    /** What the text may be at any moment of typing. */
-    static final Pattern TYPABLE = SheetDraft.TYPABLE;
+    static final Typable TYPABLE =
+            Typable.figures(SheetDraft.TYPABLE, Texts.say("Only a count, or 7/20 for seven of twenty."));
 
     private static final Pattern FULL = Pattern.compile("\\d{1,5}");
     private static final Pattern SAMPLE = Pattern.compile("(\\d{1,5})/(\\d{1,5})");

@@ -33,6 +33,7 @@ final class LookField extends EntryField {
             }
         });
         row = Optional.of(next);
+        forgetRefused();
         textProperty().bindBidirectional(next.textProperty());
         problemProperty().set("");
     }

@@ -1,7 +1,6 @@
 package org.moultwright.ui.shelf;
 
 import java.util.List;
-import java.util.regex.Pattern;
 import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.StringProperty;
@@ -29,11 +28,12 @@ import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.NumberField;
 import org.moultwright.ui.control.StageChip;
+import org.moultwright.ui.control.Typable;
 import org.moultwright.ui.control.Words;
 
 /** What is being done to a card, as fields. Enter does it, Escape leaves it. */
 final class FormCard extends VBox {
-    private static final Pattern CODE = Pattern.compile(".{0,40}");
+    private static final Typable CODE = Typable.words(40);
 
     private final ShelfViewModel model;
     private Node first = this;

@@ -8,10 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.layout.VBox;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.moultwright.domain.Stage;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.control.EntryField;
+import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 
 /** The forms about a sac: what they make of what is typed, and pictures of every state to be looked at. */
@@ -97,6 +101,34 @@ class SacFormsUiTest {
         assertThat(form.laid().problemProperty().get()).isEmpty();
         assertThat(form.laidTo().problemProperty().get()).isEqualTo("The last day is before the first.");
         assertThat(model.forms().openProperty().get()).isPresent();
+    }
+
+    @Test
+    void whatIsWrongIsSaidOnceItsFieldIsLeft(FxRobot robot) {
+        OpeningForm form = SacPictures.opening(model, "2");
+        robot.interact(() -> {
+            FormInputs inputs = new FormInputs(() -> {});
+            EntryField place = inputs.words(form.inside(), "");
+            EntryField day = inputs.words(form.day(), "");
+            javafx.stage.Stage window = new javafx.stage.Stage();
+            window.setScene(new Scene(new VBox(place, day)));
+            window.show();
+            place.input().requestFocus();
+            form.inside().set("nowhere");
+            assertThat(place.problemProperty().get()).as("while it is written").isEmpty();
+            day.input().requestFocus();
+            assertThat(place.problemProperty().get()).startsWith("There is no 'nowhere' on the shelf.");
+            form.day().set("31.2.");
+            place.input().requestFocus();
+            assertThat(day.problemProperty().get()).isEqualTo("Write the day as 26 Feb or 26.2.");
+            form.inside().set("");
+            form.day().set("");
+            day.input().requestFocus();
+            assertThat(place.problemProperty().get() + day.problemProperty().get())
+                    .as("empty is an answer")
+                    .isEmpty();
+            window.close();
+        });
     }
 
     @Test

@@ -3,6 +3,8 @@ package org.moultwright.ui.control;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import javafx.css.PseudoClass;
 import javafx.scene.Parent;
@@ -34,6 +36,75 @@ class ControlsUiTest {
         assertThat(field.valueProperty().get()).isEmpty();
         field.valueProperty().set(OptionalInt.of(7));
         assertThat(field.textProperty().get()).isEqualTo("7");
+    }
+
+    @Test
+    void whatIsMeantByAPastedCountIsTaken() {
+        NumberField field = new NumberField("eggs counted");
+        Map<String, Integer> meant = Map.of(" 12 ", 12, "12\n", 12, "١٢", 12, "１２", 12, "00012", 12);
+        meant.forEach((pasted, count) -> {
+            field.input().clear();
+            field.input().replaceSelection(pasted);
+            assertThat(field.valueProperty().get()).as(pasted).isEqualTo(OptionalInt.of(count));
+            assertThat(field.input().getCaretPosition())
+                    .as(pasted)
+                    .isEqualTo(field.input().getLength());
+            assertThat(field.getStyleClass()).doesNotContain("has-problem");
+        });
+    }
+
+    @Test
+    void whatIsNoCountIsSaidSoOfAndNothingIsLost() {
+        NumberField field = new NumberField("eggs counted");
+        for (String pasted : List.of("12 animals", "-3", "1.5", "123456", "1\n2", "1 2", "½")) {
+            field.textProperty().set("7");
+            field.input().selectAll();
+            field.input().replaceSelection(pasted);
+            assertThat(field.textProperty().get()).as(pasted).isEqualTo("7");
+            assertThat(field.input().getAccessibleHelp()).as(pasted).isEqualTo("Only a whole number up to 99999.");
+            assertThat(field.lookupAll(".problem")).as(pasted).hasSize(1);
+        }
+        field.input().replaceSelection("8");
+        assertThat(field.getStyleClass()).doesNotContain("has-problem");
+        assertThat(field.input().getAccessibleHelp()).isEmpty();
+    }
+
+    /** Else 15 would stand there without a word. */
+    @Test
+    void aPointThatWasNotTakenIsSaidSoOfUntilTheCountIsWrittenAnew() {
+        NumberField field = new NumberField("eggs counted");
+        for (String sign : List.of("1", ".", "5")) {
+            field.input().appendText(sign);
+        }
+        assertThat(field.textProperty().get()).isEqualTo("15");
+        assertThat(field.getStyleClass()).contains("has-problem");
+        field.input().selectAll();
+        field.input().replaceSelection("2");
+        assertThat(field.getStyleClass()).doesNotContain("has-problem");
+    }
+
+    @Test
+    void whatStoodBeneathBeforeStandsThereAgain() {
+        EntryField field = new EntryField("shift right, mm", Typable.signedNumber(2, 1));
+        field.mark("At most 5 mm.");
+        field.textProperty().set("12");
+        field.input().appendText("mm");
+        assertThat(field.input().getAccessibleHelp()).isEqualTo("Only a number, such as 1.5.");
+        field.textProperty().set("\u22121,5 ");
+        assertThat(field.textProperty().get()).isEqualTo("-1,5");
+        assertThat(field.input().getAccessibleHelp()).isEqualTo("At most 5 mm.");
+        field.mark("");
+        assertThat(field.getStyleClass()).doesNotContain("has-problem");
+    }
+
+    @Test
+    void linesOfPastedWordsBecomeOne() {
+        EntryField field = new EntryField("code", Typable.words(10));
+        field.input().replaceSelection("CC-26\nA\n");
+        assertThat(field.textProperty().get()).isEqualTo("CC-26 A");
+        field.input().appendText(" too long");
+        assertThat(field.textProperty().get()).isEqualTo("CC-26 A");
+        assertThat(field.input().getAccessibleHelp()).isEqualTo("At most 10 letters.");
     }
 
     @Test
