@@ -93,8 +93,10 @@ public final class AttachPhotos {
     public record Refusal(String name, PhotoException why) {
         /** Whether trying again can do no good. */
         public boolean isFinal() {
-            return why.reason() != PhotoException.Reason.DISK_FULL
-                    && why.reason() != PhotoException.Reason.NOT_WRITABLE;
+            return switch (why.reason()) {
+                case DISK_FULL, NOT_WRITABLE, NOT_A_FILE -> false;
+                case UNREADABLE, TOO_LARGE, MISSING, ALREADY_ATTACHED -> true;
+            };
         }
     }
 

@@ -3,8 +3,10 @@ package org.moultwright.store.photo;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
@@ -42,13 +44,24 @@ public final class PhotoFolder implements PhotoFiles {
     @Override
     public String keep(Path picture) {
         String name = String.valueOf(picture.getFileName());
+        if (Files.isDirectory(picture)) {
+            throw new PhotoException(Reason.NOT_A_FILE, Texts.say("'{0}' is a folder.", name));
+        }
         try {
-            if (Files.size(picture) > MOST_BYTES) {
+            long bytes = Files.size(picture);
+            if (bytes == 0) {
+                throw new PhotoException(Reason.NOT_A_FILE, Texts.say("'{0}' is empty.", name));
+            }
+            if (bytes > MOST_BYTES) {
                 throw tooLarge(name);
             }
             return keep(Files.readAllBytes(picture), name);
+        } catch (NoSuchFileException gone) {
+            throw new PhotoException(Reason.NOT_A_FILE, Texts.say("'{0}' is not there any more.", name), gone);
+        } catch (AccessDeniedException notAllowed) {
+            throw new PhotoException(Reason.NOT_A_FILE, Texts.say("'{0}' may not be read by you.", name), notAllowed);
         } catch (IOException fault) {
-            throw new PhotoException(Reason.UNREADABLE, Texts.say("'{0}' cannot be read.", name), fault);
+            throw new PhotoException(Reason.NOT_A_FILE, Texts.say("'{0}' cannot be read.", name), fault);
         }
     }
 

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -90,7 +89,7 @@ final class TrayPhotos {
         news.set("");
         if (outcome instanceof Outcome.Done<AttachPhotos.Attached> done) {
             List<AttachPhotos.Refusal> refused = done.value().refused();
-            problem.set(refused.stream().map(refusal -> refusal.why().advice()).collect(Collectors.joining(" ")));
+            problem.set(PhotoRefusals.words(refused));
             desk.photos().offers().decline(withoutThoseToTryAgain(offered, refused));
             done.value().deed().ifPresent(deed -> saved(deed, offered));
         } else if (outcome instanceof Outcome.Failed<AttachPhotos.Attached> failed) {

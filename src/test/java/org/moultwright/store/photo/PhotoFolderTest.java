@@ -85,6 +85,26 @@ class PhotoFolderTest {
     }
 
     @Test
+    void whatIsNoFileToReadIsSaidAsWhatItIs(@TempDir Path camera) throws IOException {
+        assertThat(notTaken(Files.createDirectory(camera.resolve("of May.jpg"))))
+                .isEqualTo("'of May.jpg' is a folder.");
+        assertThat(notTaken(Files.createFile(camera.resolve("empty.jpg")))).isEqualTo("'empty.jpg' is empty.");
+        assertThat(notTaken(camera.resolve("gone.jpg"))).isEqualTo("'gone.jpg' is not there any more.");
+        Path locked = Files.write(camera.resolve("locked.jpg"), SamplePictures.gif());
+        assertThat(locked.toFile().setReadable(false)).isTrue();
+        if (!Files.isReadable(locked)) {
+            assertThat(notTaken(locked)).isEqualTo("'locked.jpg' may not be read by you.");
+        }
+        assertThat(inFolder()).isEmpty();
+    }
+
+    private String notTaken(Path picture) {
+        PhotoException refusal = catchThrowableOfType(PhotoException.class, () -> photos.keep(picture));
+        assertThat(refusal.reason()).isEqualTo(Reason.NOT_A_FILE);
+        return refusal.sentence();
+    }
+
+    @Test
     void aPictureCutOffIsRefused() throws IOException {
         byte[] whole = SamplePictures.of("jpg", 800, 600, BLUE);
         assertThat(refusal(Arrays.copyOf(whole, whole.length / 2)).reason()).isEqualTo(Reason.UNREADABLE);
