@@ -45,11 +45,11 @@ final class Desktop {
     /** A small window with a refusal. */
     static Stage refusal(RefusedOpening refusal, Runnable whenClosed) {
         Stage stage = new Stage();
-        Scene scene = new Scene(new RefusalView(refusal, stage::close));
+        // As high as its words are in that width.
+        Scene scene = new Scene(new RefusalView(refusal, stage::close), REFUSAL_WIDTH, -1);
         new Appearance().dress(scene.getStylesheets());
         stage.setTitle(TITLE);
         stage.setScene(scene);
-        stage.setWidth(REFUSAL_WIDTH);
         stage.setOnHidden(event -> whenClosed.run());
         return stage;
     }

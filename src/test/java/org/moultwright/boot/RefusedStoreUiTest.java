@@ -14,6 +14,7 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
@@ -89,6 +90,14 @@ class RefusedStoreUiTest {
     }
 
     @Test
+    void aLongSentenceHasRoomInItsWindow(FxRobot robot) {
+        Reason reason = Reason.IN_USE;
+        String sentence = "'/home/keeper/a long way/down to where/the store lies/moultwright.store' is open in another"
+                + " Moultwright (process 28980 on the machine in the back room, started 2026-05-03 20:41 UTC).";
+        assertSaidInAWindow(RefusedOpening.of(new StoreException(reason, sentence)), sentence, reason, robot);
+    }
+
+    @Test
     void theWindowIsPictured() {
         RefusedOpening refusal = RefusedOpening.of(new StoreException(
                 Reason.IN_USE,
@@ -116,6 +125,10 @@ class RefusedStoreUiTest {
             window.get(0).show();
         });
         Scene scene = window.get(0).getScene();
+        Node close = robot.from(scene.getRoot()).lookup(".button").query();
+        assertThat(scene.getHeight())
+                .as("all of the window is seen")
+                .isGreaterThan(close.localToScene(close.getBoundsInLocal()).getMaxY());
         List<String> said =
                 robot.from(scene.getRoot()).lookup((Labeled label) -> label.isVisible()).<Labeled>queryAll().stream()
                         .map(Labeled::getText)

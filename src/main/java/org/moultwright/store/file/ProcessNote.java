@@ -5,6 +5,9 @@ import java.net.InetAddress;
 import java.net.UnknownHostException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -12,6 +15,9 @@ import java.util.regex.Pattern;
 /** A small file beside the store in which a program says who it is. It means nothing once that program has ended. */
 final class ProcessNote {
     private static final Pattern PROCESS = Pattern.compile("process (\\d+) on (.*?)(, .*)?");
+
+    private static final DateTimeFormatter MINUTE =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
     private final Path file;
 
@@ -22,8 +28,10 @@ final class ProcessNote {
     /** @param more further words about this program, which may be none */
     void write(String more) throws IOException {
         ProcessHandle self = ProcessHandle.current();
-        String since =
-                self.info().startInstant().map(start -> ", started " + start).orElse("");
+        String since = self.info()
+                .startInstant()
+                .map(start -> ", started " + MINUTE.format(start))
+                .orElse("");
         Files.writeString(file, "process " + self.pid() + " on " + host() + since + more);
     }
 
