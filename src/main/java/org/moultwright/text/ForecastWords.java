@@ -62,6 +62,11 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
                 window(Texts.say("95 % are {0}", stages), moult.most(), now));
     }
 
+    /** "slings since 12 April": what has been, short enough to stand in a row of a lane. */
+    public String since(MoultForecast moult, Instant at) {
+        return Texts.say("{0} since {1}", plural(moult), days.day(at));
+    }
+
     /** Whether the first animal is known to have entered the stage: then no day is foretold for it. */
     public static boolean hasBegun(MoultForecast moult) {
         return moult.hasBegun();

@@ -1,7 +1,9 @@
 package org.moultwright.ui.chart;
 
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 
@@ -9,6 +11,19 @@ import org.moultwright.language.Texts;
 public record Lane(List<Window> windows) {
     public Lane {
         windows = List.copyOf(windows);
+    }
+
+    /**
+     * The latest that has been of a row of which nothing stands on a calendar that begins then; there it is told in words,
+     * for an empty row would say that nothing has been.
+     */
+    Optional<Window> before(Row row, Instant from) {
+        List<Window> ofRow =
+                windows.stream().filter(window -> window.row() == row).toList();
+        return ofRow.stream()
+                        .allMatch(window -> window.isPast() && window.middle().isBefore(from))
+                ? ofRow.stream().max(Comparator.comparing(Window::middle))
+                : Optional.empty();
     }
 
     /** Which of those that enter a stage a window is about; each has a row of its own, in this order. */
@@ -33,8 +48,9 @@ public record Lane(List<Window> windows) {
      *
      * @param into the stage entered
      * @param isPast whether it has happened: then it is a mark on its day
+     * @param since the same in words, such as "slings since 12 April"
      */
-    public record Window(Row row, Stage into, Instant from, Instant middle, Instant to, boolean isPast) {}
+    public record Window(Row row, Stage into, Instant from, Instant middle, Instant to, boolean isPast, String since) {}
 
     /** Days on which nobody is there. */
     public record Absence(Instant from, Instant to, String words) {}

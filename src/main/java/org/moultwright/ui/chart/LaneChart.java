@@ -10,7 +10,8 @@ import org.moultwright.ui.theme.Token;
 
 /**
  * The windows of one tray over the calendar, in three rows: the first, half and 95 % of those that enter a
- * stage. A bar is an 80 % window in the colour of the stage entered, a mark its middle, a square what has been.
+ * stage. A bar is an 80 % window in the colour of the stage entered, a mark its middle, a square what has been. What has been before the calendar begins
+ * is told in words where its row would be empty.
  */
 public final class LaneChart extends ShownCanvas<LaneChart.Shown> {
     /** Where the calendar begins, in sizes of text from the left; the words of the rows stand before it. */
@@ -49,6 +50,17 @@ public final class LaneChart extends ShownCanvas<LaneChart.Shown> {
                 .forEach(window -> outline(pen, axis, window, rowMiddle(window.row(), rowHeight)));
         for (Lane.Window window : showing.lane().windows()) {
             window(pen, axis, window, rowMiddle(window.row(), rowHeight));
+        }
+        for (Lane.Row row : ROWS) {
+            showing.lane()
+                    .before(row, showing.calendar().from())
+                    .ifPresent(been -> pen.words(
+                            been.since(),
+                            Type.CAPTION,
+                            Token.MUTED,
+                            axis.x(showing.calendar().now()) + WORD_GAP_EMS * em(),
+                            rowMiddle(row, rowHeight),
+                            TextAlignment.LEFT));
         }
     }
 

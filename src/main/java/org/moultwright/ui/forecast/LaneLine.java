@@ -54,7 +54,8 @@ record LaneLine(
                 inWords,
                 new Lane(forecast.moults().stream()
                         .flatMap(moult ->
-                                windows(moult, FirstSeen.in(brood.record(), tray.tray(), moult.into()), now).stream())
+                                windows(moult, FirstSeen.in(brood.record(), tray.tray(), moult.into()), now, words)
+                                        .stream())
                         .toList()),
                 Optional.empty());
     }
@@ -77,15 +78,17 @@ record LaneLine(
     }
 
     /** What has begun stands on the day it was first seen, wherever the forecast would have put it. */
-    private static List<Lane.Window> windows(MoultForecast moult, Optional<Instant> seen, Instant now) {
+    private static List<Lane.Window> windows(
+            MoultForecast moult, Optional<Instant> seen, Instant now, ForecastWords words) {
         List<Lane.Window> windows = new ArrayList<>();
         if (ForecastWords.hasBegun(moult)) {
-            seen.ifPresent(at -> windows.add(new Lane.Window(Lane.Row.FIRST, moult.into(), at, at, at, true)));
+            seen.ifPresent(at -> windows.add(
+                    new Lane.Window(Lane.Row.FIRST, moult.into(), at, at, at, true, words.since(moult, at))));
         } else {
-            windows.add(window(Lane.Row.FIRST, moult, moult.first(), now));
+            windows.add(window(Lane.Row.FIRST, moult, moult.first(), now, words));
         }
-        windows.add(window(Lane.Row.HALF, moult, moult.half(), now));
-        windows.add(window(Lane.Row.MOST, moult, moult.most(), now));
+        windows.add(window(Lane.Row.HALF, moult, moult.half(), now, words));
+        windows.add(window(Lane.Row.MOST, moult, moult.most(), now, words));
         return windows;
     }
 
@@ -96,9 +99,17 @@ record LaneLine(
         return reversed;
     }
 
-    private static Lane.Window window(Lane.Row row, MoultForecast moult, InstantInterval interval, Instant now) {
+    private static Lane.Window window(
+            Lane.Row row, MoultForecast moult, InstantInterval interval, Instant now, ForecastWords words) {
         boolean isPast = !interval.p90().isAfter(now);
-        return new Lane.Window(row, moult.into(), interval.p10(), interval.p50(), interval.p90(), isPast);
+        return new Lane.Window(
+                row,
+                moult.into(),
+                interval.p10(),
+                interval.p50(),
+                interval.p90(),
+                isPast,
+                words.since(moult, interval.p50()));
     }
 
     /** The windows of one moult in words. */

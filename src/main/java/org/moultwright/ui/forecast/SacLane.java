@@ -57,6 +57,6 @@ final class SacLane {
                     case HALF -> Lane.Row.HALF;
                     case MOST -> Lane.Row.MOST;
                 };
-        return new Lane.Window(row, moult.into(), when.p10(), when.p50(), when.p90(), false);
+        return new Lane.Window(row, moult.into(), when.p10(), when.p50(), when.p90(), false, "");
     }
 }

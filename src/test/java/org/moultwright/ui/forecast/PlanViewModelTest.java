@@ -70,6 +70,16 @@ class PlanViewModelTest {
     }
 
     @Test
+    void whatHasBeenIsToldWithItsDay() {
+        assertThat(model.lanes().stream()
+                        .filter(line -> line.tray().equals("A1"))
+                        .flatMap(line -> line.lane().windows().stream())
+                        .filter(window -> window.isPast() && window.row() == Lane.Row.FIRST)
+                        .map(Lane.Window::since))
+                .contains("slings since 3 May");
+    }
+
+    @Test
     void theSetPointInForceChangesNothing() {
         List<Lane> asItWas = model.lanes().stream().map(LaneLine::lane).toList();
         set(28.4);
