@@ -3,7 +3,6 @@ package org.moultwright.ui.settings;
 import java.util.List;
 import java.util.OptionalDouble;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.AlarmLimits;
@@ -11,18 +10,21 @@ import org.moultwright.language.Degrees;
 import org.moultwright.language.Texts;
 import org.moultwright.settings.AlarmSettings;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.FormFields;
+import org.moultwright.ui.control.Typable;
+import org.moultwright.ui.control.Typed;
 import org.moultwright.ui.control.Words;
 
 /** From which temperatures on the keeper is woken. */
 final class AlarmsCard extends VBox {
-    private static final int COLUMNS = 5;
-    private static final String WRONG = "has-problem";
+    private static final Typable TEMPERATURE = Typable.signedNumber(3, 3);
 
     private final SettingsViewModel model;
-    private final TextField veryHigh = field(Texts.say("far too warm above, {0}", Degrees.symbol()));
-    private final TextField high = field(Texts.say("too warm above, {0}", Degrees.symbol()));
-    private final TextField low = field(Texts.say("too cool below, {0}", Degrees.symbol()));
-    private final TextField veryLow = field(Texts.say("far too cold below, {0}", Degrees.symbol()));
+    private final EntryField veryHigh = field(Texts.say("far too warm above, {0}", Degrees.symbol()));
+    private final EntryField high = field(Texts.say("too warm above, {0}", Degrees.symbol()));
+    private final EntryField low = field(Texts.say("too cool below, {0}", Degrees.symbol()));
+    private final EntryField veryLow = field(Texts.say("far too cold below, {0}", Degrees.symbol()));
     private final Label problem = Words.wrapped(Words.styled("", "bad"));
 
     AlarmsCard(SettingsViewModel model) {
@@ -77,10 +79,10 @@ final class AlarmsCard extends VBox {
 
     private void show() {
         AlarmLimits limits = alarms().limits();
-        veryHigh.setText(text(limits.veryHighCelsius()));
-        high.setText(text(limits.highCelsius()));
-        low.setText(text(limits.lowCelsius()));
-        veryLow.setText(text(limits.veryLowCelsius()));
+        veryHigh.textProperty().set(text(limits.veryHighCelsius()));
+        high.textProperty().set(text(limits.highCelsius()));
+        low.textProperty().set(text(limits.lowCelsius()));
+        veryLow.textProperty().set(text(limits.veryLowCelsius()));
     }
 
     /** Kept once the four make sense together; until then what was written stays to be mended. */
@@ -98,32 +100,22 @@ final class AlarmsCard extends VBox {
     private void tell(String sentence) {
         problem.setText(sentence);
         double above = Double.POSITIVE_INFINITY;
-        for (TextField field : List.of(veryHigh, high, low, veryLow)) {
+        for (EntryField field : List.of(veryHigh, high, low, veryLow)) {
             OptionalDouble celsius = read(field);
-            boolean isWrong = !sentence.isEmpty() && (celsius.isEmpty() || celsius.getAsDouble() >= above);
-            field.getStyleClass().remove(WRONG);
-            if (isWrong) {
-                field.getStyleClass().add(WRONG);
-            }
-            field.setAccessibleHelp(isWrong ? sentence : "");
+            boolean isRight = celsius.isPresent() && celsius.getAsDouble() < above;
+            field.mark(isRight ? "" : sentence);
             above = celsius.orElse(above);
         }
     }
 
-    private static OptionalDouble read(TextField field) {
-        try {
-            return OptionalDouble.of(celsius(field));
-        } catch (NumberFormatException notANumber) {
-            return OptionalDouble.empty();
-        }
+    private static OptionalDouble read(EntryField field) {
+        return Typed.temperature(field.textProperty().get());
     }
 
-    private TextField field(String name) {
-        TextField field = new TextField();
-        field.setAccessibleText(name);
-        field.setPrefColumnCount(COLUMNS);
-        field.setOnAction(event -> keep());
-        field.focusedProperty().addListener((observed, before, focused) -> {
+    private EntryField field(String name) {
+        EntryField field = FormFields.quiet(new EntryField(name, TEMPERATURE), "number-field");
+        field.input().setOnAction(event -> keep());
+        field.input().focusedProperty().addListener((observed, before, focused) -> {
             if (!focused) {
                 keep();
             }
@@ -131,8 +123,8 @@ final class AlarmsCard extends VBox {
         return field;
     }
 
-    private static double celsius(TextField field) {
-        return Degrees.celsius(Double.parseDouble(field.getText().strip().replace(',', '.')));
+    private static double celsius(EntryField field) {
+        return read(field).orElseThrow(() -> new IllegalArgumentException("no temperature"));
     }
 
     private static String text(double celsius) {

@@ -1,0 +1,76 @@
+package org.moultwright.ui.settings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.event.ActionEvent;
+import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.moultwright.settings.Settings;
+import org.moultwright.task.InlineRunner;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+
+@ExtendWith(ApplicationExtension.class)
+class AlarmsCardUiTest {
+    private static final String NOT_KEPT = "Not kept: write four temperatures, each below the one above it.";
+
+    private final List<Settings> kept = new ArrayList<>();
+
+    @Test
+    void theFieldToBeMendedIsMarkedUntilItIs(FxRobot robot) {
+        robot.interact(() -> {
+            AlarmsCard card = new AlarmsCard(new SettingsViewModel(Settings.DEFAULT, kept::add, new InlineRunner()));
+            new Scene(card);
+            TextField high = field(card, "too warm above");
+            String usual = high.getText();
+            write(high, "99");
+            assertThat(kept).isEmpty();
+            assertThat(high.getAccessibleHelp()).isEqualTo(NOT_KEPT);
+            assertThat(high.getParent().getStyleClass()).contains("has-problem");
+            assertThat(field(card, "too cool below").getAccessibleHelp()).isEmpty();
+            assertThat(said(card)).contains(NOT_KEPT);
+
+            write(high, "");
+            assertThat(high.getAccessibleHelp()).isEqualTo(NOT_KEPT);
+
+            high.replaceSelection("warm");
+            assertThat(high.getAccessibleHelp()).isEqualTo("Only a number, such as 1.5.");
+
+            write(high, " ٢٩,٥ ");
+            assertThat(kept)
+                    .singleElement()
+                    .satisfies(settings ->
+                            assertThat(settings.alarms().limits().highCelsius()).isEqualTo(29.5));
+            assertThat(high.getParent().getStyleClass()).doesNotContain("has-problem");
+            assertThat(said(card)).doesNotContain(NOT_KEPT);
+            write(high, usual);
+            assertThat(kept.get(1).alarms()).isEqualTo(Settings.DEFAULT.alarms());
+        });
+    }
+
+    private static void write(TextField field, String text) {
+        field.selectAll();
+        field.replaceSelection(text);
+        field.fireEvent(new ActionEvent());
+    }
+
+    private static TextField field(AlarmsCard card, String name) {
+        return card.lookupAll(".text-field").stream()
+                .map(TextField.class::cast)
+                .filter(field -> field.getAccessibleText().startsWith(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<String> said(AlarmsCard card) {
+        return card.lookupAll(".label").stream()
+                .filter(node -> node.isManaged())
+                .map(node -> ((Labeled) node).getText())
+                .toList();
+    }
+}
