@@ -17,6 +17,13 @@ record Envelope(List<Column> columns, List<Gap> gaps) {
         gaps = List.copyOf(gaps);
     }
 
+    /** Whether any reading between these pixels, counted from the axis's left, lies in this span of temperatures. */
+    boolean reaches(double fromPixel, double toPixel, double lowCelsius, double highCelsius) {
+        return columns.stream()
+                .filter(column -> column.pixel() >= fromPixel && column.pixel() <= toPixel)
+                .anyMatch(column -> column.high() >= lowCelsius && column.low() <= highCelsius);
+    }
+
     /**
      * The readings of one pixel's width.
      *

@@ -21,6 +21,10 @@ final class TracePainter {
     private static final double NARROWEST_GAP_PIXELS = 3;
     private static final double LEAST_SPAN_CELSIUS = 4;
     private static final double LONE_DOT_PIXELS = 3;
+
+    /** How far above the plot alarms are told. */
+    private static final double ALARMS_ABOVE_EMS = 0.75;
+
     private static final double FRAME_PIXELS = 1.2;
     private static final double NARROWEST_FRAME_PIXELS = 5;
 
@@ -115,10 +119,13 @@ final class TracePainter {
 
     private void grid() {
         ValueAxis shown = celsius.in(Scale.TEMPERATURE);
-        for (double value : shown.ticks(2 * pen.em())) {
+        double[] ticks = shown.ticks(2 * pen.em());
+        // One number is no scale: in a low plot they stand closer.
+        ticks = ticks.length > 1 ? ticks : shown.ticks(1.4 * pen.em());
+        for (double value : ticks) {
             double y = shown.y(value);
             pen.horizontal(pen.colour(Token.LINE), y, time.left(), time.right());
-            boolean isTop = y < celsius.top() + 1.6 * pen.em();
+            boolean isTop = value == ticks[ticks.length - 1];
             String word = value == Math.rint(value) ? Numbers.fixed(value, 0) : Numbers.fixed(value, 1);
             pen.words(
                     isTop ? word + " " + Degrees.symbol() : word,
@@ -164,7 +171,31 @@ final class TracePainter {
             return;
         }
         gapWordsRight = from + wordsWidth + 6;
-        pen.words(words, Type.CAPTION, Token.MUTED, from, celsius.top() + 0.8 * pen.em(), TextAlignment.LEFT);
+        pen.words(words, Type.CAPTION, Token.MUTED, from, freeLine(from, from + wordsWidth), TextAlignment.LEFT);
+    }
+
+    /**
+     * The middle of a line of words: at the top of the plot; where a trace runs there, at its foot, over the legend, or
+     * above the plot, where alarms would stand.
+     */
+    private double freeLine(double left, double right) {
+        double top = celsius.top() + 0.8 * pen.em();
+        double foot = celsius.bottom() - (trace.others().isEmpty() ? 0.8 : 2.4) * pen.em();
+        if (isFree(left, right, top)) {
+            return top;
+        }
+        double above = trace.alarms().isEmpty() ? celsius.top() - ALARMS_ABOVE_EMS * pen.em() : top;
+        return isFree(left, right, foot) ? foot : above;
+    }
+
+    private boolean isFree(double left, double right, double middle) {
+        double half = 0.7 * pen.em();
+        return Stream.concat(Stream.of(envelope), others.stream())
+                .noneMatch(shown -> shown.reaches(
+                        left - time.left(),
+                        right - time.left(),
+                        celsius.value(middle + half),
+                        celsius.value(middle - half)));
     }
 
     private void lowToHigh() {
@@ -250,7 +281,7 @@ final class TracePainter {
     private void alarm(Trace.Stretch alarm) {
         double left = Math.max(time.left(), time.x(alarm.from()));
         double right = Math.min(time.right(), Math.max(left + 6, time.x(alarm.to())));
-        double y = celsius.top() - 0.75 * pen.em();
+        double y = celsius.top() - ALARMS_ABOVE_EMS * pen.em();
         pen.bar(pen.colour(Token.BAD), left, y - 3, right - left, 6, 2);
         boolean fitsRight = right + 6 + pen.width(alarm.words(), Type.CAPTION_STRONG) < time.right();
         pen.words(

@@ -29,6 +29,11 @@ record ValueAxis(double low, double high, double top, double bottom) {
         return bottom - (bottom - top) * (value - low) / (high - low);
     }
 
+    /** The number at a pixel. */
+    double value(double y) {
+        return low + (high - low) * (bottom - y) / (bottom - top);
+    }
+
     /** The multiples of the finest round step that leaves each so much room. */
     double[] ticks(double roomPixels) {
         double pixelsPerUnit = Math.abs(bottom - top) / (high - low);

@@ -55,6 +55,20 @@ class EnvelopeTest {
         assertThat(envelope.columns()).extracting(Envelope.Column::afterGap).containsExactly(false, false, true);
     }
 
+    /** So that words need not stand over a line. */
+    @Test
+    void whereATraceRunsIsKnown() {
+        CalendarAxis axis = new CalendarAxis(ZoneOffset.UTC, FROM, FROM.plus(Duration.ofMinutes(100)), 0, 100);
+        ReadingSeries readings = series(10, 27, Quality.GOOD, 12, 29, Quality.GOOD);
+        Envelope envelope =
+                ReadingPyramid.of(RollUps.each(readings), BRIDGED, FROM).envelope(axis);
+        assertThat(envelope.reaches(0, 100, 26, 27.5)).isTrue();
+        assertThat(envelope.reaches(11, 100, 26, 27.5)).isFalse();
+        assertThat(envelope.reaches(0, 100, 27.5, 28.5)).isFalse();
+        ValueAxis celsius = new ValueAxis(20, 30, 5, 105);
+        assertThat(celsius.value(celsius.y(27))).isEqualTo(27, within(1e-9));
+    }
+
     @Test
     void faultsAreNoReadings() {
         CalendarAxis axis = new CalendarAxis(ZoneOffset.UTC, FROM, FROM.plus(Duration.ofHours(10)), 0, 100);
