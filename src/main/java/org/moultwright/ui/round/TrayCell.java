@@ -9,6 +9,7 @@ import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -24,6 +25,9 @@ import org.moultwright.ui.control.Words;
  */
 final class TrayCell extends ListCell<TrayLine> {
     private static final PseudoClass OPEN = PseudoClass.getPseudoClass("open");
+
+    /** From this width on, in sizes of text, a tray is told in one line, so that more of them are in sight. */
+    private static final double ONE_LINE_EMS = 28;
 
     private final Label tray = Words.styled("", "tray-code");
     private final Label place = Words.caption("");
@@ -44,20 +48,43 @@ final class TrayCell extends ListCell<TrayLine> {
         Button row = new Button();
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        VBox right = new VBox(state, detail);
-        right.setAlignment(Pos.TOP_RIGHT);
-        VBox left = new VBox(tray, place);
-        left.setMinWidth(USE_PREF_SIZE);
         detail.setWrapText(true);
         detail.setTextAlignment(TextAlignment.RIGHT);
-        HBox content = new HBox(left, gap, right);
+        HBox content = new HBox();
         content.prefWidthProperty().bind(row.widthProperty().subtract(36));
+        row.widthProperty()
+                .map(width -> width.doubleValue() >= ONE_LINE_EMS * getFont().getSize())
+                .subscribe(isOneLine -> {
+                    content.setAlignment(isOneLine ? Pos.BASELINE_LEFT : Pos.TOP_LEFT);
+                    content.getChildren().setAll(left(isOneLine), gap, right(isOneLine));
+                });
         row.setGraphic(content);
         row.getStyleClass().setAll("tray-row");
         row.setMaxWidth(Double.MAX_VALUE);
         row.setFocusTraversable(false);
         row.setOnAction(event -> open.accept(getIndex()));
         return row;
+    }
+
+    private Pane left(boolean isOneLine) {
+        Pane left = isOneLine ? line(tray, place) : new VBox(tray, place);
+        left.setMinWidth(USE_PREF_SIZE);
+        return left;
+    }
+
+    private Pane right(boolean isOneLine) {
+        if (isOneLine) {
+            return line(detail, state);
+        }
+        VBox right = new VBox(state, detail);
+        right.setAlignment(Pos.TOP_RIGHT);
+        return right;
+    }
+
+    private static HBox line(Label first, Label second) {
+        HBox line = new HBox(first, second);
+        line.getStyleClass().add("tray-line");
+        return line;
     }
 
     @Override
