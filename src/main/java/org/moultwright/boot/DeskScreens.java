@@ -5,8 +5,6 @@ import java.util.Optional;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
-import org.moultwright.workflow.RoomReading;
-import org.moultwright.workflow.ShelfAt;
 import org.moultwright.ui.broods.BroodsScreen;
 import org.moultwright.ui.climate.ClimateScreen;
 import org.moultwright.ui.forecast.ForecastScreen;
@@ -22,7 +20,9 @@ import org.moultwright.ui.shell.LaterScreen;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.workflow.ArrangeShelf;
+import org.moultwright.workflow.RoomReading;
 import org.moultwright.workflow.ShareTrays;
+import org.moultwright.workflow.ShelfAt;
 
 /**
  * The screens of the rail. The round is made at once; each other when it is first asked for.
