@@ -68,9 +68,14 @@ final class PottingWords {
 
     /** "33 taken = 32 potted + 1 dead or lost + 0 unexplained". */
     static String balance(int taken, int potted, int lost) {
-        return Texts.say(
-                "{0} taken = {1} potted + {2} dead or lost + {3} unexplained",
-                taken, potted, lost, taken - potted - lost);
+        int unexplained = taken - potted - lost;
+        return unexplained < 0
+                ? Texts.say(
+                        "{0} taken = {1} potted + {2} dead or lost − {3} unexplained",
+                        taken, potted, lost, -unexplained)
+                : Texts.say(
+                        "{0} taken = {1} potted + {2} dead or lost + {3} unexplained",
+                        taken, potted, lost, unexplained);
     }
 
     /** What to do with the balance: labels left over, or what does not add up. */

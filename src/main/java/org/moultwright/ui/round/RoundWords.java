@@ -39,9 +39,15 @@ final class RoundWords {
         if (balance.counted().isEmpty()) {
             return Texts.say("{0} expected, {1} taken out, the rest not counted", balance.expected(), balance.taken());
         }
-        return Texts.say(
-                "{0} expected = {1} counted + {2} dead + {3} unexplained",
-                balance.expected(), balance.counted().getAsInt(), balance.taken(), balance.unexplained());
+        int counted = balance.counted().getAsInt();
+        int unexplained = balance.unexplained();
+        return unexplained < 0
+                ? Texts.say(
+                        "{0} expected = {1} counted + {2} dead − {3} unexplained",
+                        balance.expected(), counted, balance.taken(), -unexplained)
+                : Texts.say(
+                        "{0} expected = {1} counted + {2} dead + {3} unexplained",
+                        balance.expected(), counted, balance.taken(), unexplained);
     }
 
     /** "Tally: 23 animals counted, 56 expected." */

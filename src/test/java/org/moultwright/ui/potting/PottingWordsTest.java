@@ -33,6 +33,12 @@ class PottingWordsTest {
         assertThat(stay(EXPECTED.plus(Duration.ofDays(1)))).isEqualTo("first may be there: look");
     }
 
+    @Test
+    void potsTooManyAreTakenOff() {
+        assertThat(PottingWords.balance(3, 4, 0)).isEqualTo("3 taken = 4 potted + 0 dead or lost − 1 unexplained");
+        assertThat(PottingWords.balance(3, 2, 0)).isEqualTo("3 taken = 2 potted + 0 dead or lost + 1 unexplained");
+    }
+
     private static String stay(Instant now) {
         BroodRecord record = BroodRecord.of(new Brood(
                 "CC-26-A",
