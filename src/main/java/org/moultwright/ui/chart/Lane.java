@@ -15,14 +15,14 @@ public record Lane(List<Window> windows) {
 
     /**
      * The latest that has been of a row of which nothing stands on a calendar that begins then; there it is told in words,
-     * for an empty row would say that nothing has been.
+     * for an empty row would say that nothing has been. Of several stages entered on one day it is the last.
      */
     Optional<Window> before(Row row, Instant from) {
         List<Window> ofRow =
                 windows.stream().filter(window -> window.row() == row).toList();
         return ofRow.stream()
                         .allMatch(window -> window.isPast() && window.middle().isBefore(from))
-                ? ofRow.stream().max(Comparator.comparing(Window::middle))
+                ? ofRow.stream().max(Comparator.comparing(Window::middle).thenComparing(Window::into))
                 : Optional.empty();
     }
 

@@ -24,6 +24,13 @@ class LaneTest {
     }
 
     @Test
+    void ofStagesEnteredOnOneDayTheLastIsTold() {
+        Lane lane = new Lane(List.of(been(Row.HALF, Stage.POSTEMBRYO, 20), been(Row.HALF, Stage.INSTAR1, 20)));
+
+        assertThat(lane.before(Row.HALF, FROM)).map(Window::into).contains(Stage.INSTAR1);
+    }
+
+    @Test
     void aRowWithAWindowAheadIsNotEmpty() {
         Instant ahead = FROM.plus(Duration.ofDays(9));
         Lane lane = new Lane(List.of(
