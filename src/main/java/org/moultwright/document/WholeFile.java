@@ -15,8 +15,8 @@ import org.moultwright.workflow.DocumentException.Reason;
 /**
  * Writes a file whole or not at all.
  *
- * <p>The bytes go to a temporary file in the same folder, which then takes the target's place; whatever
- * fails, a file that was there is still there and the temporary one is not.
+ * <p>The bytes go to a temporary file in the same folder, which then, forced to the disk, takes the target's
+ * place; whatever fails, a file that was there is still there and the temporary one is not.
  */
 final class WholeFile {
     private WholeFile() {}
@@ -46,7 +46,8 @@ final class WholeFile {
     private static void writeBeside(Path folder, Path target, byte[] bytes) throws IOException {
         Path temporary = folder.resolve(target.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
-            Files.write(temporary, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+            Files.write(
+                    temporary, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, StandardOpenOption.SYNC);
             replace(temporary, target);
         } finally {
             Files.deleteIfExists(temporary);

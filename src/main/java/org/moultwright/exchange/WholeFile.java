@@ -1,8 +1,6 @@
 package org.moultwright.exchange;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -14,18 +12,13 @@ final class WholeFile {
 
     static void write(Path file, byte[] bytes) throws IOException {
         Path fresh = file.resolveSibling(file.getFileName() + ".new");
-        force(fresh, bytes);
+        Files.write(
+                fresh,
+                bytes,
+                StandardOpenOption.CREATE,
+                StandardOpenOption.TRUNCATE_EXISTING,
+                StandardOpenOption.WRITE,
+                StandardOpenOption.SYNC);
         Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-    }
-
-    private static void force(Path target, byte[] bytes) throws IOException {
-        try (FileChannel channel = FileChannel.open(
-                target, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
-            ByteBuffer rest = ByteBuffer.wrap(bytes);
-            while (rest.hasRemaining()) {
-                channel.write(rest);
-            }
-            channel.force(true);
-        }
     }
 }

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 
 /**
@@ -61,7 +62,7 @@ public final class SettingsFile {
     }
 
     /**
-     * Writes the settings; they are in the file when this returns.
+     * Writes the settings; they are on disk when this returns.
      *
      * @throws UncheckedIOException if that cannot be done; the file is then as it was
      */
@@ -69,7 +70,7 @@ public final class SettingsFile {
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
             Path fresh = Files.createTempFile(file.toAbsolutePath().getParent(), NAME, ".new");
-            Files.write(fresh, SettingsText.print(settings));
+            Files.write(fresh, SettingsText.print(settings), StandardOpenOption.WRITE, StandardOpenOption.SYNC);
             Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

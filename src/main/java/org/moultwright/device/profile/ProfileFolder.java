@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -76,7 +77,7 @@ final class ProfileFolder {
         try {
             Files.createDirectories(folder);
             Path fresh = Files.createTempFile(folder, name, ".new");
-            Files.write(fresh, text);
+            Files.write(fresh, text, StandardOpenOption.WRITE, StandardOpenOption.SYNC);
             Files.move(
                     fresh, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {

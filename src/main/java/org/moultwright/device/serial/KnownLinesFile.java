@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -80,7 +81,7 @@ public final class KnownLinesFile implements KnownLines {
             Path folder = Optional.ofNullable(file.getParent()).orElseThrow();
             Files.createDirectories(folder);
             Path fresh = Files.createTempFile(folder, "probes", ".new");
-            Files.write(fresh, rows);
+            Files.write(fresh, rows, StandardOpenOption.WRITE, StandardOpenOption.SYNC);
             Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
