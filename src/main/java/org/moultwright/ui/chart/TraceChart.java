@@ -20,7 +20,9 @@ import org.moultwright.ui.theme.Palette;
  */
 public final class TraceChart extends ChartCanvas {
     private static final int KEY_STEPS = 96;
-    private static final double LEFT_EMS = 2.8;
+    /** Room for the widest number with its unit, as 24.5 °C, beside the ring of focus. */
+    private static final double LEFT_EMS = 3.9;
+
     private static final double RIGHT_EMS = 0.6;
     private static final double ZOOM_STEP = 1.25;
     private static final double PAN_STEP = 0.25;
