@@ -9,10 +9,10 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.javafx.FontIcon;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignB;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Flow;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.control.Words;
 
 /**
@@ -45,7 +45,7 @@ public final class AlarmBanner extends VBox {
         words.getStyleClass().add("alarm-words");
         HBox.setHgrow(words, Priority.ALWAYS);
         figure.setMinWidth(USE_PREF_SIZE);
-        Flow row = new Flow(FontIcon.of(MaterialDesignB.BELL_RING_OUTLINE, ICON_SIZE), words, figure);
+        Flow row = new Flow(FontIcon.of(Sign.ALARM, ICON_SIZE), words, figure);
         row.getStyleClass().add("alarm-row");
         getChildren().addAll(row, answers);
         problem.textProperty().bind(model.problemProperty());

@@ -3,10 +3,10 @@ package org.moultwright.ui.broods;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.value.ObservableObjectValue;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignE;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
@@ -16,7 +16,7 @@ import org.moultwright.workflow.RoomReading;
 
 /** The broods, as a screen of the frame. */
 public final class BroodsScreen {
-    public static final ScreenName NAME = new ScreenName("broods", Texts.say("Broods"), MaterialDesignE.EGG_OUTLINE);
+    public static final ScreenName NAME = new ScreenName("broods", Texts.say("Broods"), Sign.BROODS);
 
     private BroodsScreen() {}
 

@@ -9,11 +9,11 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignE;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.Flow;
+import org.moultwright.ui.control.Sign;
 
 /** The ways broods come to the desk, as buttons and as keys: a sac, a brood folder, the demo room. */
 final class WaysInBar {
@@ -44,7 +44,7 @@ final class WaysInBar {
                 ? Texts.say(
                         "No broods yet. Write down a new sac, take in a brood folder, or look around in the demo room.")
                 : Texts.say("No broods yet. Write down a new sac, or take in a brood folder.");
-        return new EmptyState(MaterialDesignE.EGG_OUTLINE, sentence, buttons.toArray(Button[]::new));
+        return new EmptyState(Sign.BROODS, sentence, buttons.toArray(Button[]::new));
     }
 
     void takeFocus() {

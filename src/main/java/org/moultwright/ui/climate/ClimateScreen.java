@@ -3,8 +3,8 @@ package org.moultwright.ui.climate;
 import java.util.List;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Node;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignT;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.LaterScreen;
 import org.moultwright.ui.shell.PlainScreen;
@@ -14,7 +14,7 @@ import org.moultwright.ui.theme.Palette;
 
 /** The climate, as a screen of the frame. */
 public final class ClimateScreen implements AutoCloseable {
-    public static final ScreenName NAME = new ScreenName("climate", Texts.say("Climate"), MaterialDesignT.THERMOMETER);
+    public static final ScreenName NAME = new ScreenName("climate", Texts.say("Climate"), Sign.CLIMATE);
 
     private static final List<KeyHint> KEYS = List.of(
             new KeyHint("← →", Texts.say("read the trace, step by step")),

@@ -15,7 +15,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignT;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
@@ -25,6 +24,7 @@ import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Keys;
 import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.theme.Palette;
 
@@ -65,7 +65,7 @@ final class TracesPage extends VBox {
         held.setActions(
                 Buttons.plain(Texts.say("Go on"), () -> model.heldProperty().set(false)));
         Card empty = new Card(new EmptyState(
-                MaterialDesignT.THERMOMETER,
+                Sign.CLIMATE,
                 Texts.say("No probe has been heard yet. Connect one on a serial line, write in what a thermometer "
                         + "shows, or take in a brood with its readings."),
                 Buttons.primary(Texts.say("Connect a probe"), this::connect)));

@@ -9,9 +9,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.kordamp.ikonli.Ikon;
 import org.kordamp.ikonli.javafx.FontIcon;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignA;
 
 /**
  * A sentence and, more quietly, what to do about it, on a soft ground: the balance of a sheet, a notice,
@@ -19,8 +17,6 @@ import org.kordamp.ikonli.materialdesign2.MaterialDesignA;
  * banners, and hardly any ever says a word.
  */
 public final class Banner extends Flow {
-    private static final Ikon SIGN = MaterialDesignA.ALERT_CIRCLE_OUTLINE;
-
     private final StringProperty sentence = new SimpleStringProperty("");
     private final StringProperty detail = new SimpleStringProperty("");
     private final VBox words = new VBox();
@@ -80,7 +76,7 @@ public final class Banner extends Flow {
 
     private void showSign() {
         if (hasParts && isUrgent && sign.isEmpty()) {
-            sign = Optional.of(FontIcon.of(SIGN, 22));
+            sign = Optional.of(FontIcon.of(Sign.ATTENTION, 22));
             getChildren().add(0, sign.get());
         }
         sign.ifPresent(made -> {

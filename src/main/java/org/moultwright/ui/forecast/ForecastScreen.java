@@ -3,10 +3,10 @@ package org.moultwright.ui.forecast;
 import java.util.List;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Node;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
@@ -16,8 +16,7 @@ import org.moultwright.workflow.RoomReading;
 
 /** The forecast, as a screen of the frame. */
 public final class ForecastScreen {
-    public static final ScreenName NAME =
-            new ScreenName("forecast", Texts.say("Forecast"), MaterialDesignC.CHART_TIMELINE_VARIANT);
+    public static final ScreenName NAME = new ScreenName("forecast", Texts.say("Forecast"), Sign.FORECAST);
 
     private static final List<KeyHint> KEYS = List.of(
             new KeyHint("↑ ↓", Texts.say("choose a tray and read its windows")),

@@ -18,7 +18,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.chart.CalendarList;
 import org.moultwright.ui.chart.CalendarStrip;
@@ -30,6 +29,7 @@ import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.theme.Palette;
@@ -59,7 +59,7 @@ final class ForecastView extends StackPane {
         Node below = below();
         markWhatIf(header, lanes, below);
         Card empty = new Card(new EmptyState(
-                MaterialDesignC.CHART_TIMELINE_VARIANT,
+                Sign.FORECAST,
                 Texts.say(
                         "Nothing to foresee yet. Once a sac is opened and its trays are counted, their moults stand here."),
                 Buttons.secondary(HOW_GOOD, model::openAccuracy)));

@@ -2,15 +2,15 @@ package org.moultwright.ui.potting;
 
 import java.util.List;
 import javafx.scene.Node;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignP;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ScreenName;
 
 /** The potting bench, as a screen of the frame. */
 public final class PottingScreen implements Screen {
-    public static final ScreenName NAME = new ScreenName("potting", Texts.say("Potting"), MaterialDesignP.POT_OUTLINE);
+    public static final ScreenName NAME = new ScreenName("potting", Texts.say("Potting"), Sign.POTTING);
 
     private final PottingView view;
 

@@ -15,7 +15,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignP;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
@@ -26,6 +25,7 @@ import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.MadeInSight;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.label.SheetCard;
 
@@ -112,8 +112,7 @@ final class PottingView extends VBox {
     private Node empty() {
         Card card = new Card();
         Runnable show = () -> card.getChildren()
-                .setAll(new EmptyState(
-                        MaterialDesignP.POT_OUTLINE, model.emptyProperty().get()));
+                .setAll(new EmptyState(Sign.POTTING, model.emptyProperty().get()));
         model.emptyProperty().addListener((observed, before, now) -> show.run());
         show.run();
         setVgrow(card, Priority.ALWAYS);

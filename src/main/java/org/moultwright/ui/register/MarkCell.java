@@ -3,15 +3,15 @@ package org.moultwright.ui.register;
 import javafx.scene.control.TableCell;
 import org.jspecify.annotations.Nullable;
 import org.kordamp.ikonli.javafx.FontIcon;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
+import org.moultwright.ui.control.Sign;
 
 /** Whether a pot is selected, as a box ticked or not. */
 final class MarkCell extends TableCell<PotRow, PotRow> {
     static final double WIDTH_PIXELS = 34;
 
     private final RegisterViewModel model;
-    private final FontIcon ticked = FontIcon.of(MaterialDesignC.CHECKBOX_MARKED_OUTLINE, 18);
-    private final FontIcon open = FontIcon.of(MaterialDesignC.CHECKBOX_BLANK_OUTLINE, 18);
+    private final FontIcon ticked = FontIcon.of(Sign.TICKED, 18);
+    private final FontIcon open = FontIcon.of(Sign.NOT_TICKED, 18);
 
     MarkCell(RegisterViewModel model) {
         this.model = model;

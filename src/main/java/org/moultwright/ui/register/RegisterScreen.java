@@ -1,7 +1,7 @@
 package org.moultwright.ui.register;
 
-import org.kordamp.ikonli.materialdesign2.MaterialDesignF;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ScreenName;
@@ -9,8 +9,7 @@ import org.moultwright.workflow.RoomReading;
 
 /** The register, as a screen of the frame. */
 public final class RegisterScreen {
-    public static final ScreenName NAME =
-            new ScreenName("register", Texts.say("Register"), MaterialDesignF.FORMAT_LIST_BULLETED_SQUARE);
+    public static final ScreenName NAME = new ScreenName("register", Texts.say("Register"), Sign.REGISTER);
 
     /** What is worked out of a room for the table, best aside. */
     public static final RoomReading<?> READING = PotRow.ALL;

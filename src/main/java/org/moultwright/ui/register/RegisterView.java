@@ -9,7 +9,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignF;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Card;
@@ -21,6 +20,7 @@ import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.PageHeader;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Typable;
@@ -50,7 +50,7 @@ final class RegisterView extends VBox {
         Columns columns = new Columns(pots(openSlip, openLabels), new PotCard(model));
         columns.getStyleClass().add("bench-columns");
         setVgrow(columns, Priority.ALWAYS);
-        Card empty = new Card(new EmptyState(MaterialDesignF.FORMAT_LIST_BULLETED_SQUARE, RegisterWords.EMPTY));
+        Card empty = new Card(new EmptyState(Sign.REGISTER, RegisterWords.EMPTY));
         setVgrow(empty, Priority.ALWAYS);
         getStyleClass().addAll("page", "register");
         getChildren()

@@ -2,16 +2,15 @@ package org.moultwright.ui.round;
 
 import java.util.List;
 import javafx.scene.Node;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ScreenName;
 
 /** The daily round, as a screen of the frame. */
 public final class RoundScreen implements Screen {
-    public static final ScreenName NAME =
-            new ScreenName("round", Texts.say("Round"), MaterialDesignC.CLIPBOARD_CHECK_OUTLINE);
+    public static final ScreenName NAME = new ScreenName("round", Texts.say("Round"), Sign.ROUND);
 
     private final RoundViewModel model;
     private final RoundView view;

@@ -10,7 +10,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
@@ -23,6 +22,7 @@ import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.NoteArea;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Roomy;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 
@@ -132,7 +132,7 @@ final class RoundView extends VBox {
 
     private static Node empty() {
         return new Card(new EmptyState(
-                MaterialDesignC.CLIPBOARD_CHECK_OUTLINE,
+                Sign.ROUND,
                 Texts.say(
                         "No trays to look at. They appear here once a sac is opened or a brood folder is taken in.")));
     }

@@ -2,17 +2,16 @@ package org.moultwright.ui.settings;
 
 import java.util.function.UnaryOperator;
 import javafx.scene.Node;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.language.Texts;
 import org.moultwright.language.Translations;
 import org.moultwright.ui.alarm.AlarmReach;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ScreenName;
 
 /** The keeper's choices, as a screen of the frame. */
 public final class SettingsScreen implements Screen {
-    public static final ScreenName NAME =
-            new ScreenName("settings", Texts.say("Settings"), MaterialDesignC.COG_OUTLINE);
+    public static final ScreenName NAME = new ScreenName("settings", Texts.say("Settings"), Sign.SETTINGS);
 
     private final SettingsView view;
 

@@ -1,14 +1,14 @@
 package org.moultwright.ui.shelf;
 
-import org.kordamp.ikonli.materialdesign2.MaterialDesignD;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
 import org.moultwright.ui.shell.ScreenName;
 
 /** The shelf, as a screen of the frame. */
 public final class ShelfScreen {
-    public static final ScreenName NAME = new ScreenName("shelf", Texts.say("Shelf"), MaterialDesignD.DRESSER_OUTLINE);
+    public static final ScreenName NAME = new ScreenName("shelf", Texts.say("Shelf"), Sign.SHELF);
 
     private ShelfScreen() {}
 

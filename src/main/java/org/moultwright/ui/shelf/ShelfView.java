@@ -13,7 +13,6 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignD;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
@@ -25,6 +24,7 @@ import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 
@@ -161,9 +161,9 @@ final class ShelfView extends VBox {
 
     private Node emptyCard() {
         Card card = model.isPast()
-                ? new Card(new EmptyState(MaterialDesignD.DRESSER_OUTLINE, ShelfWords.NOTHING_THEN))
+                ? new Card(new EmptyState(Sign.SHELF, ShelfWords.NOTHING_THEN))
                 : new Card(new EmptyState(
-                        MaterialDesignD.DRESSER_OUTLINE,
+                        Sign.SHELF,
                         ShelfWords.EMPTY,
                         Buttons.primary(Texts.say("Add the first container"), model::openAdd)));
         VBox.setVgrow(card, Priority.ALWAYS);

@@ -1,6 +1,6 @@
 package org.moultwright.ui.shell;
 
-import org.kordamp.ikonli.Ikon;
+import org.moultwright.ui.control.Sign;
 
 /**
  * What a screen is known by before it is made.
@@ -9,4 +9,4 @@ import org.kordamp.ikonli.Ikon;
  * @param word stands in the rail
  * @param icon stands over that word
  */
-public record ScreenName(String id, String word, Ikon icon) {}
+public record ScreenName(String id, String word, Sign icon) {}

@@ -19,7 +19,6 @@ import javafx.scene.layout.VBox;
 import org.controlsfx.control.SegmentedButton;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignE;
 import org.moultwright.domain.Stage;
 import org.moultwright.ui.ScreenShots;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -193,7 +192,7 @@ class ControlsUiTest {
                 Card.titled("Fields", fields, new HBox(12, new Slider(24, 29, 27), segments, area)),
                 Card.titled("Banners", balance, warn, bad, legend),
                 new Card(new EmptyState(
-                        MaterialDesignE.EGG_OUTLINE,
+                        Sign.BROODS,
                         "No broods yet. Open a sac, or look around in the demo room.",
                         Buttons.primary("Open a sac", () -> {}))));
         page.getStyleClass().add("page");

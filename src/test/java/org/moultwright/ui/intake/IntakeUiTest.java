@@ -25,7 +25,6 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignT;
 import org.moultwright.domain.Extremes;
 import org.moultwright.domain.HandReading;
 import org.moultwright.domain.Quality;
@@ -37,6 +36,7 @@ import org.moultwright.task.Outcome;
 import org.moultwright.task.Runner;
 import org.moultwright.task.Work;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.shell.KeyHint;
 import org.moultwright.ui.shell.PlainScreen;
 import org.moultwright.ui.shell.Screen;
@@ -85,7 +85,7 @@ class IntakeUiTest {
                 base.days()));
         VBox under = new VBox(writing.menu());
         screen = writing.over(new PlainScreen(
-                new ScreenName("climate", "Climate", MaterialDesignT.THERMOMETER),
+                new ScreenName("climate", "Climate", Sign.CLIMATE),
                 under,
                 () -> under.getChildren().get(0).requestFocus(),
                 List.of()));

@@ -16,7 +16,7 @@ import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
+import org.moultwright.ui.control.Sign;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -118,7 +118,7 @@ class BackstageUiTest {
     }
 
     private Screen screen(String word) {
-        ScreenName name = new ScreenName(word, word, MaterialDesignC.CIRCLE);
+        ScreenName name = new ScreenName(word, word, Sign.SETTINGS);
         return new LaterScreen(name, () -> {
             Button button = new Button(word);
             made.add(button);

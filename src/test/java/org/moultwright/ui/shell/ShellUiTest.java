@@ -19,7 +19,6 @@ import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.language.Translations;
 import org.moultwright.settings.Settings;
 import org.moultwright.settings.TextSize;
@@ -30,6 +29,7 @@ import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.control.NumberField;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.settings.SettingsScreen;
 import org.moultwright.ui.settings.SettingsViewModel;
@@ -207,7 +207,7 @@ class ShellUiTest {
 
         @Override
         public ScreenName name() {
-            return new ScreenName(id, id, MaterialDesignC.CLIPBOARD_CHECK_OUTLINE);
+            return new ScreenName(id, id, Sign.ROUND);
         }
 
         @Override

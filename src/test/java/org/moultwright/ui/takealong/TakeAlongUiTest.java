@@ -29,7 +29,6 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.moultwright.document.IcsCalendarFiles;
 import org.moultwright.document.PdfSitterSheets;
 import org.moultwright.document.ReadCalendar;
@@ -39,6 +38,7 @@ import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.plan.ChosenPlans;
 import org.moultwright.ui.plan.PlanChoices;
 import org.moultwright.ui.shell.PlainScreen;
@@ -80,7 +80,7 @@ class TakeAlongUiTest {
         StackPane forecast = new StackPane(takeAlong.button());
         Parent pages = (Parent) takeAlong
                 .over(new PlainScreen(
-                        new ScreenName("forecast", "Forecast", MaterialDesignC.CHART_TIMELINE_VARIANT),
+                        new ScreenName("forecast", "Forecast", Sign.FORECAST),
                         forecast,
                         () -> forecast.getChildren().get(0).requestFocus(),
                         List.of()))
