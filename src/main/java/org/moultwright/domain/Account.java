@@ -2,6 +2,7 @@ package org.moultwright.domain;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where animals of a brood are, or went, in its ledger: one of a few fixed accounts, or a tray.
@@ -59,6 +60,17 @@ public record Account(Kind kind, String code) {
     /** Whether animals here count as lost to the brood. */
     public boolean isLoss() {
         return kind == Kind.DEAD || kind == Kind.INFERTILE || kind == Kind.MISSING;
+    }
+
+    /** Written out, as is the hash: what Java puts a record's own together of when it is first asked holds up a start. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Account account && kind == account.kind && code.equals(account.code);
+    }
+
+    @Override
+    public int hashCode() {
+        return code.hashCode();
     }
 
     private static Account fixed(Kind kind) {

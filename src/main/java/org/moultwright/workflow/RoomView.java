@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.Shelf;
@@ -63,6 +64,17 @@ public record RoomView(
                         .distinct()
                         .toList()),
                 false);
+    }
+
+    /** No two readings are the same room: all their animals would have to be compared to tell. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other;
+    }
+
+    @Override
+    public int hashCode() {
+        return System.identityHashCode(this);
     }
 
     /** Trays that hold animals, of all broods, in shelf order. */

@@ -3,20 +3,13 @@ package org.moultwright.boot.machine;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import org.moultwright.ui.round.TallySounds;
 
 /** Short notes of this machine, played in the order of the keys: none is left out, for each is an animal. */
 public final class TallyNotes implements TallySounds {
     private static final double NOTE_SECONDS = 0.07;
-
-    /** The five notes of a pentatonic scale from the A of 440 Hz, in equal temperament: none sounds like the next. */
-    private static final List<Notes> STAGES = DoubleStream.of(0, 3, 5, 7, 10)
-            .mapToObj(semitones -> new Notes(NOTE_SECONDS, 440 * Math.pow(2, semitones / 12)))
-            .toList();
-
-    private static final Notes TAKEN_BACK = new Notes(NOTE_SECONDS, 440, 293.66);
-    private static final Notes REFUSED = new Notes(2 * NOTE_SECONDS, 146.83);
 
     private final ExecutorService player = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "tally notes");
@@ -26,20 +19,31 @@ public final class TallyNotes implements TallySounds {
 
     @Override
     public void counted(int place) {
-        play(STAGES.get(Math.min(place, STAGES.size() - 1)));
+        play(() -> Scale.STAGES.get(Math.min(place, Scale.STAGES.size() - 1)));
     }
 
     @Override
     public void takenBack() {
-        play(TAKEN_BACK);
+        play(() -> Scale.TAKEN_BACK);
     }
 
     @Override
     public void refused() {
-        play(REFUSED);
+        play(() -> Scale.REFUSED);
     }
 
-    private void play(Notes notes) {
-        player.execute(notes::play);
+    private void play(Supplier<Notes> notes) {
+        player.execute(() -> notes.get().play());
+    }
+
+    /** Worked out when the first is played, which few desks do. */
+    private static final class Scale {
+        /** The five notes of a pentatonic scale from the A of 440 Hz, in equal temperament: none sounds like the next. */
+        static final List<Notes> STAGES = DoubleStream.of(0, 3, 5, 7, 10)
+                .mapToObj(semitones -> new Notes(NOTE_SECONDS, 440 * Math.pow(2, semitones / 12)))
+                .toList();
+
+        static final Notes TAKEN_BACK = new Notes(NOTE_SECONDS, 440, 293.66);
+        static final Notes REFUSED = new Notes(2 * NOTE_SECONDS, 146.83);
     }
 }

@@ -1,5 +1,6 @@
 package org.moultwright.ui.round;
 
+import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.Stage;
 
 /**
@@ -8,6 +9,16 @@ import org.moultwright.domain.Stage;
  * @param serial tells one request from the next to the same place
  */
 record FocusRequest(int serial, Target target) {
+    /** One request is never another, not even for the same place. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other;
+    }
+
+    @Override
+    public int hashCode() {
+        return serial;
+    }
 
     /** A place on the sheet. */
     public sealed interface Target {}
