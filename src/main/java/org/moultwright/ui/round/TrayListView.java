@@ -33,6 +33,8 @@ final class TrayListView extends VBox {
     @Override
     protected void layoutChildren() {
         super.layoutChildren();
+        // Looked for before it has been made, a row would have all of them made anew.
+        rows.layout();
         bringOpenIntoSight();
     }
 

@@ -4,14 +4,15 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Supplier;
 import javafx.scene.Node;
-import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.ListCell;
+import javafx.scene.control.Skin;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import org.jspecify.annotations.Nullable;
+import org.moultwright.ui.control.RowSkin;
 import org.moultwright.workflow.Standing;
 
 /** A row of the shelf, inside as many frames as there are containers around it. */
@@ -31,9 +32,13 @@ final class ShelfCell extends ListCell<ShelfRow> {
         drag.from(this, shown);
         getStyleClass().add("shelf-cell");
         cards.getStyleClass().add("shelf-cards");
-        setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         setPrefWidth(0);
         model.focusProperty().addListener((observed, before, now) -> refocus(before, now));
+    }
+
+    @Override
+    protected Skin<?> createDefaultSkin() {
+        return new RowSkin(this);
     }
 
     @Override
