@@ -96,7 +96,7 @@ final class CarryingProgram {
     }
 
     private static boolean says(Node card, String code) {
-        return card.lookupAll(".label").stream()
+        return card.lookupAll(".wording").stream()
                 .anyMatch(label -> label instanceof Label word && code.equals(word.getText()));
     }
 }

@@ -49,7 +49,7 @@ final class NowPane extends VBox {
         AirNow said = model.airProperty().get();
         air.setText(said.air());
         wall.setText(said.wall());
-        wall.getStyleClass().setAll("label", said.tone().styleClass());
+        Words.restyle(wall, said.tone().styleClass());
         assumes.setText(said.assumes());
         say.setVisible(!said.air().isEmpty() && model.container().isPresent());
     }

@@ -8,7 +8,7 @@ import org.moultwright.language.Texts;
 public final class KeyCap extends Label {
     public KeyCap(String key) {
         super(key);
-        getStyleClass().add("key-cap");
+        getStyleClass().setAll(Wording.STYLE, "key-cap");
         setMinWidth(USE_PREF_SIZE);
         setAccessibleText(Texts.say("key {0}", key));
     }

@@ -44,4 +44,10 @@ public final class Words {
         label.getStyleClass().addAll(styleClasses);
         return label;
     }
+
+    /** Sets words that were made here in another kind of type. */
+    public static void restyle(Label words, String... styleClasses) {
+        words.getStyleClass().setAll(styleClasses);
+        words.getStyleClass().add(0, Wording.STYLE);
+    }
 }

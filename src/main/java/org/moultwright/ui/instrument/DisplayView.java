@@ -132,13 +132,12 @@ public final class DisplayView extends VBox {
         Optional<DisplayPair> latest = pairs.stream().findFirst();
         headline.setText(latest.map(pair -> DisplayWords.headline(model.judge(pair.check())))
                 .orElse(Texts.say("Nothing read off yet.")));
-        headline.getStyleClass()
-                .setAll(
-                        "label",
-                        "verdict",
-                        latest.map(pair -> tone(model.judge(pair.check())))
-                                .orElse(Tone.MUTED)
-                                .styleClass());
+        Words.restyle(
+                headline,
+                "verdict",
+                latest.map(pair -> tone(model.judge(pair.check())))
+                        .orElse(Tone.MUTED)
+                        .styleClass());
         arithmetic.setText(latest.map(pair -> DisplayWords.arithmetic(pair.check(), model.judge(pair.check())))
                 .orElse(Texts.say(
                         "Read the display, write its number above, and it is held against the probe at once.")));

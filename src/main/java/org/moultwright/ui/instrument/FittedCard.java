@@ -55,7 +55,7 @@ final class FittedCard extends VBox {
         Optional<Calibration> draft = model.draftProperty().get();
         headline.setText(draft.map(CalibrationWords::headline)
                 .orElse(model.missingProperty().get()));
-        headline.getStyleClass().setAll("label", draft.isPresent() ? "verdict" : "muted");
+        Words.restyle(headline, draft.isPresent() ? "verdict" : "muted");
         line.setText(draft.map(CalibrationWords::line).orElse(""));
         superseded.setText(model.superseded());
         chart.shownProperty().set(draft.map(FittedCard::shown));

@@ -48,7 +48,7 @@ final class ContainerCard extends VBox {
         foot.setText(isLivedIn ? stages(standing, names) : air(standing));
         String size = isLivedIn ? "small" : "caption";
         if (!foot.getStyleClass().contains(size)) {
-            foot.getStyleClass().setAll("label", size);
+            Words.restyle(foot, size);
         }
     }
 

@@ -68,7 +68,7 @@ class AlarmsCardUiTest {
     }
 
     private static List<String> said(AlarmsCard card) {
-        return card.lookupAll(".label").stream()
+        return card.lookupAll(".wording").stream()
                 .filter(node -> node.isManaged())
                 .map(node -> ((Labeled) node).getText())
                 .toList();

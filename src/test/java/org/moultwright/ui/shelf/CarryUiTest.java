@@ -105,7 +105,7 @@ class CarryUiTest {
 
     private static Node card(FxRobot robot, String code) {
         return robot.lookup((Node node) -> node.getOnDragOver() != null
-                        && node.lookupAll(".label").stream()
+                        && node.lookupAll(".wording").stream()
                                 .anyMatch(label -> label instanceof Label word && code.equals(word.getText())))
                 .query();
     }
