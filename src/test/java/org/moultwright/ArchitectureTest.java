@@ -12,6 +12,7 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.io.PrintStream;
+import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -22,6 +23,7 @@ import java.util.Random;
 @AnalyzeClasses(packages = "org.moultwright", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
     private static final String LAYERS = "docs/decisions/0001-layers.md";
+    private static final String WHOLE_FILES = "docs/decisions/0158-files-are-replaced-in-one-way.md";
     private static final String REPEATABLE = "docs/decisions/0002-repeatable-arithmetic.md";
 
     @ArchTest
@@ -32,6 +34,8 @@ class ArchitectureTest {
             .definedBy("org.moultwright.boot..")
             .layer("language")
             .definedBy("org.moultwright.language..")
+            .layer("file")
+            .definedBy("org.moultwright.file..")
             .layer("domain")
             .definedBy("org.moultwright.domain..")
             .layer("compute")
@@ -56,6 +60,8 @@ class ArchitectureTest {
             .definedBy("org.moultwright.ui..")
             .whereLayer("language")
             .mayNotAccessAnyLayer()
+            .whereLayer("file")
+            .mayNotAccessAnyLayer()
             .whereLayer("domain")
             .mayOnlyAccessLayers("language")
             .whereLayer("task")
@@ -65,17 +71,17 @@ class ArchitectureTest {
             .whereLayer("text")
             .mayOnlyAccessLayers("language", "domain", "compute")
             .whereLayer("settings")
-            .mayOnlyAccessLayers("language", "domain")
+            .mayOnlyAccessLayers("language", "domain", "file")
             .whereLayer("workflow")
             .mayOnlyAccessLayers("language", "domain", "compute", "task")
             .whereLayer("store")
-            .mayOnlyAccessLayers("language", "workflow", "domain")
+            .mayOnlyAccessLayers("language", "workflow", "domain", "file")
             .whereLayer("device")
-            .mayOnlyAccessLayers("language", "workflow", "domain")
+            .mayOnlyAccessLayers("language", "workflow", "domain", "file")
             .whereLayer("document")
-            .mayOnlyAccessLayers("language", "workflow", "domain", "text")
+            .mayOnlyAccessLayers("language", "workflow", "domain", "text", "file")
             .whereLayer("exchange")
-            .mayOnlyAccessLayers("language", "workflow", "domain", "text")
+            .mayOnlyAccessLayers("language", "workflow", "domain", "text", "file")
             .whereLayer("ui")
             .mayOnlyAccessLayers("language", "workflow", "compute", "domain", "task", "text", "settings")
             .whereLayer("boot")
@@ -113,6 +119,16 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule pdfOnlyInTheDocument = onlyIn("document", "org.apache.pdfbox..", "com.google.zxing..");
+
+    /** How a file takes the place of another is decided once. */
+    @ArchTest
+    static final ArchRule filesAreReplacedInOneWay = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.moultwright.file..")
+            .should()
+            .dependOnClassesThat()
+            .areAssignableTo(StandardCopyOption.class)
+            .because(WHOLE_FILES);
 
     @ArchTest
     static final ArchRule domainKnowsOnlyTheLanguage = classes()

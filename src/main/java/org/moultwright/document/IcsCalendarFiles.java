@@ -10,6 +10,6 @@ import org.moultwright.workflow.CalendarFiles;
 public final class IcsCalendarFiles implements CalendarFiles {
     @Override
     public void save(List<CalendarEntry> entries, Instant madeAt, Path file) {
-        WholeFile.write(file, new IcsCalendar(entries, madeAt).bytes());
+        DocumentFile.write(file, new IcsCalendar(entries, madeAt).bytes());
     }
 }

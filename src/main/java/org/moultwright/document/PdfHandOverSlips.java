@@ -8,6 +8,6 @@ import org.moultwright.workflow.HandOverSlips;
 public final class PdfHandOverSlips implements HandOverSlips {
     @Override
     public void save(HandOverSlip slip, Path pdf) {
-        WholeFile.write(pdf, new SlipDocument(slip).bytes());
+        DocumentFile.write(pdf, new SlipDocument(slip).bytes());
     }
 }

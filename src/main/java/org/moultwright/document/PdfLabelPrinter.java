@@ -18,7 +18,7 @@ public final class PdfLabelPrinter implements LabelPrinter {
 
     @Override
     public void save(LabelJob job, Path pdf) {
-        WholeFile.write(pdf, new LabelDocument(job).bytes());
+        DocumentFile.write(pdf, new LabelDocument(job).bytes());
     }
 
     @Override
@@ -28,7 +28,7 @@ public final class PdfLabelPrinter implements LabelPrinter {
 
     @Override
     public void save(CalibrationPage page, Path pdf) {
-        WholeFile.write(pdf, new CalibrationDocument(page).bytes());
+        DocumentFile.write(pdf, new CalibrationDocument(page).bytes());
     }
 
     @Override

@@ -21,7 +21,7 @@ public final class PdfPicturePages implements PicturePages {
 
     @Override
     public void save(PagePicture picture, String title, Instant madeAt, Path pdf) {
-        WholeFile.write(pdf, bytes(picture, title, madeAt));
+        DocumentFile.write(pdf, bytes(picture, title, madeAt));
     }
 
     private static byte[] bytes(PagePicture picture, String title, Instant madeAt) {

@@ -8,6 +8,6 @@ import org.moultwright.workflow.SitterSheets;
 public final class PdfSitterSheets implements SitterSheets {
     @Override
     public void save(SitterSheet sheet, Path pdf) {
-        WholeFile.write(pdf, new SitterDocument(sheet).bytes());
+        DocumentFile.write(pdf, new SitterDocument(sheet).bytes());
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.moultwright.file.WholeFile;
 import org.moultwright.language.Texts;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.Drafts;
@@ -16,8 +17,7 @@ import org.moultwright.workflow.SheetDraft;
 /**
  * The file in which what is begun on a screen waits until it is saved.
  *
- * <p>It is written anew beside itself, forced to the disk, and then put in place in one step, so that it is whole
- * even where the power fails while it is written. One that is not understood is never written over: it is moved
+ * <p>It is whole even where the power fails while it is written. One that is not understood is never written over: it is moved
  * aside, under a name that was free; while one cannot be read nor moved, nothing is kept.
  */
 public final class DraftsFile<T> implements Drafts<T> {

@@ -6,7 +6,6 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -21,11 +20,13 @@ import org.moultwright.domain.Check;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.PhotoNote;
 import org.moultwright.domain.Pot;
+import org.moultwright.file.OnDisk;
+import org.moultwright.file.WholeFile;
 import org.moultwright.workflow.ReadingSource;
 
 /**
- * Writes one brood as a folder: first beside its place, then moved there, so that a folder is there whole or
- * not at all. A file without rows is left out. Reversed entries are left out with their reversals.
+ * Writes one brood as a folder: first beside its place, then, forced to the disk, moved there, so that a folder is
+ * there whole or not at all. A file without rows is left out. Reversed entries are left out with their reversals.
  */
 final class FolderWriter {
     private final Path folder;
@@ -37,14 +38,17 @@ final class FolderWriter {
     }
 
     /** @param pictures where the picture of a photo is; a photo whose picture is nowhere is left out */
-    static void write(BroodRecord record, ReadingSource readings, Pictures pictures, Path target) throws IOException {
-        requireFree(target);
-        Path beside = target.toAbsolutePath().normalize().resolveSibling(".writing-" + UUID.randomUUID());
+    static void write(BroodRecord record, ReadingSource readings, Pictures pictures, Path named) throws IOException {
+        requireFree(named);
+        Path target = WholeFile.place(named.toAbsolutePath().normalize());
+        Path beside = target.resolveSibling(".writing-" + UUID.randomUUID());
         Files.createDirectories(beside);
         try {
             new FolderWriter(beside, pictures).writeAll(record, readings);
+            OnDisk.forceAll(beside);
             Files.deleteIfExists(target);
-            Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);
+            Files.move(beside, target);
+            OnDisk.forceNames(target.resolveSibling(""));
         } finally {
             removeLeftovers(beside);
         }

@@ -8,6 +8,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Optional;
+import org.moultwright.file.WholeFile;
 import org.moultwright.language.Texts;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.SitterMark;

@@ -8,12 +8,13 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.moultwright.domain.AssumedTiming;
 import org.moultwright.domain.AssumedTimings;
+import org.moultwright.file.FileInTheMaking;
+import org.moultwright.file.WholeFile;
 import org.moultwright.language.Texts;
 import org.moultwright.workflow.BroodFolders.FolderProblem;
 
@@ -90,10 +91,17 @@ public final class TimingsFile {
         }
         try {
             Files.createDirectories(own.toAbsolutePath().getParent());
-            Files.writeString(own, shippedText(), StandardOpenOption.CREATE_NEW);
+            writeWhole(shippedText().getBytes(StandardCharsets.UTF_8));
             return true;
         } catch (IOException e) {
             throw new UncheckedIOException(Texts.say("'{0}' cannot be written: {1}", own, e.getMessage()), e);
+        }
+    }
+
+    private void writeWhole(byte[] bytes) throws IOException {
+        try (FileInTheMaking copy = FileInTheMaking.of(WholeFile.place(own))) {
+            copy.write(bytes);
+            copy.become();
         }
     }
 

@@ -6,15 +6,14 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import org.moultwright.file.WholeFile;
 
 /**
  * The file settings are kept in.
  *
  * <p>A file that is not understood is never overwritten: it is moved aside, under a name that was free, and
- * the defaults hold. Saving replaces the file in one step, so that it is always whole.
+ * the defaults hold. Saving leaves the file whole, or as it was.
  */
 public final class SettingsFile {
     private static final String NAME = "settings.txt";
@@ -68,10 +67,7 @@ public final class SettingsFile {
      */
     public void save(Settings settings) {
         try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-            Path fresh = Files.createTempFile(file.toAbsolutePath().getParent(), NAME, ".new");
-            Files.write(fresh, SettingsText.print(settings), StandardOpenOption.WRITE, StandardOpenOption.SYNC);
-            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+            WholeFile.write(file, SettingsText.print(settings));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -6,9 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.zip.ZipInputStream;
 import org.jdbi.v3.core.Handle;
+import org.moultwright.file.FileInTheMaking;
 import org.moultwright.language.Texts;
 import org.moultwright.store.StoreException.Reason;
-import org.moultwright.store.file.FileInTheMaking;
 
 /**
  * Copies of stores. A backup is itself a store in one file: to look into it, open it; to go back to it,

@@ -5,9 +5,9 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.flywaydb.core.api.FlywayException;
+import org.moultwright.file.FileInTheMaking;
 import org.moultwright.language.Texts;
 import org.moultwright.store.StoreException.Reason;
-import org.moultwright.store.file.FileInTheMaking;
 
 /**
  * Makes stores: new ones, and newer ones of those of an earlier version. Whatever ends it, a kill too, the

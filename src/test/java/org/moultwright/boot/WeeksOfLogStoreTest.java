@@ -26,8 +26,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.boot.command.ToldLogger;
 import org.moultwright.device.serial.VirtualWire;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.file.SmallDisk;
 import org.moultwright.store.H2Store;
-import org.moultwright.store.SmallDisk;
 
 /**
  * Three weeks of {@code log} as a program of its own over a pseudo-terminal: the wire is pulled a hundred times, the

@@ -2,6 +2,7 @@ package org.moultwright.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -18,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Stage;
+import org.moultwright.file.SmallDisk;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.RoundSheet;
 import org.moultwright.workflow.SheetDraft;
@@ -79,14 +81,18 @@ class DraftsFileTest {
     }
 
     @Test
-    void whereNothingMoreCanBeWrittenTheOneBeforeStays() throws IOException {
-        DraftsFile<SheetDraft> file = DraftsFile.ofSheets(place());
-        file.keep(List.of(FULL));
-        Files.createDirectory(folder.resolve("own.sheets.new"));
-        assertThatThrownBy(() -> file.keep(List.of(FULL, DraftsProgram.counted(3))))
-                .isInstanceOf(DocumentException.class)
-                .hasMessageContaining("own.sheets cannot be written");
-        assertThat(file.load().drafts()).containsExactly(FULL);
+    void whereNothingMoreCanBeWrittenTheOneBeforeStays() {
+        Optional<SmallDisk> made = SmallDisk.at(folder, 1);
+        assumeThat(made).as("this machine lets a program make a small disk").isPresent();
+        try (SmallDisk disk = made.orElseThrow()) {
+            DraftsFile<SheetDraft> file = DraftsFile.ofSheets(place());
+            file.keep(List.of(FULL));
+            disk.fillToTheBrim();
+            assertThatThrownBy(() -> file.keep(List.of(FULL, DraftsProgram.counted(3))))
+                    .isInstanceOf(DocumentException.class)
+                    .hasMessageContaining("own.sheets cannot be written");
+            assertThat(file.load().drafts()).containsExactly(FULL);
+        }
     }
 
     /** The last count said to be kept, or the one after, is there whole, however the program ends. */

@@ -102,6 +102,18 @@ class RoundTripTest {
         }
     }
 
+    @Test
+    void theEmptyFolderALinkPointsToIsWritten() throws IOException {
+        Path shared = Files.createDirectories(temporary.resolve("stick").resolve("shared"));
+        Path link = Files.createSymbolicLink(temporary.resolve("link"), Path.of("stick", "shared"));
+        BroodRecord record = RandomRecords.record(1);
+        assertThat(writtenAndRead(record, "link").brood()).isEqualTo(record.brood());
+        assertThat(link).isSymbolicLink();
+        try (Stream<Path> inside = Files.list(shared.getParent())) {
+            assertThat(inside).containsExactly(shared);
+        }
+    }
+
     private BroodRecord writtenAndRead(BroodRecord record, String name) {
         folders.write(record, temporary.resolve(name));
         return read(temporary.resolve(name));

@@ -1,18 +1,23 @@
 package org.moultwright.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.domain.AssumedTiming;
 import org.moultwright.domain.RateForm;
 import org.moultwright.domain.Stage;
+import org.moultwright.file.SmallDisk;
 
 /** The shipped timings, and a keeper's own before them; a file not understood is told of and left as it is. */
 class TimingsFileTest {
@@ -112,6 +117,20 @@ class TimingsFileTest {
         Files.writeString(place, OWN);
         assertThat(file.copyShipped()).isFalse();
         assertThat(place).hasContent(OWN);
+    }
+
+    @Test
+    void onAFullDiskThereIsNoCopyRatherThanAPartOfOne() {
+        Optional<SmallDisk> made = SmallDisk.at(folder, 1);
+        assumeThat(made).as("this machine lets a program make a small disk").isPresent();
+        try (SmallDisk disk = made.orElseThrow()) {
+            disk.fillToTheBrim();
+            assertThatThrownBy(file::copyShipped)
+                    .isInstanceOf(UncheckedIOException.class)
+                    .hasMessageContaining("cannot be written");
+            disk.giveRoom();
+            assertThat(place.getParent()).isEmptyDirectory();
+        }
     }
 
     private void requireRefused(String content, int line, String named) throws IOException {

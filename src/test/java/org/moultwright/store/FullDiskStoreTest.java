@@ -23,6 +23,7 @@ import org.moultwright.domain.InventedBrood;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.file.SmallDisk;
 import org.moultwright.store.StoreException.Reason;
 import org.moultwright.store.reading.Arrivals;
 import org.moultwright.store.reading.H2ReadingLog;

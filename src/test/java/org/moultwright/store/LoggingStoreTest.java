@@ -21,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.file.SmallDisk;
 import org.moultwright.store.StoreException.Reason;
 import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ReadingLog.Logged;

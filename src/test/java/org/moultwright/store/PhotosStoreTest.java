@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.PhotoNote;
 import org.moultwright.exchange.PlainBroodFolders;
+import org.moultwright.file.SmallDisk;
 import org.moultwright.workflow.AttachPhotos;
 import org.moultwright.workflow.AttachPhotos.Attached;
 import org.moultwright.workflow.AttachPhotos.Offer;

@@ -5,14 +5,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.moultwright.file.WholeFile;
 import org.moultwright.language.Texts;
 import org.moultwright.workflow.ProfileProblem;
 
@@ -72,14 +71,10 @@ final class ProfileFolder {
         return code + ENDING;
     }
 
-    /** Writes a file of the folder, in one step. */
+    /** Writes a file of the folder, whole or not at all. */
     void write(String name, List<String> text) {
         try {
-            Files.createDirectories(folder);
-            Path fresh = Files.createTempFile(folder, name, ".new");
-            Files.write(fresh, text, StandardOpenOption.WRITE, StandardOpenOption.SYNC);
-            Files.move(
-                    fresh, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+            WholeFile.write(folder.resolve(name), text);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -4,19 +4,17 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
+import org.moultwright.file.WholeFile;
 import org.moultwright.workflow.KnownLines;
 import org.moultwright.workflow.ProbeIdentity;
 import org.moultwright.workflow.ProbeLine;
 
 /**
  * The lines of this machine in a file of text: probe, port, profile and identity, a tab between them. It is
- * replaced in one step, so that it is always whole. Safe to share between threads.
+ * always whole. Safe to share between threads.
  */
 public final class KnownLinesFile implements KnownLines {
     private static final String TAB = "\t";
@@ -78,11 +76,7 @@ public final class KnownLinesFile implements KnownLines {
                         line.getValue().identity().words()))
                 .toList();
         try {
-            Path folder = Optional.ofNullable(file.getParent()).orElseThrow();
-            Files.createDirectories(folder);
-            Path fresh = Files.createTempFile(folder, "probes", ".new");
-            Files.write(fresh, rows, StandardOpenOption.WRITE, StandardOpenOption.SYNC);
-            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+            WholeFile.write(file, rows);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

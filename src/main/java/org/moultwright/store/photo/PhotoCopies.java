@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.moultwright.domain.PhotoNote;
-import org.moultwright.store.file.FileInTheMaking;
+import org.moultwright.file.FileInTheMaking;
 
 /** Copies of a folder of photos, for backups. A picture that is there already is left as it is. */
 public final class PhotoCopies {

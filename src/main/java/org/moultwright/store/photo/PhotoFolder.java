@@ -1,20 +1,17 @@
 package org.moultwright.store.photo;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import org.moultwright.domain.PhotoNote;
 import org.moultwright.domain.Require;
+import org.moultwright.file.FileInTheMaking;
 import org.moultwright.language.Texts;
 import org.moultwright.store.file.DiskRoom;
-import org.moultwright.store.file.FileInTheMaking;
 import org.moultwright.store.file.FullDisk;
 import org.moultwright.workflow.PagePicture;
 import org.moultwright.workflow.PhotoException;
@@ -131,7 +128,7 @@ public final class PhotoFolder implements PhotoFiles {
             throw new IOException("No space left");
         }
         try (FileInTheMaking making = FileInTheMaking.of(target)) {
-            writeThrough(picture, making.path());
+            making.write(picture);
             if (isThere) {
                 making.replace();
             } else {
@@ -139,26 +136,6 @@ public final class PhotoFolder implements PhotoFiles {
             }
         } catch (FileAlreadyExistsException keptMeanwhile) {
             // Its name is its content: whoever kept it kept the same.
-        }
-        forceNames();
-    }
-
-    private static void writeThrough(byte[] picture, Path target) throws IOException {
-        try (FileChannel out = FileChannel.open(target, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-            ByteBuffer bytes = ByteBuffer.wrap(picture);
-            while (bytes.hasRemaining()) {
-                out.write(bytes);
-            }
-            out.force(true);
-        }
-    }
-
-    /** A file's new name lives in its folder, which some systems force to the disk only when asked, and others cannot. */
-    private void forceNames() {
-        try (FileChannel names = FileChannel.open(folder, StandardOpenOption.READ)) {
-            names.force(true);
-        } catch (IOException notHere) {
-            // This system opens no folders; it keeps names by itself.
         }
     }
 

@@ -1,15 +1,17 @@
-package org.moultwright.store.file;
+package org.moultwright.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,6 +61,23 @@ class FileInTheMakingTest {
         assertThat(ofAnother).exists();
         assertThat(keepers).exists();
         assertThat(young).exists();
+    }
+
+    /** One in the making is gone from the folder at any moment, while another looks through it. */
+    @Test
+    void manyMadeAtOnceDoNotHinderEachOther() {
+        IntStream.range(0, 8).parallel().forEach(thread -> {
+            for (int time = 0; time < 100; time++) {
+                try (FileInTheMaking file = FileInTheMaking.of(target)) {
+                    Files.writeString(file.path(), "whole");
+                    file.replace();
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            }
+        });
+        assertThat(target).hasContent("whole");
+        assertThat(folder).isDirectoryNotContaining(file -> !file.equals(target));
     }
 
     private Path old(String name) throws IOException {

@@ -1,13 +1,20 @@
-package org.moultwright.store.file;
+package org.moultwright.file;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -16,7 +23,8 @@ import java.util.stream.Stream;
  * A file made beside the one it is to become, under a name that nothing else has, so that the other is there
  * whole or not at all. Closed without having become anything, it is removed.
  *
- * <p>What a killed program left of one is removed when the next is begun.
+ * <p>It is forced to the disk before it gets its name, and so is the name after. What a killed program left of one
+ * is removed when the next is begun; what cannot be removed hinders nothing.
  */
 public final class FileInTheMaking implements AutoCloseable {
     private static final String ENDING = ".unfinished";
@@ -44,12 +52,24 @@ public final class FileInTheMaking implements AutoCloseable {
         return path;
     }
 
+    /** Writes all of it. Where it is to replace a file, nobody else may read it meanwhile. */
+    public void write(byte[] bytes) throws IOException {
+        try (FileChannel out = FileChannel.open(
+                path, Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), Rights.inTheMakingOf(target))) {
+            ByteBuffer rest = ByteBuffer.wrap(bytes);
+            while (rest.hasRemaining()) {
+                out.write(rest);
+            }
+        }
+    }
+
     /**
      * Gives the file its name, which nothing may have yet.
      *
      * @throws FileAlreadyExistsException if something has, however short a while ago
      */
     public void become() throws IOException {
+        OnDisk.force(path);
         try {
             Files.createLink(target, path);
         } catch (FileAlreadyExistsException taken) {
@@ -57,11 +77,19 @@ public final class FileInTheMaking implements AutoCloseable {
         } catch (IOException | UnsupportedOperationException noLinksHere) {
             Files.move(path, target);
         }
+        OnDisk.forceNames(folderOf(target));
     }
 
-    /** Takes the place of the file that has the name. */
+    /** Takes the place, and the rights, of the file that has the name, if there is one. */
     public void replace() throws IOException {
-        Files.move(path, target, StandardCopyOption.ATOMIC_MOVE);
+        OnDisk.force(path);
+        Rights.of(target).ifPresent(rights -> rights.layOn(path));
+        try {
+            Files.move(path, target, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException | FileAlreadyExistsException notInOneStepHere) {
+            Files.move(path, target, StandardCopyOption.REPLACE_EXISTING);
+        }
+        OnDisk.forceNames(folderOf(target));
     }
 
     @Override
@@ -73,17 +101,34 @@ public final class FileInTheMaking implements AutoCloseable {
         Pattern ours = Pattern.compile(
                 Pattern.quote(String.valueOf(target.getFileName())) + UUID_FORM + Pattern.quote(ENDING));
         Instant before = Instant.now().minus(LEFT_BEHIND);
-        for (Path file : inFolderOf(target)) {
-            if (ours.matcher(String.valueOf(file.getFileName())).matches()
-                    && Files.getLastModifiedTime(file).toInstant().isBefore(before)) {
-                Files.deleteIfExists(file);
+        for (Path file : inside(folderOf(target))) {
+            if (ours.matcher(String.valueOf(file.getFileName())).matches()) {
+                removeIfOlder(file, before);
             }
         }
     }
 
-    private static List<Path> inFolderOf(Path target) throws IOException {
-        try (Stream<Path> files = Files.list(target.toAbsolutePath().getParent())) {
-            return files.toList();
+    private static void removeIfOlder(Path file, Instant before) {
+        try {
+            if (Files.getLastModifiedTime(file).toInstant().isBefore(before)) {
+                Files.deleteIfExists(file);
+            }
+        } catch (IOException goneOrNotOurs) {
+            // Whoever made it has just removed it, or else it stays.
         }
+    }
+
+    private static List<Path> inside(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.toList();
+        } catch (AccessDeniedException onlyToBeWritten) {
+            return List.of();
+        } catch (UncheckedIOException fault) {
+            throw fault.getCause();
+        }
+    }
+
+    private static Path folderOf(Path target) {
+        return target.toAbsolutePath().resolveSibling("");
     }
 }

@@ -1,4 +1,4 @@
-package org.moultwright.store;
+package org.moultwright.file;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
-/** A disk of six megabytes that can be filled and given room again: a file system in memory. */
+/** A disk of few megabytes that can be filled and given room again: a file system in memory. */
 public final class SmallDisk implements AutoCloseable {
     private static final int LEFT_WHEN_FULL_BYTES = 20_000;
 
@@ -31,12 +31,12 @@ public final class SmallDisk implements AutoCloseable {
     }
 
     public void fill() {
-        try {
-            long free = Files.getFileStore(folder).getUsableSpace();
-            Files.write(filling, new byte[Math.toIntExact(Math.max(0, free - LEFT_WHEN_FULL_BYTES))]);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        fillBut(LEFT_WHEN_FULL_BYTES);
+    }
+
+    /** Leaves room for names, and not for one byte. */
+    public void fillToTheBrim() {
+        fillBut(0);
     }
 
     public void giveRoom() {
@@ -50,6 +50,15 @@ public final class SmallDisk implements AutoCloseable {
     @Override
     public void close() {
         run("umount", folder.toString());
+    }
+
+    private void fillBut(int bytesLeft) {
+        try {
+            long free = Files.getFileStore(folder).getUsableSpace();
+            Files.write(filling, new byte[Math.toIntExact(Math.max(0, free - bytesLeft))]);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static boolean run(String... command) {

@@ -2,28 +2,20 @@ package org.moultwright.document;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.util.UUID;
+import org.moultwright.file.WholeFile;
 import org.moultwright.language.Texts;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.DocumentException.Reason;
 
-/**
- * Writes a file whole or not at all.
- *
- * <p>The bytes go to a temporary file in the same folder, which then, forced to the disk, takes the target's
- * place; whatever fails, a file that was there is still there and the temporary one is not.
- */
-final class WholeFile {
-    private WholeFile() {}
+/** Writes a document whole or not at all, and says in a sentence why it could not be. */
+final class DocumentFile {
+    private DocumentFile() {}
 
     static void write(Path target, byte[] bytes) {
-        Path folder = target.toAbsolutePath().getParent();
-        if (folder == null || !Files.isDirectory(folder)) {
+        Path folder = folderOf(target);
+        if (!Files.isDirectory(folder)) {
             throw new DocumentException(Reason.FOLDER_MISSING, Texts.say("Not saved: there is no folder {0}.", folder));
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
@@ -34,7 +26,7 @@ final class WholeFile {
                     Reason.WRITE_PROTECTED, Texts.say("Not saved: {0} is write-protected.", target));
         }
         try {
-            writeBeside(folder, target, bytes);
+            WholeFile.write(target, bytes);
         } catch (AccessDeniedException e) {
             throw new DocumentException(
                     Reason.NOT_ALLOWED, Texts.say("Not saved: {0} may not be written to.", folder), e);
@@ -43,22 +35,13 @@ final class WholeFile {
         }
     }
 
-    private static void writeBeside(Path folder, Path target, byte[] bytes) throws IOException {
-        Path temporary = folder.resolve(target.getFileName() + "." + UUID.randomUUID() + ".part");
+    /** The folder the document goes to, beyond links. */
+    private static Path folderOf(Path target) {
         try {
-            Files.write(
-                    temporary, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, StandardOpenOption.SYNC);
-            replace(temporary, target);
-        } finally {
-            Files.deleteIfExists(temporary);
-        }
-    }
-
-    private static void replace(Path temporary, Path target) throws IOException {
-        try {
-            Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
+            return WholeFile.place(target).resolveSibling("");
+        } catch (IOException leadsNowhere) {
+            throw new DocumentException(
+                    Reason.NOT_A_FILE, Texts.say("Not saved: {0} is not a file.", target), leadsNowhere);
         }
     }
 
