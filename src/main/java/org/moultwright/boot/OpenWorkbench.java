@@ -64,14 +64,20 @@ final class OpenWorkbench implements Callable<Integer> {
      */
     boolean takes(String... arguments) {
         Deque<String> words = new ArrayDeque<>(List.of(arguments));
-        demo = words.removeFirstOccurrence("--demo");
+        boolean isDemo = words.removeFirstOccurrence("--demo");
+        Optional<Path> named = Optional.empty();
         if (words.size() == 2
                 && words.remove().equals("--store")
                 && !words.element().startsWith("-")) {
-            store = path(words.remove());
-            return store.isPresent();
+            named = path(words.element());
         }
-        return words.isEmpty();
+        boolean isTaken = words.isEmpty() || named.isPresent();
+        if (isTaken) {
+            // Only now: the command line turns round what stands here already.
+            demo = isDemo;
+            store = named;
+        }
+        return isTaken;
     }
 
     private static Optional<Path> path(String word) {
