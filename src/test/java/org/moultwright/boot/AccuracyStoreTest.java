@@ -10,6 +10,7 @@ import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -58,23 +59,31 @@ class AccuracyStoreTest {
                 room.at(evening.plusSeconds(60));
             }
         }
-        StringWriter out = new StringWriter();
-        int code = Commands.run(
-                new OpenWorkbench(fault -> {}),
-                new PrintWriter(out),
-                new PrintWriter(out),
-                "accuracy",
-                "--store",
-                file.toString(),
-                "--json");
-        assertThat(code).as(out.toString()).isZero();
-        List<String> lines = out.toString().lines().toList();
+        List<String> lines = accuracy("--json");
         assertThat(lines).hasSize(3);
         JsonNode half = new ObjectMapper().readTree(lines.get(1));
         assertThat(half.at("/milestone").asText()).isEqualTo("half");
         assertThat(half.at("/count").asInt()).isGreaterThan(20);
         assertThat(half.at("/meanAbsoluteErrorDays").asDouble()).isBetween(0.1, 6.0);
         assertThat(half.at("/pit")).hasSize(10);
+        String tenths = half.at("/pit").toString().replaceAll("[\\[\\]]", "").replace(',', ' ');
+        assertThat(accuracy().get(1))
+                .startsWith("half ")
+                .contains("days off", "late on average", "CRPS", "within the 80 % interval")
+                .endsWith("by tenths of their probability: " + tenths);
+    }
+
+    private List<String> accuracy(String... more) {
+        StringWriter out = new StringWriter();
+        List<String> arguments = new ArrayList<>(List.of("accuracy", "--store", file.toString()));
+        arguments.addAll(List.of(more));
+        int code = Commands.run(
+                new OpenWorkbench(fault -> {}),
+                new PrintWriter(out),
+                new PrintWriter(out),
+                arguments.toArray(String[]::new));
+        assertThat(code).as(out.toString()).isZero();
+        return out.toString().lines().toList();
     }
 
     @Test

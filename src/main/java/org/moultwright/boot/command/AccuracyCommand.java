@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.compute.forecast.Milestone;
 import org.moultwright.compute.scoring.Accuracy;
@@ -53,14 +54,20 @@ final class AccuracyCommand implements Runnable {
         } else {
             answer.out()
                     .printf(
-                            "%-6s %4d forecasts: %.1f days off, %+.1f late on average, CRPS %.1f days; %.0f %% within the 80 %% interval%n",
+                            "%-6s %4d forecasts: %.1f days off, %+.1f late on average, CRPS %.1f days; %.0f %% within the 80 %% interval; by tenths of their probability: %s%n",
                             milestone.key(),
                             accuracy.count(),
                             accuracy.meanAbsoluteErrorDays(),
                             accuracy.biasDays(),
                             accuracy.crpsDays(),
-                            100 * accuracy.coverage());
+                            100 * accuracy.coverage(),
+                            tenths(accuracy));
         }
+    }
+
+    /** How many truths fell in each tenth of the probability integral transform, the earliest first. */
+    private static String tenths(Accuracy accuracy) {
+        return accuracy.pitCounts().stream().map(String::valueOf).collect(Collectors.joining(" "));
     }
 
     private static ObjectNode json(Milestone milestone, Accuracy accuracy) {
