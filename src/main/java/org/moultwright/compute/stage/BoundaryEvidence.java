@@ -64,7 +64,6 @@ public final class BoundaryEvidence {
     private double glimpsesAfterLast(PassingLaw law) {
         double before = law.survival(last().age());
         return HiddenPasses.logProbability(
-                laterGlimpses.get(0).candidates(),
                 laterGlimpses,
                 laterGlimpses.stream()
                         .mapToDouble(glimpse ->

@@ -17,8 +17,8 @@ import org.moultwright.domain.Stage;
  * never fall, and what the other looks said in between.
  */
 final class BoundaryHistory {
-    /** Above this, a partial look is worth less than the time to weigh it. */
-    private static final int MOST_CANDIDATES = 30_000;
+    /** A sight among more is weighed as one among so many: that one of them had passed is as good as sure. */
+    private static final int MOST_SIGHTED = 30_000;
 
     private final TrayFlow flow;
     private final List<Check> checks;
@@ -98,7 +98,7 @@ final class BoundaryHistory {
     /** All samples after a state and before an age, and the first sight of any that had passed. */
     private List<Glimpse> glimpses(PassingState from, double toAge, double candidates) {
         int inQuestion = (int) Math.round(candidates);
-        if (inQuestion < 1 || inQuestion > MOST_CANDIDATES) {
+        if (inQuestion < 1) {
             return List.of();
         }
         List<Glimpse> glimpses = new ArrayList<>();
@@ -108,7 +108,7 @@ final class BoundaryHistory {
                 Optional<Glimpse> sample = sample(check, from, inQuestion);
                 sample.ifPresent(glimpses::add);
                 if (sample.isEmpty() && isSightNews && isSight(check)) {
-                    glimpses.add(Glimpse.seen(age.applyAsDouble(check.at()), inQuestion));
+                    glimpses.add(Glimpse.seen(age.applyAsDouble(check.at()), Math.min(inQuestion, MOST_SIGHTED)));
                     isSightNews = false;
                 }
             }

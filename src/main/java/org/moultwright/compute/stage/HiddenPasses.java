@@ -31,24 +31,40 @@ final class HiddenPasses {
     }
 
     /**
-     * The log of that chance.
+     * The log of that chance. Looks of different numbers of animals in question are taken to tell nothing of each other.
      *
-     * @param candidates animals in question
-     * @param looks in order of age, each with its chances by how many of the candidates had passed
-     * @param passedBy for each look, the chance that a candidate had passed by then; never falls
+     * @param looks in order of age, each with its chances by how many of those in question had passed
+     * @param passedBy for each look, the chance that one in question had passed by then; never falls
      */
-    static double logProbability(int candidates, List<Glimpse> looks, double[] passedBy) {
+    static double logProbability(List<Glimpse> looks, double[] passedBy) {
+        double sum = 0;
+        for (int candidates :
+                looks.stream().mapToInt(Glimpse::candidates).distinct().toArray()) {
+            sum += logProbability(candidates, looks, passedBy);
+        }
+        return sum;
+    }
+
+    private static double logProbability(int candidates, List<Glimpse> looks, double[] passedBy) {
         HiddenPasses hidden = new HiddenPasses(candidates);
         double before = 0;
+        int looked = 0;
+        boolean isPossible = true;
         for (int i = 0; i < looks.size(); i++) {
-            double now = Math.max(before, passedBy[i]);
-            hidden.pass(before < 1 ? (now - before) / (1 - before) : 1);
-            if (!hidden.see(looks.get(i))) {
-                return Math.log(NEGLIGIBLE) * looks.size();
+            if (looks.get(i).candidates() == candidates) {
+                double now = Math.max(before, passedBy[i]);
+                isPossible =
+                        isPossible && hidden.passAndSee(before < 1 ? (now - before) / (1 - before) : 1, looks.get(i));
+                before = now;
+                looked++;
             }
-            before = now;
         }
-        return hidden.logScale;
+        return isPossible ? hidden.logScale : Math.log(NEGLIGIBLE) * looked;
+    }
+
+    private boolean passAndSee(double chance, Glimpse look) {
+        pass(chance);
+        return see(look);
     }
 
     /** Each candidate that has not passed does so with this chance. */

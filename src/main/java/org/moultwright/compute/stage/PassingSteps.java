@@ -82,7 +82,6 @@ final class PassingSteps {
     private static double glimpsesBetween(List<Glimpse> glimpses, PassingLaw law, double before, double after) {
         double passing = before - after;
         return HiddenPasses.logProbability(
-                glimpses.get(0).candidates(),
                 glimpses,
                 glimpses.stream()
                         .mapToDouble(
