@@ -3,7 +3,10 @@ package org.moultwright.compute.stage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.Random;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class ChanceTest {
@@ -44,6 +47,21 @@ class ChanceTest {
     @Test
     void orderStatisticHasItsMean() {
         assertThat(mean(chance -> chance.orderStatistic(3, 9, 0))).isCloseTo(0.3, within(0.005));
+    }
+
+    /** The third smallest of nine, sorted out of nine uniform draws again and again. */
+    @Test
+    void orderStatisticIsThatOfSortedDraws() {
+        Random random = new Random(7);
+        double[] sorted = IntStream.range(0, DRAWS)
+                .mapToDouble(
+                        draw -> random.doubles(9).sorted().skip(2).findFirst().orElseThrow())
+                .toArray();
+        for (double share : new double[] {0.1, 0.2, 0.3, 0.45, 0.6}) {
+            double below = Arrays.stream(sorted).filter(third -> third < share).count() / (double) DRAWS;
+            assertThat(mean(chance -> chance.orderStatistic(3, 9, 0) < share ? 1 : 0))
+                    .isCloseTo(below, within(0.015));
+        }
     }
 
     @Test
