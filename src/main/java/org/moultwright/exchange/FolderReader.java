@@ -170,14 +170,19 @@ final class FolderReader {
         Set<String> known = new HashSet<>();
         probeStays.forEach(stay -> known.add(stay.probe()));
         Set<String> unknown = new HashSet<>();
+        RepeatedReadings repeated = new RepeatedReadings(files);
         tables.each(ReadingRows.READINGS, placed -> {
             ReadingRows.ProbeReading row = placed.value();
+            repeated.see(row);
             if (!known.contains(row.probe()) && unknown.add(row.probe())) {
                 problems.notice(
                         "readings.csv: the probe '%s' is not in probes.csv; its readings are kept but measure no container"
                                 .formatted(row.probe()));
             }
         });
+        if (problems.isEmpty()) {
+            repeated.notices().forEach(problems::notice);
+        }
     }
 
     private record CheckKey(Instant at, String tray) {}

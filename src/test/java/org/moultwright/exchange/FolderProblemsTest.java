@@ -286,6 +286,17 @@ class FolderProblemsTest {
                 .anySatisfy(notice -> assertThat(notice).contains("open question", "60 counted", "57 expected"));
     }
 
+    @Test
+    void readingsOfOneInstantThatDifferAreToldOf() throws IOException {
+        String twice = "P-1,2026-03-25T18:00:00Z,27,70\nP-1,2026-03-25T19:00:00Z,27,\n";
+        put("readings.csv", READINGS + twice + twice + "P-2,2026-03-25T18:00:00Z,29,70\n");
+        assertThat(read().notices()).noneSatisfy(notice -> assertThat(notice).contains("another value"));
+        put("readings.csv", READINGS + twice + "P-1,2026-03-25T18:00:00Z,29,70\nP-1,2026-03-25T17:00:00Z,26,70\n");
+        assertThat(read().notices())
+                .contains("readings.csv: of probe 'P-1' 1 readings are of an instant that has another value already; "
+                        + "the first is kept");
+    }
+
     private Path zip(String prefix) throws IOException {
         Path file = folder.resolveSibling("zipped" + prefix.length() + ".zip");
         try (FileSystem zip = FileSystems.newFileSystem(file, Map.of("create", "true"))) {
