@@ -9,6 +9,7 @@ import org.moultwright.compute.forecast.ForecastNote;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
 import org.moultwright.compute.forecast.TrayForecast;
+import org.moultwright.domain.Stage;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
 
@@ -22,11 +23,14 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
     private static final String TOO_EARLY =
             Texts.say("Too early to say: nothing has moulted yet and no earlier brood of this species is known.");
 
+    private static final String NOTHING_TO_FORETELL = Texts.say("nothing to foretell");
+    private static final String NOT_FORESEEABLE = Texts.say("in more than a year, if at all");
+
     /** "A1: half are slings between 3 and 6 May." The last stage is what a keeper waits for. */
     public String sentence(TrayForecast tray, Instant now) {
         return last(tray)
                 .map(moult -> tray.tray() + ": " + half(moult, now) + ".")
-                .orElse(tray.tray() + ": " + TOO_EARLY);
+                .orElseGet(() -> tray.tray() + ": " + (holdsAny(tray) ? TOO_EARLY : NOTHING_TO_FORETELL + "."));
     }
 
     /** "half are slings 3 to 6 May", short enough to stand beside a lane. */
@@ -34,8 +38,8 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
         return last(tray)
                 .map(moult -> isPast(moult.half(), now)
                         ? half(moult, now)
-                        : Texts.say("half are {0} {1}", plural(moult), window(moult.half())))
-                .orElse(Texts.say("too early to say"));
+                        : Texts.say("half are {0} {1}", plural(moult), window(moult.half(), now)))
+                .orElseGet(() -> holdsAny(tray) ? Texts.say("too early to say") : NOTHING_TO_FORETELL);
     }
 
     /** "slings 4 to 8 May": when half of each tray become slings, all trays together; empty where none is told. */
@@ -79,6 +83,13 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
         return low == high ? Long.toString(low) : Texts.say("{0} to {1}", low, high);
     }
 
+    /** "slings", or "sling" where one is counted. */
+    public String stages(CountInterval count, Stage stage) {
+        return Math.round(count.p10()) == 1 && Math.round(count.p90()) == 1
+                ? vocabulary.singular(stage)
+                : vocabulary.plural(stage);
+    }
+
     /** When a tray should be emptied into pots, if it has animals that have yet to become the last stage. */
     public Optional<String> separation(TrayForecast tray, Instant now) {
         return last(tray)
@@ -89,14 +100,20 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
                                 tray.tray(), plural(moult))
                         : Texts.say(
                                 "{0}: first {1} {2}. Separate within about a week of them.",
-                                tray.tray(), plural(moult), window(moult.first())));
+                                tray.tray(), plural(moult), window(moult.first(), now)));
     }
 
     public String note(ForecastNote note) {
         String subject = note.subject();
         long count = Math.round(note.value());
         return switch (note.kind()) {
-            case TOO_LITTLE_TO_GO_ON -> about(subject, TOO_EARLY);
+            case TOO_LITTLE_TO_GO_ON ->
+                subject.isEmpty()
+                        ? Texts.say("Too little to go on: neither the laying nor an opening or a look is written down.")
+                        : about(
+                                subject,
+                                Texts.say("None was put in and none counted in full; nothing can be told of it."));
+            case LAID_LATER -> Texts.say("The laying is written down for a later day; nothing can be told before it.");
             case SAC_UNOPENED ->
                 Texts.say(
                         "Nobody has opened the sac: its dates come from the laying, the belief and the "
@@ -126,6 +143,16 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
                                 "Counts and ledger disagree by {0} animal.",
                                 "Counts and ledger disagree by {0} animals.",
                                 count));
+            case LAST_COUNT_OFF ->
+                about(
+                        subject,
+                        Texts.say(
+                                "The last full count is {0} animals off; count again, or write down what became of them.",
+                                count));
+            case OPENED_BEFORE_LAYING ->
+                Texts.say("The sac was opened before it was laid, as written down; one of the days is wrong.");
+            case HARDLY_DEVELOPS ->
+                about(subject, Texts.say("At the temperatures to come hardly anything develops; look at the climate."));
             case CHECKS_BEFORE_LAYING ->
                 Texts.count(
                         count, "{0} check before laying passed over.", "{0} checks before laying passed over.", count);
@@ -151,13 +178,19 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
                 ? Texts.say(
                         "half were {0} by {1}",
                         plural(moult), days.day(moult.half().p50()))
-                : Texts.say("half are {0} {1}", plural(moult), between(moult.half()));
+                : Texts.say(
+                        "half are {0} {1}",
+                        plural(moult), moult.half().isFarFrom(now) ? NOT_FORESEEABLE : between(moult.half()));
     }
 
     private String window(String what, InstantInterval interval, Instant now) {
         return isPast(interval, now)
                 ? Texts.say("{0}: {1}, past", what, window(interval))
-                : "%s: %s".formatted(what, window(interval));
+                : "%s: %s".formatted(what, window(interval, now));
+    }
+
+    private String window(InstantInterval interval, Instant now) {
+        return interval.isFarFrom(now) ? NOT_FORESEEABLE : window(interval);
     }
 
     private String window(InstantInterval interval) {
@@ -177,6 +210,10 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
 
     private static boolean isPast(InstantInterval interval, Instant now) {
         return !interval.p90().isAfter(now);
+    }
+
+    private static boolean holdsAny(TrayForecast tray) {
+        return Math.round(tray.expectedAlive()) > 0;
     }
 
     private static Optional<MoultForecast> last(TrayForecast tray) {

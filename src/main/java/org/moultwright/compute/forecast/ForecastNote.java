@@ -11,8 +11,10 @@ public record ForecastNote(Kind kind, String subject, double value) {
 
     /** The kinds of note. */
     public enum Kind {
-        /** Nothing to go on: no belief and no evidence for this tray. */
+        /** Nothing to go on: the brood has no date, or the tray never held an animal. */
         TOO_LITTLE_TO_GO_ON,
+        /** The laying is written down for later than the instant of the question. */
+        LAID_LATER,
         /** Nobody has opened the sac: dates come from belief and climate alone, as of so many eggs. */
         SAC_UNOPENED,
         /** Laying is unknown: ages count from the first check. */
@@ -29,8 +31,14 @@ public record ForecastNote(Kind kind, String subject, double value) {
         GAPS_FILLED,
         /** Counts and ledger disagree by this many animals. */
         COUNTS_DISAGREE,
+        /** The last whole count of this tray is so many animals off the ledger, and off what all its counts say. */
+        LAST_COUNT_OFF,
         /** Checks before laying were passed over, this many. */
         CHECKS_BEFORE_LAYING,
+        /** The sac was opened before the earliest laying. */
+        OPENED_BEFORE_LAYING,
+        /** Of this tray half will not moult within a year: the temperatures to come leave hardly any development. */
+        HARDLY_DEVELOPS,
         /** Nobody is left alive in this tray. */
         NONE_ALIVE,
         /** The counts of this tray scatter as the model hardly can: its dates are not to be trusted. */

@@ -1,7 +1,9 @@
 package org.moultwright.compute.forecast;
 
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.moultwright.compute.climate.LivedSpan;
 import org.moultwright.compute.climate.TemperatureSource;
@@ -9,12 +11,17 @@ import org.moultwright.compute.stage.Chance;
 import org.moultwright.compute.stage.PosteriorDraws;
 import org.moultwright.compute.stage.PredictiveCheck;
 import org.moultwright.compute.stage.TrayHistory;
+import org.moultwright.domain.Account;
+import org.moultwright.domain.Check;
 
 /** Gathers what a reader of a forecast must know, each once. Not safe to share. */
 final class ForecastNotes {
     private static final double WORTH_SAYING_PERCENT = 1;
     private static final double WIDENING_WORTH_SAYING_PERCENT = 5;
     private static final double HARDLY_POSSIBLE = 0.005;
+
+    /** Two animals are easily miscounted (decision 91). */
+    private static final int MISCOUNTED = 2;
 
     private final Set<ForecastNote> notes = new LinkedHashSet<>();
 
@@ -29,14 +36,9 @@ final class ForecastNotes {
         if (widerPercent >= WIDENING_WORTH_SAYING_PERCENT) {
             add(ForecastNote.Kind.INTERVALS_WIDENED, "", widerPercent);
         }
-        long early = sight.record().checks().stream()
-                .filter(check -> check.at().isBefore(sight.origin().at()))
-                .count();
-        if (early > 0) {
-            add(ForecastNote.Kind.CHECKS_BEFORE_LAYING, "", (double) early);
-        }
+        before(sight);
         temperature(sight);
-        sight.trays().forEach(this::counts);
+        sight.trays().forEach(tray -> counts(sight, tray));
         if (sight.trays().isEmpty()) {
             add(ForecastNote.Kind.TOO_LITTLE_TO_GO_ON, "", Double.NaN);
         }
@@ -90,7 +92,24 @@ final class ForecastNotes {
         }
     }
 
-    private void counts(TrayHistory tray) {
+    private void before(BroodSight sight) {
+        long early = sight.record().checks().stream()
+                .filter(check -> check.at().isBefore(sight.origin().at()))
+                .count();
+        if (early > 0) {
+            add(ForecastNote.Kind.CHECKS_BEFORE_LAYING, "", (double) early);
+        }
+        boolean isOpenedBefore = sight.record().brood().laid().stream()
+                .anyMatch(laid -> sight.record().ledger().standing().stream()
+                        .anyMatch(entry -> entry.from().equals(Account.SAC)
+                                && entry.to().isTray()
+                                && entry.at().isBefore(laid.earliest())));
+        if (isOpenedBefore) {
+            add(ForecastNote.Kind.OPENED_BEFORE_LAYING, "", Double.NaN);
+        }
+    }
+
+    private void counts(BroodSight sight, TrayHistory tray) {
         double difference = tray.animals() - tray.opened();
         if (Math.round(tray.animals()) == 0) {
             add(ForecastNote.Kind.TOO_LITTLE_TO_GO_ON, tray.tray(), Double.NaN);
@@ -100,6 +119,20 @@ final class ForecastNotes {
         if (tray.opened() > 0 && Math.abs(difference) >= 1) {
             add(ForecastNote.Kind.COUNTS_DISAGREE, tray.tray(), difference);
         }
+        lastCountOff(sight, tray.tray())
+                .filter(off -> Math.abs(off) > MISCOUNTED && Math.abs(off - difference) > MISCOUNTED)
+                .ifPresent(off -> add(ForecastNote.Kind.LAST_COUNT_OFF, tray.tray(), Math.abs(off)));
+    }
+
+    /** What the last whole count of a tray found more than the ledger has there. */
+    private static Optional<Integer> lastCountOff(BroodSight sight, String tray) {
+        return sight.record().checks().stream()
+                .filter(check -> check.tray().equals(tray)
+                        && check.total().isPresent()
+                        && !check.at().isBefore(sight.origin().at()))
+                .max(Comparator.comparing(Check::at))
+                .map(check -> check.total().orElseThrow()
+                        - sight.record().ledger().at(check.at()).balance(Account.tray(tray)));
     }
 
     private void add(ForecastNote.Kind kind, String subject, double value) {

@@ -88,8 +88,11 @@ public final class Forecaster {
         return new Outlook(posterior, hazards, mortality, bursts, BelievedSpread.likeBefore(belief.lengthShares()));
     }
 
+    /** Of a brood without any date by then, or with a laying after it. */
     private BroodForecast nothingKnown(ForecastQuestion question) {
         Brood brood = question.record().brood();
+        ForecastNote.Kind why =
+                brood.laid().isPresent() ? ForecastNote.Kind.LAID_LATER : ForecastNote.Kind.TOO_LITTLE_TO_GO_ON;
         return new BroodForecast(
                 brood.code(),
                 question.asOf(),
@@ -100,6 +103,6 @@ public final class Forecaster {
                 List.of(),
                 brood.lastStage(),
                 Optional.empty(),
-                List.of(new ForecastNote(ForecastNote.Kind.TOO_LITTLE_TO_GO_ON, "", Double.NaN)));
+                List.of(new ForecastNote(why, "", Double.NaN)));
     }
 }

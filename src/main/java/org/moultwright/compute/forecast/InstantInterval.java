@@ -13,6 +13,7 @@ import org.moultwright.domain.Require;
  * @param percentiles the instants by which it has happened with a probability of 0 to 100 %, 101 in order
  */
 public record InstantInterval(List<Instant> percentiles) {
+    private static final Duration FORESEEABLE = Duration.ofDays(365);
     private static final int HIGHEST = 100;
     private static final double MILLIS_PER_DAY = Duration.ofDays(1).toMillis();
 
@@ -51,6 +52,11 @@ public record InstantInterval(List<Instant> percentiles) {
     /** The lower end of the 80 % interval. */
     public Instant p10() {
         return percentiles.get(10);
+    }
+
+    /** Whether its middle lies more than a year after an instant: for animals that moult within months, as good as never. */
+    public boolean isFarFrom(Instant now) {
+        return p50().isAfter(now.plus(FORESEEABLE));
     }
 
     /** As likely before as after. */

@@ -92,7 +92,19 @@ public final class PreparedForecast {
                 outlook.filter(found -> !sight.isUnopened()).map(found -> finallyPassed(found, trays)),
                 sight.isUnopened() ? Optional.of(sac(trays.get(0))) : Optional.empty(),
                 expectedAges,
-                notes);
+                notesOn(trays));
+    }
+
+    /** What was to be said before any temperature to come was known, and what they make of it. */
+    private List<ForecastNote> notesOn(List<TrayForecast> trays) {
+        List<ForecastNote> all = new ArrayList<>(notes);
+        trays.stream()
+                .filter(tray ->
+                        tray.moults().stream().anyMatch(moult -> moult.half().isFarFrom(question.asOf())))
+                .map(tray -> new ForecastNote(
+                        ForecastNote.Kind.HARDLY_DEVELOPS, sight.isUnopened() ? "" : tray.tray(), Double.NaN))
+                .forEach(all::add);
+        return all;
     }
 
     private SacForecast sac(TrayForecast inside) {

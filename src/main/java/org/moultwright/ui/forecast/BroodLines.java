@@ -66,10 +66,13 @@ final class BroodLines {
             return new Yield(brood.code(), Texts.say("unknown"), Texts.say("the sac is not opened"));
         }
         String of = Texts.say("of {0} opened", brood.record().ledger().opened());
+        String stages = forecast.yield()
+                .map(count -> words.stages(count, forecast.yieldInto()))
+                .orElseGet(() -> words.vocabulary().plural(forecast.yieldInto()));
         return new Yield(
                 brood.code(),
                 forecast.yield().map(ForecastWords::count).orElse(Texts.say("too early to say")),
-                words.vocabulary().plural(forecast.yieldInto()) + ", " + of);
+                stages + ", " + of);
     }
 
     /** How many are expected of one brood. */

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
@@ -88,6 +89,52 @@ class OddBroodsTest {
         enter(25, Account.SAC, A, Stage.EGG, 20_000);
         check(40, Map.of(Stage.POSTEMBRYO, new Look.Full(19_000), Stage.INSTAR1, new Look.Full(1_000)));
         assertThat(forecast(41).yield().orElseThrow().p50()).isBetween(10_000.0, 20_000.0);
+    }
+
+    /** Nobody counts so many: some are looked at, again and again. */
+    @Test
+    @Timeout(60)
+    void twentyThousandOfWhichAHundredAreLookedAt() {
+        InstantInterval ofMany = firstInstarOfSamples(20_000);
+        entries.clear();
+        checks.clear();
+        InstantInterval ofFewer = firstInstarOfSamples(1_000);
+        assertThat(Duration.between(ofMany.p50(), ofFewer.p50()))
+                .isBetween(Duration.ofHours(-18), Duration.ofHours(18));
+        assertThat(Duration.between(ofMany.p10(), ofMany.p90())).isLessThan(Duration.ofDays(5));
+    }
+
+    private InstantInterval firstInstarOfSamples(int animals) {
+        enter(22, Account.SAC, A, Stage.EGG, animals);
+        for (int day = 38; day < 50; day += 2) {
+            check(day, Map.of(Stage.INSTAR1, new Look.Sample((day - 38) * 7, 100)));
+        }
+        return firstInstarInterval(50);
+    }
+
+    @Test
+    void layingLaterThanTheQuestionIsSaidToBe() {
+        enter(25, Account.SAC, A, Stage.EGG, 50);
+        BroodForecast forecast = forecast(30, Optional.of(new InstantRange(day(90), day(91))));
+        assertThat(kinds(forecast)).containsExactly(ForecastNote.Kind.LAID_LATER);
+    }
+
+    @Test
+    void openedBeforeLaying() {
+        enter(-5, Account.SAC, A, Stage.EGG, 50);
+        assertThat(kinds(forecast(30))).contains(ForecastNote.Kind.OPENED_BEFORE_LAYING);
+    }
+
+    @Test
+    void theLastCountFindingNoneIsSaidToBeOff() {
+        enter(25, Account.SAC, A, Stage.EGG, 50);
+        full(30, Stage.EGG, 50);
+        full(33, Stage.POSTEMBRYO, 48);
+        assertThat(kinds(forecast(35))).doesNotContain(ForecastNote.Kind.LAST_COUNT_OFF);
+        full(35, Stage.POSTEMBRYO, 0);
+        assertThat(forecast(36).notes()).contains(new ForecastNote(ForecastNote.Kind.LAST_COUNT_OFF, "A", 50));
+        enter(35, A, Account.MISSING, Stage.POSTEMBRYO, 50);
+        assertThat(kinds(forecast(36))).doesNotContain(ForecastNote.Kind.LAST_COUNT_OFF);
     }
 
     @Test

@@ -62,6 +62,17 @@ class OddReadingsTest {
     }
 
     @Test
+    void tooColdForAnyDevelopmentIsSaidToBe() {
+        ReadingSeries.Builder cold = new ReadingSeries.Builder();
+        readings().forEach(reading -> cold.add(reading.takenAt().toEpochMilli(), 4, Double.NaN, Quality.GOOD));
+        BroodForecast forecast = forecast(brood.withReadings(Map.of("probe", cold.build())));
+        assertThat(forecast.notes()).extracting(ForecastNote::kind).contains(ForecastNote.Kind.HARDLY_DEVELOPS);
+        assertThat(forecast(brood).notes())
+                .extracting(ForecastNote::kind)
+                .doesNotContain(ForecastNote.Kind.HARDLY_DEVELOPS);
+    }
+
+    @Test
     void aBroodTakenToAnotherZoneKeepsItsDates() {
         assertThat(forecast(in("Pacific/Auckland"))).isEqualTo(forecast(brood));
     }
