@@ -11,11 +11,13 @@ import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.ForecastQuestion;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.compute.forecast.PastBroods;
+import org.moultwright.compute.forecast.PriorSource;
 import org.moultwright.compute.forecast.SacForecast;
 import org.moultwright.domain.Brood;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.ForecastWords;
+import org.moultwright.text.LearnedWords;
 import org.moultwright.text.SacWords;
 import org.moultwright.text.Vocabulary;
 import picocli.CommandLine.Command;
@@ -62,19 +64,28 @@ final class ForecastCommand implements Runnable {
                 .toList();
         Forecaster forecaster = new Forecaster(own.timings(answer.err()));
         Map<List<BroodRecord>, PastBroods> past = new HashMap<>();
+        tellOfThoseThatTeachNobody(records, learned);
         for (BroodRecord record : records) {
             Instant now = asOf.orElseGet(() -> LastRow.of(record));
-            PastBroods others = past.computeIfAbsent(teaching(record.brood(), learned), PastBroods::of);
+            List<BroodRecord> teaching = learned.stream()
+                    .filter(other -> isOtherOfSpecies(other.brood(), record.brood()))
+                    .toList();
+            PastBroods others = past.computeIfAbsent(teaching, PastBroods::of);
             tell(record, forecaster.forecast(new ForecastQuestion(record, now, others, seed, List.of())));
         }
     }
 
-    /** Other broods of the same species. */
-    private static List<BroodRecord> teaching(Brood brood, List<BroodRecord> learned) {
-        return learned.stream()
-                .filter(other -> other.brood().taxon().equals(brood.taxon()))
-                .filter(other -> !other.brood().code().equals(brood.code()))
-                .toList();
+    private void tellOfThoseThatTeachNobody(List<BroodRecord> records, List<BroodRecord> learned) {
+        learned.stream()
+                .map(BroodRecord::brood)
+                .filter(other -> records.stream().noneMatch(record -> isOtherOfSpecies(other, record.brood())))
+                .forEach(other -> answer.err()
+                        .println("'%s' (%s) teaches nothing here: no other brood of its species is asked about"
+                                .formatted(other.code(), other.taxon())));
+    }
+
+    private static boolean isOtherOfSpecies(Brood other, Brood brood) {
+        return !other.code().equals(brood.code()) && other.taxon().equals(brood.taxon());
     }
 
     private void tell(Brood brood, Instant now, SacForecast sac, SacWords words) {
@@ -102,7 +113,11 @@ final class ForecastCommand implements Runnable {
                 .ifPresent(count -> answer.out()
                         .printf(
                                 "  Yield: %s %s.%n",
-                                ForecastWords.count(count), words.vocabulary().plural(forecast.yieldInto())));
+                                ForecastWords.count(count), words.stages(count, forecast.yieldInto())));
+        if (forecast.priorFrom() == PriorSource.LEARNED || forecast.priorFrom() == PriorSource.TAXON) {
+            LearnedWords.sentences(List.of(new LearnedWords.Learned(forecast, List.of())))
+                    .forEach(sentence -> answer.out().println("  " + sentence));
+        }
         forecast.notes().forEach(note -> answer.out().println("  " + words.note(note)));
         answer.out().flush();
     }

@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -59,15 +60,7 @@ class BeliefCommandsTest {
     /** At 25 °C a line from 12 °C lives 13/15 warm-days a day: 50 of them are lived on 27 April at 16:37. */
     @Test
     void anUnopenedSacHasDatesBesideNoTrays() throws IOException {
-        assertThat(run(
-                        "forecast",
-                        brood.toString(),
-                        "--timings",
-                        timings.toString(),
-                        "--as-of",
-                        "2026-03-11T00:00:00Z",
-                        "--json"))
-                .isZero();
+        assertThat(ofTheSac("--json")).isZero();
         JsonNode json = new ObjectMapper().readTree(out.toString());
         assertThat(json.at("/trays")).isEmpty();
         assertThat(json.has("yield")).isFalse();
@@ -83,15 +76,28 @@ class BeliefCommandsTest {
     }
 
     @Test
-    void theSameInWords() {
-        assertThat(run(
-                        "forecast",
-                        brood.toString(),
-                        "--timings",
-                        timings.toString(),
-                        "--as-of",
-                        "2026-03-11T00:00:00Z"))
+    void whereTheTimingIsFromIsSaidAndWhoTaughtNothing() {
+        assertThat(ofTheSac("--learn-from", brood.toString(), "demo-data/cc-26-b"))
                 .isZero();
+        assertThat(out.toString()).contains("GP-26-A: timing as kept for the species");
+        assertThat(err.toString())
+                .contains(
+                        "'CC-26-B' (Chromatopelma cyaneopubescens) teaches nothing here", "'GP-26-A' (Inventa prima)");
+    }
+
+    @Test
+    void fromHowManyBroodsItLearnedIsSaid() {
+        String[] taught = {
+            "forecast", "demo-data/cc-26-c", "--as-of", "2026-05-10T20:00:00Z", "--learn-from", "demo-data/cc-26-b"
+        };
+        assertThat(run(taught)).isZero();
+        assertThat(out.toString()).contains("CC-26-C: timing learned from 1 completed brood of the species.");
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void theSameInWords() {
+        assertThat(ofTheSac()).isZero();
         assertThat(out.toString())
                 .contains("Sac: 10 days, 8.7 warm-days old.")
                 .contains("half are nymphs ")
@@ -102,15 +108,7 @@ class BeliefCommandsTest {
     @Test
     void aFileNotUnderstoodIsToldOfAndTheShippedOneHolds() throws IOException {
         Files.writeString(timings, TIMINGS.replace("0.1,", "7,"));
-        assertThat(run(
-                        "forecast",
-                        brood.toString(),
-                        "--timings",
-                        timings.toString(),
-                        "--as-of",
-                        "2026-03-11T00:00:00Z",
-                        "--json"))
-                .isZero();
+        assertThat(ofTheSac("--json")).isZero();
         assertThat(new ObjectMapper().readTree(out.toString()).at("/priorFrom").asText())
                 .isEqualTo("general");
         assertThat(err.toString()).contains("line 5").contains("batchSd").contains("it is left as it is");
@@ -130,6 +128,14 @@ class BeliefCommandsTest {
         Path fresh = folder.resolve("settings").resolve("timings.json");
         assertThat(run("timings", "--copy", "--timings", fresh.toString())).isZero();
         assertThat(fresh).content().contains("moultwright-timings/1");
+    }
+
+    /** The forecast of the sac as believed by the keeper's own timings, ten days after its laying. */
+    private int ofTheSac(String... more) {
+        List<String> arguments = new ArrayList<>(List.of("forecast", brood.toString()));
+        arguments.addAll(List.of("--timings", timings.toString(), "--as-of", "2026-03-11T00:00:00Z"));
+        arguments.addAll(List.of(more));
+        return run(arguments.toArray(String[]::new));
     }
 
     private int run(String... arguments) {
