@@ -161,6 +161,18 @@ public final class RoomFixture {
         return new BroodView(record, List.of(book.tray(record, "D1", forecast)), Optional.of(forecast));
     }
 
+    /** A brood whose box is too cold for it. */
+    public static BroodView cold() {
+        RoomFixture book = new RoomFixture();
+        book.put("E1", "2026-04-17", Stage.POSTEMBRYO, 40, Stage.EGG, 0);
+        return book.view(
+                "CC-26-E",
+                "2026-03-20",
+                "2026-04-17",
+                new CountInterval(20, 25, 30),
+                List.of(book.slings("E1", 900, 1000, 1100, 0)));
+    }
+
     /** Five-minute readings of ten days with a ripple, one spike and one silence. */
     public static ReadingSeries readings() {
         Random random = new Random(SEED);

@@ -77,7 +77,10 @@ record LaneLine(
         return tray.equals(other.tray) && brood.equals(other.brood);
     }
 
-    /** What has begun stands on the day it was first seen, wherever the forecast would have put it. */
+    /**
+     * What has begun stands on the day it was first seen, wherever the forecast would have put it. What is as good as
+     * never is left to words: on a calendar that reached it nobody could read the days of other trays.
+     */
     private static List<Lane.Window> windows(
             MoultForecast moult, Optional<Instant> seen, Instant now, ForecastWords words) {
         List<Lane.Window> windows = new ArrayList<>();
@@ -85,10 +88,10 @@ record LaneLine(
             seen.ifPresent(at -> windows.add(
                     new Lane.Window(Lane.Row.FIRST, moult.into(), at, at, at, true, words.since(moult, at))));
         } else {
-            windows.add(window(Lane.Row.FIRST, moult, moult.first(), now, words));
+            window(Lane.Row.FIRST, moult, moult.first(), now, words).ifPresent(windows::add);
         }
-        windows.add(window(Lane.Row.HALF, moult, moult.half(), now, words));
-        windows.add(window(Lane.Row.MOST, moult, moult.most(), now, words));
+        window(Lane.Row.HALF, moult, moult.half(), now, words).ifPresent(windows::add);
+        window(Lane.Row.MOST, moult, moult.most(), now, words).ifPresent(windows::add);
         return windows;
     }
 
@@ -99,17 +102,20 @@ record LaneLine(
         return reversed;
     }
 
-    private static Lane.Window window(
+    private static Optional<Lane.Window> window(
             Lane.Row row, MoultForecast moult, InstantInterval interval, Instant now, ForecastWords words) {
+        if (interval.isFarFrom(now)) {
+            return Optional.empty();
+        }
         boolean isPast = !interval.p90().isAfter(now);
-        return new Lane.Window(
+        return Optional.of(new Lane.Window(
                 row,
                 moult.into(),
                 interval.p10(),
                 interval.p50(),
                 interval.p90(),
                 isPast,
-                words.since(moult, interval.p50()));
+                words.since(moult, interval.p50())));
     }
 
     /** The windows of one moult in words. */

@@ -1,5 +1,6 @@
 package org.moultwright.ui.forecast;
 
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.Optional;
 import org.moultwright.compute.forecast.BroodForecast;
@@ -26,10 +27,11 @@ final class SacLane {
                         brood.code(),
                         sac,
                         words.pull(sac, brood, forecast.asOf()).orElse(Texts.say("dates from belief alone")),
+                        forecast.asOf(),
                         words));
     }
 
-    private static LaneLine of(String brood, SacForecast sac, String phrase, SacWords words) {
+    private static LaneLine of(String brood, SacForecast sac, String phrase, Instant now, SacWords words) {
         return new LaneLine(
                 brood,
                 Texts.say("Sac of {0}", brood),
@@ -39,7 +41,9 @@ final class SacLane {
                 sac.moults().stream().map(moult -> inWords(moult, words)).toList(),
                 new Lane(sac.moults().stream()
                         .filter(moult -> !moult.into().isAtLeast(Stage.DARKENED))
-                        .flatMap(moult -> Arrays.stream(Milestone.values()).map(milestone -> window(milestone, moult)))
+                        .flatMap(moult -> Arrays.stream(Milestone.values())
+                                .filter(milestone -> !moult.at(milestone).isFarFrom(now))
+                                .map(milestone -> window(milestone, moult)))
                         .toList()),
                 Optional.empty());
     }

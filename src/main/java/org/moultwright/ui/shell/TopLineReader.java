@@ -65,7 +65,8 @@ public final class TopLineReader {
                 .flatMap(tray -> tray.forecast().stream()
                         .flatMap(forecast -> forecast.moults().stream())
                         .filter(moult -> moult.into() != Stage.DARKENED
-                                && moult.half().p50().isAfter(room.now()))
+                                && moult.half().p50().isAfter(room.now())
+                                && !moult.half().isFarFrom(room.now()))
                         .map(moult -> new Coming(tray, moult)))
                 .sorted(Comparator.comparing(Coming::middle))
                 .toList();

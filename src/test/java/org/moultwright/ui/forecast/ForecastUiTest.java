@@ -124,6 +124,15 @@ class ForecastUiTest {
         assertThat(model.broods().yields().get(0).count()).isEqualTo("too early to say");
     }
 
+    @Test
+    void whatIsAsGoodAsNeverDoesNotStretchTheCalendarOfOthers(FxRobot robot) {
+        robot.interact(() -> room.set(RoomFixture.room(List.of(RoomFixture.broodC(), RoomFixture.cold()))));
+        assertThat(model.lanes().get(1).phrase()).isEqualTo("half are slings in more than a year, if at all");
+        assertThat(model.lanes().get(1).lane().windows()).isEmpty();
+        assertThat(model.calendarProperty().get().orElseThrow().to())
+                .isBefore(RoomFixture.NOW.plus(Duration.ofDays(40)));
+    }
+
     /** By belief alone: half have legs about 24 warm-days after laying, 27 to 41 days at 26 °C and less than that at 27. */
     @Test
     void aSacNobodyOpenedHasALaneOfItsOwn(FxRobot robot) {

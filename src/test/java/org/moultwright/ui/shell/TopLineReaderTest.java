@@ -15,6 +15,7 @@ import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.RoomFixture;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.RoomView;
 
@@ -39,6 +40,17 @@ class TopLineReaderTest {
         assertThat(TopLineReader.read(room, new DayWords(ZoneOffset.UTC), Vocabulary.ENGLISH_HOBBY)
                         .probes())
                 .containsExactly(new TopLine.ProbeNow("box 1", 25, NOW.minusSeconds(36_000)));
+    }
+
+    @Test
+    void whatIsAsGoodAsNeverIsNotNext() {
+        DayWords days = new DayWords(ZoneOffset.UTC);
+        RoomView cold = RoomFixture.room(List.of(RoomFixture.cold()));
+        assertThat(TopLineReader.read(cold, days, Vocabulary.ENGLISH_HOBBY).next())
+                .isEmpty();
+        RoomView usual = RoomFixture.room(List.of(RoomFixture.cold(), RoomFixture.broodC()));
+        assertThat(TopLineReader.read(usual, days, Vocabulary.ENGLISH_HOBBY).next())
+                .hasValueSatisfying(next -> assertThat(next.toString()).contains("C1"));
     }
 
     private static Reading reading(long secondsAgo, double celsius) {
