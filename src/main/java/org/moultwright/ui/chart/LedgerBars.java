@@ -54,7 +54,10 @@ public final class LedgerBars extends ChartCanvas {
         double left = bars.stream()
                 .mapToDouble(bar -> pen.width(bar.word(), Type.BODY) + WORD_GAP_PIXELS)
                 .reduce(WORD_EMS * pen.em(), Math::max);
-        double room = Math.max(1, width - left - NUMBER_EMS * pen.em());
+        double right = bars.stream()
+                .mapToDouble(bar -> pen.width(bar.number(), Type.STRONG) + 2 * NUMBER_GAP_PIXELS)
+                .reduce(NUMBER_EMS * pen.em(), Math::max);
+        double room = Math.max(1, width - left - right);
         double y = ROW_EMS * pen.em() / 2;
         double barHeight = BAR_EMS * pen.em();
         double scale = room / Math.max(1, most);
