@@ -6,6 +6,7 @@ import javafx.beans.property.StringProperty;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Scale;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Typed;
 
 /** A number being written, and what is wrong with it, if anything is. */
 final class Figure {
@@ -52,14 +53,13 @@ final class Figure {
 
     /** The number, where what is written is one within its limits; else the problem says what is wanted. */
     OptionalDouble check() {
-        try {
-            double value = scale.kept(Double.parseDouble(text.get().strip().replace(',', '.')));
+        OptionalDouble typed = Typed.number(text.get());
+        if (typed.isPresent()) {
+            double value = scale.kept(typed.getAsDouble());
             if (value >= lowest && value <= highest) {
                 problem.set("");
                 return OptionalDouble.of(value);
             }
-        } catch (NumberFormatException noNumber) {
-            // Told of below, like a number beyond the limits.
         }
         problem.set(
                 isEmpty()

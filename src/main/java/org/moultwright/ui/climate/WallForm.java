@@ -1,6 +1,7 @@
 package org.moultwright.ui.climate;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -11,6 +12,7 @@ import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Typable;
+import org.moultwright.ui.control.Typed;
 import org.moultwright.ui.control.Words;
 
 /** The small form in which the keeper says how cold the coldest wall is. */
@@ -91,10 +93,8 @@ final class WallForm extends VBox {
     }
 
     private static Optional<Double> number(EntryField field) {
-        String text = field.textProperty().get().replace(',', '.');
-        return text.matches("\\d+\\.?\\d*")
-                ? Optional.of(Degrees.celsiusApart(Double.parseDouble(text)))
-                : Optional.empty();
+        OptionalDouble apart = Typed.number(field.textProperty().get());
+        return apart.isPresent() ? Optional.of(Degrees.celsiusApart(apart.getAsDouble())) : Optional.empty();
     }
 
     private static EntryField field(String name) {

@@ -17,8 +17,7 @@ public record Typable(Pattern pattern, UnaryOperator<String> tidied, String refu
 
     /** Figures in whatever digits, with nothing around them; a pasted minus may be the printed one. */
     public static Typable figures(Pattern pattern, String refusal) {
-        return new Typable(
-                pattern, text -> Typed.plainDigits(text).replace('\u2212', '-').strip(), refusal);
+        return new Typable(pattern, text -> Typed.plainFigures(text).strip(), refusal);
     }
 
     /** A number of things. */

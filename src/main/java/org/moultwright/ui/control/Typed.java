@@ -16,28 +16,35 @@ import org.moultwright.language.Degrees;
 
 /** What the keeper typed, as numbers and instants. */
 public final class Typed {
-    private static final Pattern NUMBER = Pattern.compile("([+\\-\u2212]?)(\\d{1,4})(?:[.,](\\d{1,6}))?");
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,4}([.,]\\d*)?|[.,]\\d+)");
+    private static final char MINUS = '\u2212';
+    private static final char ARABIC_DECIMAL = '\u066B';
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,2})[:.]?(\\d{2})");
 
     private Typed() {}
 
-    /** A number with a decimal point or comma. */
+    /** A number with a decimal point or comma, which may come first or last: 27.5, 27, 27. and .5. */
     public static OptionalDouble number(String text) {
-        Matcher found = NUMBER.matcher(plainDigits(text.strip()));
-        if (!found.matches()) {
-            return OptionalDouble.empty();
-        }
-        String decimals = found.group(3) == null ? "0" : found.group(3);
-        double size = Double.parseDouble(found.group(2) + "." + decimals);
-        return OptionalDouble.of(found.group(1).isEmpty() || found.group(1).equals("+") ? size : -size);
+        String plain = plainFigures(text).strip();
+        return NUMBER.matcher(plain).matches()
+                ? OptionalDouble.of(Double.parseDouble(plain.replace(',', '.')))
+                : OptionalDouble.empty();
     }
 
-    /** The same with digits 0 to 9, whatever digits it was typed in. */
-    static String plainDigits(String text) {
+    /** The same in the program's own figures, whatever digits, minus and decimal sign it was typed with. */
+    static String plainFigures(String text) {
         return text.codePoints()
-                .map(sign -> Character.digit(sign, 10) < 0 ? sign : '0' + Character.digit(sign, 10))
+                .map(Typed::plainSign)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                 .toString();
+    }
+
+    private static int plainSign(int sign) {
+        return switch (sign) {
+            case MINUS -> '-';
+            case ARABIC_DECIMAL -> ',';
+            default -> Character.digit(sign, 10) < 0 ? sign : '0' + Character.digit(sign, 10);
+        };
     }
 
     /** A temperature in the keeper's unit, as °C. */
@@ -48,7 +55,7 @@ public final class Typed {
 
     /** A time of day: 20:41, 20.41, 2041. */
     public static Optional<LocalTime> clock(String text) {
-        Matcher found = CLOCK.matcher(plainDigits(text.strip()));
+        Matcher found = CLOCK.matcher(plainFigures(text.strip()));
         try {
             return found.matches()
                     ? Optional.of(LocalTime.of(Integer.parseInt(found.group(1)), Integer.parseInt(found.group(2))))

@@ -24,7 +24,7 @@ public final class WrittenDay {
 
     /** The day a text with a year means. */
     public static Optional<LocalDate> read(String text) {
-        String plain = Typed.plainDigits(text.strip());
+        String plain = Typed.plainFigures(text.strip());
         return forms().flatMap(form -> read(plain, form).stream()).findFirst();
     }
 

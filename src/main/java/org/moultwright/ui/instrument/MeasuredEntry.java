@@ -1,7 +1,6 @@
 package org.moultwright.ui.instrument;
 
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -9,13 +8,12 @@ import javafx.beans.property.StringProperty;
 import org.moultwright.language.Scale;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Typable;
+import org.moultwright.ui.control.Typed;
 
 /** A number the keeper writes, with a point or a comma; what is wrong with it is said once the field is left. */
 final class MeasuredEntry {
     /** What the field takes. */
     static final Typable TYPABLE = Typable.signedNumber(4, 4);
-
-    private static final Pattern WHOLE = Pattern.compile("-?(\\d+([.,]\\d*)?|[.,]\\d+)");
 
     private final String name;
     private final double low;
@@ -76,9 +74,7 @@ final class MeasuredEntry {
     }
 
     private OptionalDouble written() {
-        String words = text.get().strip();
-        return WHOLE.matcher(words).matches()
-                ? OptionalDouble.of(scale.kept(Double.parseDouble(words.replace(',', '.'))))
-                : OptionalDouble.empty();
+        OptionalDouble typed = Typed.number(text.get());
+        return typed.isPresent() ? OptionalDouble.of(scale.kept(typed.getAsDouble())) : typed;
     }
 }

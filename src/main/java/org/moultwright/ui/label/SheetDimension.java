@@ -8,7 +8,9 @@ import javafx.beans.property.StringProperty;
 import org.moultwright.domain.label.LabelShape;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.domain.label.PageSize;
+import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Typed;
 
 /** The dimensions that make a sheet of labels, each with its word; all but columns and rows in mm. */
 public enum SheetDimension {
@@ -25,6 +27,9 @@ public enum SheetDimension {
 
     static final String RANGES =
             Texts.say("A page is 10 to 1000 mm wide and high; there is at least one column and one row.");
+
+    /** As fine as a sheet is told. */
+    static final int DECIMALS = 3;
 
     private final String word;
 
@@ -47,7 +52,7 @@ public enum SheetDimension {
     }
 
     static String written(double value) {
-        return value == Math.rint(value) ? Long.toString(Math.round(value)) : Double.toString(value);
+        return Numbers.shortest(value, DECIMALS);
     }
 
     /**
@@ -57,7 +62,7 @@ public enum SheetDimension {
      */
     static Optional<LabelSheet> sheet(Map<SheetDimension, StringProperty> texts, LabelShape shape) {
         Map<SheetDimension, Double> read = new EnumMap<>(SheetDimension.class);
-        texts.forEach((dimension, text) -> number(text.get()).ifPresent(value -> read.put(dimension, value)));
+        texts.forEach((dimension, text) -> Typed.number(text.get()).ifPresent(value -> read.put(dimension, value)));
         if (read.size() < values().length) {
             return Optional.empty();
         }
@@ -88,7 +93,7 @@ public enum SheetDimension {
 
     /** Whether a number is written there. */
     static boolean isWritten(String typed) {
-        return number(typed).isPresent();
+        return Typed.number(typed).isPresent();
     }
 
     private ToDoubleFunction<LabelSheet> of() {
@@ -104,13 +109,5 @@ public enum SheetDimension {
             case PITCH_X -> LabelSheet::pitchXMillimetres;
             case PITCH_Y -> LabelSheet::pitchYMillimetres;
         };
-    }
-
-    private static Optional<Double> number(String typed) {
-        try {
-            return Optional.of(Double.parseDouble(typed.strip().replace(',', '.')));
-        } catch (NumberFormatException unfinished) {
-            return Optional.empty();
-        }
     }
 }

@@ -3,6 +3,7 @@ package org.moultwright.ui.label;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.ObjectProperty;
@@ -16,6 +17,7 @@ import org.moultwright.domain.label.LabelSheets;
 import org.moultwright.domain.label.PrintShift;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Typed;
 import org.moultwright.workflow.CalibrationPage;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PotLabel;
@@ -26,8 +28,8 @@ public final class SheetForm {
     private final ObjectProperty<LabelSheet> sheet = new SimpleObjectProperty<>(LabelSheets.A4_3X8);
     private final ObjectProperty<OptionalInt> firstCell = new SimpleObjectProperty<>(OptionalInt.of(1));
     private final ReadOnlyStringWrapper firstCellProblem = new ReadOnlyStringWrapper("");
-    private final StringProperty shiftRight = new SimpleStringProperty("0.0");
-    private final StringProperty shiftDown = new SimpleStringProperty("0.0");
+    private final StringProperty shiftRight = new SimpleStringProperty(Numbers.fixed(0, 1));
+    private final StringProperty shiftDown = new SimpleStringProperty(Numbers.fixed(0, 1));
     private final ReadOnlyStringWrapper shiftProblem = new ReadOnlyStringWrapper("");
 
     public SheetForm() {
@@ -120,13 +122,9 @@ public final class SheetForm {
     }
 
     private static Optional<Double> millimetres(String typed) {
-        try {
-            double value = typed.isBlank()
-                    ? 0
-                    : Double.parseDouble(typed.replace(',', '.').replace('−', '-'));
-            return Math.abs(value) <= PrintShift.MOST_MILLIMETRES ? Optional.of(value) : Optional.empty();
-        } catch (NumberFormatException unfinished) {
-            return Optional.empty();
-        }
+        OptionalDouble value = typed.isBlank() ? OptionalDouble.of(0) : Typed.number(typed);
+        return value.isPresent() && Math.abs(value.getAsDouble()) <= PrintShift.MOST_MILLIMETRES
+                ? Optional.of(value.getAsDouble())
+                : Optional.empty();
     }
 }

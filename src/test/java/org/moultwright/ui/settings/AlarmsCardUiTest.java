@@ -4,14 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javafx.event.ActionEvent;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.moultwright.domain.AlarmLimits;
+import org.moultwright.language.Numbers;
 import org.moultwright.settings.Settings;
 import org.moultwright.task.InlineRunner;
+import org.moultwright.ui.control.Typed;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 
@@ -51,6 +55,42 @@ class AlarmsCardUiTest {
             write(high, usual);
             assertThat(kept.get(1).alarms()).isEqualTo(Settings.DEFAULT.alarms());
         });
+    }
+
+    /** A keeper who leaves out what stands behind the point, or before it, has written a temperature all the same. */
+    @Test
+    void aPointAtTheEndIsLeftOut(FxRobot robot) {
+        robot.interact(() -> {
+            AlarmsCard card = new AlarmsCard(new SettingsViewModel(Settings.DEFAULT, kept::add, new InlineRunner()));
+            new Scene(card);
+            TextField high = field(card, "too warm above");
+            for (String typed : List.of("29.", "29,", "٢٩٫")) {
+                kept.clear();
+                write(high, "28.5");
+                write(high, typed);
+                assertThat(high.getAccessibleHelp()).as(typed).isEmpty();
+                assertThat(kept.get(1).alarms().limits().highCelsius())
+                        .as(typed)
+                        .isEqualTo(29);
+            }
+        });
+    }
+
+    /** A field that refused what stands in it would be empty, and its limit gone. */
+    @Test
+    void aLimitStandsInItsFieldInTheFiguresOfThePlace(FxRobot robot) {
+        Settings warmer = Settings.DEFAULT.withAlarms(
+                Settings.DEFAULT.alarms().withLimits(new AlarmLimits(20.5, 24.5, 29.5, 32.5)));
+        Numbers.use(Locale.forLanguageTag("fa-IR"));
+        try {
+            robot.interact(() -> {
+                AlarmsCard card = new AlarmsCard(new SettingsViewModel(warmer, kept::add, new InlineRunner()));
+                assertThat(Typed.number(field(card, "too warm above").getText()))
+                        .hasValue(29.5);
+            });
+        } finally {
+            Numbers.use(Locale.ROOT);
+        }
     }
 
     private static void write(TextField field, String text) {
