@@ -127,6 +127,22 @@ class PhotosUiTest {
     }
 
     @Test
+    void whatIsSaidOfAPictureThatIsNoneIsPutAwayByKeyOrButton(FxRobot robot) throws TimeoutException, IOException {
+        Path letter = Files.writeString(folder.resolve("letter.txt"), "no picture");
+        String said = "'letter.txt' is no picture that can be read here. Save it as JPEG or PNG and attach that.";
+        copy(robot, content -> content.putFiles(List.of(letter.toFile())));
+        ctrl(robot, KeyCode.V);
+        desk.awaitWords(said);
+        robot.type(KeyCode.ESCAPE);
+        ShownDesk.await(() -> !desk.words().contains(said));
+
+        ctrl(robot, KeyCode.V);
+        desk.awaitWords(said);
+        robot.clickOn("Close");
+        ShownDesk.await(() -> !desk.words().contains(said));
+    }
+
+    @Test
     void aPictureWithoutAFileIsPasted(FxRobot robot) throws TimeoutException {
         copy(
                 robot,

@@ -36,6 +36,9 @@ final class PhotoNotices extends VBox {
         news.managedProperty().bind(news.textProperty().isNotEmpty());
         Banner problem = new Banner(Tone.WARN);
         problem.sentenceProperty().bind(photos.problemProperty());
+        Button close = Buttons.plain(Texts.say("Close"), photos::putProblemAway);
+        close.setGraphic(new KeyCap("Esc"));
+        problem.setActions(close);
         // As wide as the sheet, however long the sentence.
         problem.setPrefWidth(0);
         managedProperty()

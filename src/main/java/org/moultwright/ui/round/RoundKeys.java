@@ -109,6 +109,7 @@ final class RoundKeys {
             }
             case ESCAPE -> {
                 open.keys().close();
+                model.photos().putProblemAway();
                 model.focusFirstRow();
             }
             case UP, DOWN -> {

@@ -47,6 +47,11 @@ final class TrayPhotos {
         return problem.getReadOnlyProperty();
     }
 
+    /** The keeper has read why, and wants the room. */
+    void putProblemAway() {
+        problem.set("");
+    }
+
     /** What is going on; empty while nothing is. */
     ReadOnlyStringProperty newsProperty() {
         return news.getReadOnlyProperty();
