@@ -71,6 +71,11 @@ public record ForecastWords(Vocabulary vocabulary, DayWords days) {
         return Texts.say("{0} since {1}", plural(moult), days.day(at));
     }
 
+    /** "slings there, day not known": the same where nobody wrote down when they were first seen. */
+    public String there(MoultForecast moult) {
+        return Texts.say("{0} there, day not known", plural(moult));
+    }
+
     /** Whether the first animal is known to have entered the stage: then no day is foretold for it. */
     public static boolean hasBegun(MoultForecast moult) {
         return moult.hasBegun();

@@ -111,6 +111,15 @@ public final class RoomFixture {
     }
 
     public static BroodView broodB() {
+        return broodB(0);
+    }
+
+    /** The same, some of which are known to be slings, potted as they came, though no look ever found one. */
+    public static BroodView broodBUnseen() {
+        return broodB(1);
+    }
+
+    private static BroodView broodB(int there) {
         RoomFixture book = new RoomFixture();
         book.put("B1", "2026-03-22", Stage.EGG, 94, Stage.POSTEMBRYO, 0);
         book.look("B1", "2026-03-22", 83, 0, 0, 0, 0, 11, Cause.INFERTILE);
@@ -125,7 +134,7 @@ public final class RoomFixture {
                 "2026-03-04",
                 "2026-03-22",
                 new CountInterval(55, 57, 59),
-                List.of(book.slings("B1", 5, 8, 11, 0)));
+                List.of(book.slings("B1", 5, 8, 11, there)));
     }
 
     public static BroodView broodC() {

@@ -7,23 +7,39 @@ import java.util.Optional;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 
-/** The windows of one tray, for the three rows of a lane. */
-public record Lane(List<Window> windows) {
+/**
+ * The windows of one tray, for the three rows of a lane.
+ *
+ * @param begun the last stage whose first were never seen to enter it, though they are known to have
+ */
+public record Lane(List<Window> windows, Optional<Begun> begun) {
     public Lane {
         windows = List.copyOf(windows);
     }
 
+    public Lane(List<Window> windows) {
+        this(windows, Optional.empty());
+    }
+
     /**
      * The latest that has been of a row of which nothing stands on a calendar that begins then; there it is told in words,
-     * for an empty row would say that nothing has been. Of several stages entered on one day it is the last.
+     * for an empty row would say that nothing has been. Of several stages entered on one day it is the last, and a later
+     * stage that was entered on a day nobody knows is told before all.
      */
-    Optional<Window> before(Row row, Instant from) {
+    Optional<String> words(Row row, Instant from) {
         List<Window> ofRow =
                 windows.stream().filter(window -> window.row() == row).toList();
-        return ofRow.stream()
-                        .allMatch(window -> window.isPast() && window.middle().isBefore(from))
-                ? ofRow.stream().max(Comparator.comparing(Window::middle).thenComparing(Window::into))
-                : Optional.empty();
+        if (!ofRow.stream()
+                .allMatch(window -> window.isPast() && window.middle().isBefore(from))) {
+            return Optional.empty();
+        }
+        Optional<Window> latest =
+                ofRow.stream().max(Comparator.comparing(Window::middle).thenComparing(Window::into));
+        return begun.filter(first -> row == Row.FIRST)
+                .filter(first -> latest.filter(dated -> dated.into().isAtLeast(first.into()))
+                        .isEmpty())
+                .map(Begun::words)
+                .or(() -> latest.map(Window::since));
     }
 
     /** Which of those that enter a stage a window is about; each has a row of its own, in this order. */
@@ -51,6 +67,13 @@ public record Lane(List<Window> windows) {
      * @param since the same in words, such as "slings since 12 April"
      */
     public record Window(Row row, Stage into, Instant from, Instant middle, Instant to, boolean isPast, String since) {}
+
+    /**
+     * A stage entered on a day nobody wrote down.
+     *
+     * @param words such as "slings there, day not known"
+     */
+    public record Begun(Stage into, String words) {}
 
     /** Days on which nobody is there. */
     public record Absence(Instant from, Instant to, String words) {}

@@ -10,8 +10,8 @@ import org.moultwright.ui.theme.Token;
 
 /**
  * The windows of one tray over the calendar, in three rows: the first, half and 95 % of those that enter a
- * stage. A bar is an 80 % window in the colour of the stage entered, a mark its middle, a square what has been. What has been before the calendar begins
- * is told in words where its row would be empty.
+ * stage. A bar is an 80 % window in the colour of the stage entered, a mark its middle, a square what has been. What has
+ * been before the calendar begins, or on a day nobody wrote down, is told in words where its row would be empty.
  */
 public final class LaneChart extends ShownCanvas<LaneChart.Shown> {
     /** Where the calendar begins, in sizes of text from the left; the words of the rows stand before it. */
@@ -53,9 +53,9 @@ public final class LaneChart extends ShownCanvas<LaneChart.Shown> {
         }
         for (Lane.Row row : ROWS) {
             showing.lane()
-                    .before(row, showing.calendar().from())
-                    .ifPresent(been -> pen.words(
-                            been.since(),
+                    .words(row, showing.calendar().from())
+                    .ifPresent(words -> pen.words(
+                            words,
                             Type.CAPTION,
                             Token.MUTED,
                             axis.x(showing.calendar().now()) + WORD_GAP_EMS * em(),

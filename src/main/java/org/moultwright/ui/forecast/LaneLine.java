@@ -52,12 +52,22 @@ record LaneLine(
                 words.phrase(forecast, now),
                 words.sentence(forecast, now),
                 inWords,
-                new Lane(forecast.moults().stream()
-                        .flatMap(moult ->
-                                windows(moult, FirstSeen.in(brood.record(), tray.tray(), moult.into()), now, words)
-                                        .stream())
-                        .toList()),
+                lane(foreseen, now, words),
                 Optional.empty());
+    }
+
+    private static Lane lane(Foreseen foreseen, Instant now, ForecastWords words) {
+        List<Lane.Window> windows = new ArrayList<>();
+        Optional<Lane.Begun> begun = Optional.empty();
+        for (MoultForecast moult : foreseen.forecast().moults()) {
+            Optional<Instant> seen =
+                    FirstSeen.in(foreseen.brood().record(), foreseen.tray().tray(), moult.into());
+            windows.addAll(windows(moult, seen, now, words));
+            if (ForecastWords.hasBegun(moult) && seen.isEmpty()) {
+                begun = Optional.of(new Lane.Begun(moult.into(), words.there(moult)));
+            }
+        }
+        return new Lane(windows, begun);
     }
 
     /** This lane as a what-if, beside the one as things are. */

@@ -91,6 +91,15 @@ class ForecastUiTest {
         assertThat(model.toDo()).contains("A1: first slings are there. Separate within about a week of them.");
     }
 
+    /** Else the row would be empty, as if nothing had been. */
+    @Test
+    void whatHasBegunOnADayNobodyWroteDownIsToldWithoutOne(FxRobot robot) {
+        robot.interact(() -> room.set(RoomFixture.room(List.of(RoomFixture.broodBUnseen()))));
+        Lane lane = model.lanes().get(0).lane();
+        assertThat(lane.windows()).extracting(Lane.Window::row).doesNotContain(Lane.Row.FIRST);
+        assertThat(lane.begun().orElseThrow().words()).isEqualTo("slings there, day not known");
+    }
+
     @Test
     void theCalendarStandsOverTheChartsBesideAScrollBarToo(FxRobot robot) {
         assertThat(edges(robot, CalendarStrip.class)).isEqualTo(edges(robot, LaneChart.class));
