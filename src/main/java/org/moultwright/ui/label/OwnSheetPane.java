@@ -18,7 +18,8 @@ import org.moultwright.ui.control.Words;
 
 /** The dimensions of a sheet of the keeper's own; they are made and take room when they are asked for. */
 final class OwnSheetPane extends VBox {
-    private static final Typable NUMBER = Typable.number(3, 3);
+    private static final Typable COUNT = Typable.wholeNumber(3);
+    private static final Typable NUMBER = Typable.number(3, SheetDimension.DECIMALS);
     private static final int IN_A_ROW = 4;
 
     private final OwnSheet own;
@@ -80,7 +81,8 @@ final class OwnSheetPane extends VBox {
 
     private Node field(SheetDimension dimension) {
         String caption = dimension.isCount() ? dimension.word() : dimension.word() + ", mm";
-        EntryField field = FormFields.quiet(new EntryField(caption, NUMBER), "short-field");
+        EntryField field =
+                FormFields.quiet(new EntryField(caption, dimension.isCount() ? COUNT : NUMBER), "short-field");
         field.textProperty().bindBidirectional(own.textProperty(dimension));
         own.faultyProperty()
                 .subscribe(faulty -> field.mark(

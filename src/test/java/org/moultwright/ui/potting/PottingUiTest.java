@@ -5,6 +5,7 @@ import static org.moultwright.ui.potting.ShownBench.field;
 import static org.moultwright.ui.potting.ShownBench.says;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.UUID;
 import javafx.scene.Parent;
@@ -193,6 +194,18 @@ class PottingUiTest {
         assertThat(button(robot, "Print").isDisabled()).isTrue();
         write(robot, "row to row, mm", "");
         assertThat(button(robot, "Save labels as PDF").isDisabled()).isTrue();
+    }
+
+    /** One and a half would else have been two without a word. */
+    @Test
+    void columnsAndRowsAreWholeNumbers(FxRobot robot) {
+        robot.interact(
+                () -> robot.lookup("Own dimensions").<ToggleButton>query().fire());
+        for (String count : List.of("columns", "rows")) {
+            robot.interact(() -> field(robot, count).replaceText(0, 1, "1.5"));
+            assertThat(field(robot, count).getText()).isEqualTo(count.equals("columns") ? "3" : "8");
+            assertThat(field(robot, count).getAccessibleHelp()).isEqualTo("Only a whole number up to 999.");
+        }
     }
 
     @Test
