@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
-import org.moultwright.compute.forecast.TrayForecast;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
@@ -131,10 +131,16 @@ final class PottingWords {
         if (trays.isEmpty()) {
             return Texts.say("Nothing to pot. Trays appear here once a sac is opened or a brood folder is taken in.");
         }
-        return trays.stream()
-                .flatMap(tray -> firstInto(tray, stage).map(first -> new First(tray.tray(), first)).stream())
-                .min(Comparator.comparing(first -> first.when().p50()))
-                .map(first -> expected(first, stageWords, days, now))
+        Optional<String> more = next(
+                        trays,
+                        tray -> halfInto(tray, stage).filter(half -> half.p90().isAfter(now)))
+                .map(next -> Texts.say(
+                        "No {0} are counted in the trays now. Half of {1} are expected to be {0} {2}.",
+                        stageWords,
+                        next.tray(),
+                        days.between(next.when().p10(), next.when().p90())));
+        return more.or(() -> next(trays, tray -> firstInto(tray, stage))
+                        .map(first -> expected(first, stageWords, days, now)))
                 .orElseGet(() -> anyKnows(trays, stage)
                         ? Texts.say(
                                 "No {0} are counted in the trays as they stand. Count them in the round first.",
@@ -145,8 +151,14 @@ final class PottingWords {
                                 stageWords));
     }
 
+    private static Optional<Next> next(List<TrayView> trays, Function<TrayView, Optional<InstantInterval>> when) {
+        return trays.stream()
+                .flatMap(tray -> when.apply(tray).map(at -> new Next(tray.tray(), at)).stream())
+                .min(Comparator.comparing(next -> next.when().p50()));
+    }
+
     /** When the first come, or that they should have. */
-    private static String expected(First first, String stageWords, DayWords days, Instant now) {
+    private static String expected(Next first, String stageWords, DayWords days, Instant now) {
         return first.when().p90().isAfter(now)
                 ? Texts.say(
                         "No {0} yet. The first are expected {1}, in {2}.",
@@ -176,12 +188,20 @@ final class PottingWords {
     }
 
     private static Optional<InstantInterval> firstInto(TrayView tray, Stage stage) {
-        return tray.forecast().map(TrayForecast::moults).stream()
-                .flatMap(List::stream)
-                .filter(moult -> moult.into() == stage && !ForecastWords.hasBegun(moult))
-                .map(MoultForecast::first)
-                .findFirst();
+        return moult(tray, stage)
+                .filter(moult -> !ForecastWords.hasBegun(moult))
+                .map(MoultForecast::first);
     }
 
-    private record First(String tray, InstantInterval when) {}
+    /** Of a tray whose first are there or gone, and the others still to come. */
+    private static Optional<InstantInterval> halfInto(TrayView tray, Stage stage) {
+        return moult(tray, stage).filter(ForecastWords::hasBegun).map(MoultForecast::half);
+    }
+
+    private static Optional<MoultForecast> moult(TrayView tray, Stage stage) {
+        return tray.forecast().flatMap(forecast -> forecast.moult(stage));
+    }
+
+    /** A tray, and when something is expected there. */
+    private record Next(String tray, InstantInterval when) {}
 }

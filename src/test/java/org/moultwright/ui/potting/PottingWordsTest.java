@@ -39,6 +39,21 @@ class PottingWordsTest {
         assertThat(PottingWords.balance(3, 2, 0)).isEqualTo("3 taken = 2 potted + 0 dead or lost + 1 unexplained");
     }
 
+    /** Their first are potted; the tray is not as if none had come yet. */
+    @Test
+    void ofATrayWhoseFirstAreGoneTheNextAreForetold() {
+        Instant now = EXPECTED.minus(Duration.ofDays(2));
+        assertThat(empty(List.of(tray("A1", 2, 0), tray("B1", 0, -5)), now))
+                .isEqualTo("No slings are counted in the trays now. "
+                        + "Half of A1 are expected to be slings between 8 and 11 May.");
+        assertThat(empty(List.of(tray("A1", 0, 0), tray("B1", 0, -1)), now))
+                .isEqualTo("No slings yet. The first are expected between 7 and 10 May, in B1.");
+    }
+
+    private static String empty(List<TrayView> trays, Instant now) {
+        return PottingWords.empty(trays, Stage.INSTAR2, Vocabulary.ENGLISH_HOBBY, new DayWords(ZoneOffset.UTC), now);
+    }
+
     private static String stay(Instant now) {
         BroodRecord record = BroodRecord.of(new Brood(
                 "CC-26-A",
@@ -49,23 +64,26 @@ class PottingWordsTest {
                 List.of(Stage.values()),
                 27,
                 Optional.empty()));
-        TrayView tray = new TrayView(
+        TrayView tray = tray("A1", 0, 0);
+        Taking taking = new Taking(new BroodView(record, List.of(tray), Optional.empty()), tray, () -> {});
+        return PottingWords.stay(taking, Vocabulary.ENGLISH_HOBBY, new DayWords(ZoneOffset.UTC), now);
+    }
+
+    /** A tray of which so many were seen as slings, the others expected so many days after the ninth of May. */
+    private static TrayView tray(String code, int there, int daysLater) {
+        Instant middle = EXPECTED.plus(Duration.ofDays(daysLater));
+        InstantInterval when =
+                new InstantInterval(middle.minus(Duration.ofDays(1)), middle, middle.plus(Duration.ofDays(2)));
+        TrayForecast forecast = new TrayForecast(
+                code, 60, 34, List.of(new MoultForecast(Stage.INSTAR2, there, when, when, when)), List.of());
+        return new TrayView(
                 "CC-26-A",
-                "A1",
+                code,
                 "box 1",
                 34,
                 Map.of(Stage.INSTAR1, 34),
                 Optional.empty(),
                 TrayView.Due.DONE,
-                Optional.of(forecast()));
-        Taking taking = new Taking(new BroodView(record, List.of(tray), Optional.empty()), tray, () -> {});
-        return PottingWords.stay(taking, Vocabulary.ENGLISH_HOBBY, new DayWords(ZoneOffset.UTC), now);
-    }
-
-    private static TrayForecast forecast() {
-        InstantInterval first =
-                new InstantInterval(EXPECTED.minus(Duration.ofDays(1)), EXPECTED, EXPECTED.plus(Duration.ofDays(2)));
-        return new TrayForecast(
-                "A1", 60, 34, List.of(new MoultForecast(Stage.INSTAR2, 0, first, first, first)), List.of());
+                Optional.of(forecast));
     }
 }
