@@ -28,6 +28,8 @@ public final class LedgerBars extends ChartCanvas {
     public LedgerBars(ObservableObjectValue<Palette> palette) {
         super(palette);
         getStyleClass().add("ledger-bars");
+        // An account without its row would be an animal nobody sees.
+        setMinHeight(USE_COMPUTED_SIZE);
         bars.addListener((ListChangeListener<Bar>) change -> {
             setAccessibleText(words(bars));
             repaint();

@@ -1,13 +1,16 @@
 package org.moultwright.ui.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.IntStream;
 import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
+import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
 import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -16,11 +19,18 @@ import org.moultwright.ui.theme.Token;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
 
-/** A number that is cut is another number. */
+/** A number that is cut is another number, and an account without its row is an animal nobody sees. */
 @ExtendWith(ApplicationExtension.class)
 class LedgerBarsUiTest {
     private static final int WIDTH = 320;
+
+    private static final int FIRST = 3;
+    private static final int ALL = 12;
+
+    /** The few rows are rounded up to one, and that is taken four times. */
+    private static final double WHOLE_PIXELS = 4;
 
     private LedgerBars bars;
     private Scene scene;
@@ -29,7 +39,7 @@ class LedgerBarsUiTest {
     void start(Stage stage) {
         Appearance appearance = new Appearance();
         bars = new LedgerBars(appearance.paletteProperty());
-        scene = new Scene(bars, WIDTH, 60);
+        scene = new Scene(new VBox(bars), WIDTH, 60);
         scene.setFill(Color.WHITE);
         appearance.dress(scene.getStylesheets());
         stage.setScene(scene);
@@ -51,6 +61,24 @@ class LedgerBarsUiTest {
                     .as("rows with ink at the right edge")
                     .isZero();
         });
+    }
+
+    @Test
+    void everyAccountHasItsRowHoweverLowThePlace(FxRobot robot) {
+        double few = height(FIRST, robot);
+        assertThat(height(ALL, robot)).isCloseTo(few * ALL / FIRST, within(WHOLE_PIXELS));
+    }
+
+    private double height(int accounts, FxRobot robot) {
+        robot.interact(() -> bars.bars().setAll(accounts(accounts)));
+        WaitForAsyncUtils.waitForFxEvents();
+        return bars.getHeight();
+    }
+
+    private static List<LedgerBars.Bar> accounts(int count) {
+        return IntStream.range(0, count)
+                .mapToObj(i -> new LedgerBars.Bar("account " + i, 1, true, Token.DEAD))
+                .toList();
     }
 
     private static boolean isInk(WritableImage picture, int x, int y) {
