@@ -6,10 +6,13 @@ import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.KeyCap;
+import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Words;
 
 /** The sheet of keys, laid over the open screen. */
@@ -24,18 +27,23 @@ final class KeySheet extends OverSheet {
     @Override
     protected void opened() {
         Button done = Buttons.secondary(Texts.say("Close"), this::close);
-        Card card = current.get()
+        Columns keys = current.get()
                 .filter(screen -> !screen.keys().isEmpty())
-                .map(screen -> Card.titled(
-                        Texts.say("{0}, keys", screen.name().word()),
-                        grid(screen.keys()),
-                        Words.cardTitle(Texts.say("Everywhere")),
-                        grid(ShellKeys.HINTS)))
-                .orElseGet(() -> Card.titled(Texts.say("Keys"), grid(ShellKeys.HINTS)));
-        card.getChildren().add(done);
+                .map(screen -> new Columns(
+                        part(Texts.say("{0}, keys", screen.name().word()), screen.keys()),
+                        part(Texts.say("Everywhere"), ShellKeys.HINTS)))
+                .orElseGet(() -> new Columns(part(Texts.say("Keys"), ShellKeys.HINTS)));
+        keys.getStyleClass().add("card-columns");
+        Card card = new Card(new Scrolled(Texts.say("Keys"), keys), done);
         card.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         getChildren().setAll(card);
         done.requestFocus();
+    }
+
+    private static VBox part(String title, List<KeyHint> hints) {
+        VBox part = new VBox(Words.cardTitle(title), grid(hints));
+        part.getStyleClass().add("key-part");
+        return part;
     }
 
     private static Node grid(List<KeyHint> hints) {

@@ -9,6 +9,8 @@ public abstract class OverSheet extends StackPane {
     protected OverSheet() {
         getStyleClass().add("over-sheet");
         setVisible(false);
+        // One that is away makes no room for itself.
+        managedProperty().bind(visibleProperty());
         setOnMouseClicked(event -> {
             if (event.getTarget() == this) {
                 close();
