@@ -135,6 +135,13 @@ class EveryViewTest {
                         PAGES.stream().map(page -> ofDesk(stores, DeskRoom.DEMO, page))));
     }
 
+    /** The largest rooms hold no other controls than the demo does. */
+    static Stream<View> viewsOfSmallRooms(Path stores) {
+        return views(stores)
+                .filter(view ->
+                        !view.name().contains("six-hundred") && !view.name().contains("five-thousand"));
+    }
+
     private static View alone(String name, Supplier<Parent> content) {
         return new View(name, () -> new Worn(hosted(content.get()), new Appearance()));
     }

@@ -42,11 +42,8 @@ class FocusIsSeenTest {
         stage = primary;
     }
 
-    /** The largest rooms hold no other controls than the demo does. */
     static Stream<EveryViewTest.View> views() {
-        return EveryViewTest.views(folder)
-                .filter(view ->
-                        !view.name().contains("six-hundred") && !view.name().contains("five-thousand"));
+        return EveryViewTest.viewsOfSmallRooms(folder);
     }
 
     @ParameterizedTest(name = "{0}")

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.event.Event;
+import javafx.event.EventType;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -17,6 +19,9 @@ import org.kordamp.ikonli.javafx.FontIcon;
  * banners, and hardly any ever says a word.
  */
 public final class Banner extends Flow {
+    /** It has something to say where it had not: whoever scrolls it brings it into sight. */
+    static final EventType<Event> APPEARED = new EventType<>(Event.ANY, "BANNER_APPEARED");
+
     private final StringProperty sentence = new SimpleStringProperty("");
     private final StringProperty detail = new SimpleStringProperty("");
     private final VBox words = new VBox();
@@ -29,7 +34,12 @@ public final class Banner extends Flow {
     public Banner(Tone tone) {
         managedProperty().bind(sentence.isNotEmpty());
         visibleProperty().bind(managedProperty());
-        sentence.addListener((observed, before, now) -> say(now));
+        sentence.addListener((observed, before, now) -> {
+            say(now);
+            if (before.isEmpty()) {
+                fireEvent(new Event(APPEARED));
+            }
+        });
         setAccessibleRole(AccessibleRole.TEXT);
         setTone(tone);
     }

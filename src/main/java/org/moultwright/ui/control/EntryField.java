@@ -2,7 +2,6 @@ package org.moultwright.ui.control;
 
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
-import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextFormatter;
 import javafx.scene.layout.VBox;
@@ -14,9 +13,8 @@ import javafx.scene.layout.VBox;
  * <p>What it does not take it says so of, until something else is written or the field is left.
  */
 public class EntryField extends VBox {
-    private static final String PROBLEM_CLASS = "has-problem";
-
     private final TextField input = new TextField();
+    private final Beneath beneath = new Beneath(this, input, input);
     private final StringProperty problem = new SimpleStringProperty("");
 
     /** What stands beneath: what was not taken just now, else the problem. */
@@ -41,13 +39,10 @@ public class EntryField extends VBox {
         });
         problem.addListener((observed, before, now) -> say());
         said.addListener((observed, before, now) -> {
-            if (!now.isEmpty()) {
-                sayBeneath();
-            }
+            beneath.say(now);
             show();
         });
-        getStyleClass().addAll("entry", "big-entry");
-        getChildren().add(input);
+        getStyleClass().add("big-entry");
     }
 
     /** The field itself, for focus and keys. */
@@ -111,23 +106,6 @@ public class EntryField extends VBox {
     }
 
     private void show() {
-        String wrong = said.get().isEmpty() ? marked : said.get();
-        getStyleClass().remove(PROBLEM_CLASS);
-        if (!wrong.isEmpty()) {
-            getStyleClass().add(PROBLEM_CLASS);
-        }
-        input.setAccessibleHelp(wrong);
-    }
-
-    /** The words beneath are made for the first problem; most fields never have one. */
-    private void sayBeneath() {
-        if (getChildren().size() > 1) {
-            return;
-        }
-        Label beneath = Words.wrapped(Words.styled("", "problem"));
-        beneath.textProperty().bind(said);
-        beneath.managedProperty().bind(said.isNotEmpty());
-        beneath.visibleProperty().bind(beneath.managedProperty());
-        getChildren().add(beneath);
+        beneath.mark(said.get().isEmpty() ? marked : said.get());
     }
 }

@@ -11,9 +11,10 @@ import javafx.scene.layout.VBox;
 
 /** Content that may be higher than its room. */
 public final class Scrolled extends ScrollPane {
-    /** Fields, which Tab walks and brings into sight. */
+    /** Fields, of which the one that has the keyboard is in sight. */
     public Scrolled(Region fields) {
         super(fields);
+        FocusInSight.of(this);
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
         getStyleClass().add("scrolled");

@@ -1,0 +1,114 @@
+package org.moultwright.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.moultwright.settings.TextSize;
+import org.moultwright.ui.control.EntryField;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** What a field says of an entry it does not take can be read whole where it is typed, in a small window and the largest text. */
+@ExtendWith(ApplicationExtension.class)
+class RefusalIsSeenTest {
+    private static final double TOLERANCE_PIXELS = 1.5;
+
+    /** More than any field takes, and no figure. */
+    private static final String REFUSED = "§ ".repeat(60);
+
+    @TempDir
+    private static Path folder;
+
+    private Stage stage;
+
+    @Start
+    void start(Stage primary) {
+        stage = primary;
+    }
+
+    static Stream<EveryViewTest.View> views() {
+        return EveryViewTest.viewsOfSmallRooms(folder);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("views")
+    void whereItIsTyped(EveryViewTest.View view, FxRobot robot) {
+        EveryViewTest.Worn worn = view.content().get();
+        for (TextSize size : List.of(TextSize.NORMAL, TextSize.LARGEST)) {
+            Scene scene = ToolkitThread.ask(() -> {
+                worn.appearance().textSizeProperty().unbind();
+                worn.appearance().textSizeProperty().set(size);
+                Scene shown = worn.scene(1280, 720);
+                stage.setScene(shown);
+                stage.show();
+                return shown;
+            });
+            WaitForAsyncUtils.waitForFxEvents();
+            List<String> unread = new ArrayList<>();
+            for (EntryField field : ToolkitThread.ask(() -> fields(scene))) {
+                robot.interact(() -> {
+                    field.input().requestFocus();
+                    field.input().appendText(REFUSED);
+                });
+                WaitForAsyncUtils.waitForFxEvents();
+                ToolkitThread.ask(() -> unread(field, scene)).ifPresent(unread::add);
+            }
+            assertThat(unread).as(size.name()).isEmpty();
+        }
+    }
+
+    private static List<EntryField> fields(Scene scene) {
+        return ShownTexts.nodes(scene.getRoot()).stream()
+                .filter(EntryField.class::isInstance)
+                .map(EntryField.class::cast)
+                .filter(field -> !field.input().isDisabled() && field.input().isEditable())
+                .toList();
+    }
+
+    private static Optional<String> unread(EntryField field, Scene scene) {
+        Label said = (Label) field.lookup(".problem");
+        if (said == null || !said.isVisible()) {
+            return Optional.of(field.input().getAccessibleText() + " says nothing");
+        }
+        return ShownTexts.clipped(said, scene.getRoot())
+                .or(() -> narrow(said, field))
+                .or(() -> hidden(said))
+                .map(how -> field.input().getAccessibleText() + ": '" + said.getText() + "' " + how);
+    }
+
+    /** Whether it has less than the width of its field to break its lines in. */
+    private static Optional<String> narrow(Label said, EntryField field) {
+        double missing = field.getWidth() - said.getWidth();
+        return missing > TOLERANCE_PIXELS
+                ? Optional.of("is narrower than its field by " + Math.round(missing))
+                : Optional.empty();
+    }
+
+    /** How many pixels of it are scrolled out of sight. */
+    private static Optional<String> hidden(Label said) {
+        Bounds at = said.localToScene(said.getLayoutBounds());
+        double hidden = 0;
+        for (Node around = said.getParent(); around != null; around = around.getParent()) {
+            if (around.getParent() == null || around.getStyleClass().contains("viewport")) {
+                Bounds room = around.localToScene(around.getLayoutBounds());
+                hidden = Math.max(hidden, Math.max(at.getMaxY() - room.getMaxY(), room.getMinY() - at.getMinY()));
+            }
+        }
+        return hidden > TOLERANCE_PIXELS ? Optional.of("is out of sight by " + Math.round(hidden)) : Optional.empty();
+    }
+}
