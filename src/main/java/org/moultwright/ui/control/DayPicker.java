@@ -4,23 +4,66 @@ import java.time.LocalDate;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.DatePicker;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.jspecify.annotations.Nullable;
+import org.moultwright.language.Texts;
 
-/** A day, written as everywhere on the desk: 3 May 2026. What is typed may also be 3.5.2026, 3/5/2026 or 2026-05-03. */
-public final class DayPicker extends DatePicker {
+/**
+ * A day, written as everywhere on the desk: 3 May 2026. What is typed may also be 3.5.2026, 3/5/2026 or 2026-05-03. What is
+ * no day is said so of, and leaves the day as it was.
+ */
+public final class DayPicker extends VBox {
+    private static final LocalDate EXAMPLE = LocalDate.of(2026, 5, 3);
+    private static final int MOST_LETTERS = 20;
+
+    /** What is typed to be done with a day, not to mend it. */
+    private static final String ENDS = "\r\n\t";
+
+    private final DatePicker input = new DatePicker();
+    private final Beneath beneath = new Beneath(this, input, input.getEditor());
+
     public DayPicker(String name, ObjectProperty<@Nullable LocalDate> day) {
-        setAccessibleText(name);
-        getEditor().setAccessibleText(name);
-        setConverter(new Written());
-        valueProperty().bindBidirectional(day);
-        getStyleClass().add("day-picker");
+        input.setAccessibleText(name);
+        input.getEditor().setAccessibleText(name);
+        input.setConverter(new Written());
+        input.valueProperty().bindBidirectional(day);
+        input.valueProperty().addListener((observed, before, now) -> say(""));
+        input.getStyleClass().add("day-picker");
+        input.addEventFilter(KeyEvent.KEY_TYPED, typed -> {
+            if (!ENDS.contains(typed.getCharacter())) {
+                say("");
+            }
+        });
     }
 
-    /** Text that is no day leaves the day as it was. */
+    /** The picker itself, for keys and what stands in it while there is no day. */
+    public DatePicker input() {
+        return input;
+    }
+
+    public void takeFocus() {
+        input.requestFocus();
+    }
+
     private @Nullable LocalDate read(String text) {
         Optional<LocalDate> day = WrittenDay.read(text);
-        return day.isPresent() ? day.get() : getValue();
+        say(
+                day.isPresent()
+                        ? ""
+                        : Texts.say(
+                                "'{0}' is no day. Write {1}, or {2}.", named(text), WrittenDay.of(EXAMPLE), EXAMPLE));
+        return day.isPresent() ? day.get() : input.getValue();
+    }
+
+    private void say(String sentence) {
+        beneath.say(sentence);
+        beneath.mark(sentence);
+    }
+
+    private static String named(String text) {
+        return text.length() <= MOST_LETTERS ? text : text.substring(0, MOST_LETTERS) + "…";
     }
 
     private final class Written extends StringConverter<@Nullable LocalDate> {
@@ -31,7 +74,11 @@ public final class DayPicker extends DatePicker {
 
         @Override
         public @Nullable LocalDate fromString(@Nullable String text) {
-            return text == null || text.isBlank() ? null : read(text);
+            if (text == null || text.isBlank()) {
+                say("");
+                return null;
+            }
+            return read(text);
         }
     }
 }

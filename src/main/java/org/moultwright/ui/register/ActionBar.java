@@ -27,7 +27,7 @@ final class ActionBar extends VBox {
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         DayPicker day = new DayPicker(Texts.say("written down for"), model.dayProperty());
-        day.setPromptText(Texts.say("today"));
+        day.input().setPromptText(Texts.say("today"));
         Flow whom = new Flow(concerns, gap, Words.whole(Words.muted(Texts.say("written down for"))), day);
         whom.getStyleClass().add("line");
         actions.getChildren()

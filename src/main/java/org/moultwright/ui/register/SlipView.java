@@ -58,7 +58,7 @@ final class SlipView extends VBox {
         bind(from, model.fromProperty());
         bind(to, model.toProperty());
         DayPicker day = new DayPicker(Texts.say("day of the hand-over"), model.dayProperty());
-        day.setPromptText(Texts.say("today"));
+        day.input().setPromptText(Texts.say("today"));
         Flow papers = new Flow();
         papers.getStyleClass().add("span-chips");
         ChoiceGroup<Paper> group = new ChoiceGroup<>(model.paperProperty(), model.paperProperty()::set);

@@ -82,7 +82,7 @@ final class ShelfView extends VBox {
 
     private PageHeader header() {
         DayPicker day = new DayPicker(Texts.say("day shown"), model.dayProperty());
-        day.setPromptText(Texts.say("another date"));
+        day.input().setPromptText(Texts.say("another date"));
         Button tonight = Buttons.secondary(Texts.say("Back to tonight"), model::toTonight);
         Button add = Buttons.secondary(Texts.say("Add a container"), model::openAdd);
         PageHeader header = new PageHeader(Texts.say("Shelf"), day, tonight, add);

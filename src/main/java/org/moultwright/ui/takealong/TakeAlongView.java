@@ -62,7 +62,7 @@ final class TakeAlongView extends VBox {
     }
 
     void takeFocus() {
-        from.requestFocus();
+        from.takeFocus();
     }
 
     private Card sheet() {

@@ -11,6 +11,7 @@ import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -43,24 +44,51 @@ class DayPickerUiTest {
     @ValueSource(strings = {"12 May 2026", "12 may 2026", "12.5.2026", "12/5/2026", "2026-05-12"})
     void isWrittenInOneWayAndReadInSeveral(String typed, FxRobot robot) {
         robot.interact(() -> {
-            picker.requestFocus();
-            picker.getEditor().setText(typed);
+            picker.takeFocus();
+            picker.input().getEditor().setText(typed);
         });
         robot.type(KeyCode.ENTER);
         assertThat(day.get()).isEqualTo(LocalDate.of(2026, 5, 12));
-        assertThat(picker.getEditor().getText()).isEqualTo("12 May 2026");
+        assertThat(picker.input().getEditor().getText()).isEqualTo("12 May 2026");
     }
 
+    /** What was typed is named, for the day that stands there again is another. */
     @ParameterizedTest
     @ValueSource(strings = {"soon", "31.2.2026", "5 Mai 2026"})
-    void whatIsNoDayLeavesTheDayAsItWas(String typed, FxRobot robot) {
+    void whatIsNoDayIsSaidSoOfAndLeavesTheDayAsItWas(String typed, FxRobot robot) {
+        robot.interact(() -> day.set(LocalDate.of(2026, 5, 3)));
+        commit(typed, robot);
+        assertThat(day.get()).isEqualTo(LocalDate.of(2026, 5, 3));
+        assertThat(picker.input().getEditor().getText()).isEqualTo("3 May 2026");
+        assertThat(picker.input().getEditor().getAccessibleHelp())
+                .isEqualTo("'" + typed + "' is no day. Write 3 May 2026, or 2026-05-03.");
+        assertThat(picker.lookupAll(".problem")).hasSize(1);
+
+        commit("12.5.2026", robot);
+        assertThat(picker.input().getEditor().getAccessibleHelp()).isEmpty();
+        assertThat(picker.getStyleClass()).doesNotContain("has-problem");
+    }
+
+    @Test
+    void whereThereWasNoDayThereIsNoneAndThatIsSaid(FxRobot robot) {
+        commit("15.5.", robot);
+        assertThat(day.get()).isNull();
+        assertThat(picker.getStyleClass()).contains("has-problem");
+        robot.type(KeyCode.DIGIT1);
+        assertThat(picker.getStyleClass()).as("while it is mended").doesNotContain("has-problem");
+    }
+
+    @Test
+    void aPageOfLettersIsNamedByItsFirst(FxRobot robot) {
+        commit("x".repeat(500), robot);
+        assertThat(picker.input().getEditor().getAccessibleHelp()).startsWith("'" + "x".repeat(20) + "…' is no day.");
+    }
+
+    private void commit(String typed, FxRobot robot) {
         robot.interact(() -> {
-            day.set(LocalDate.of(2026, 5, 3));
-            picker.requestFocus();
-            picker.getEditor().setText(typed);
+            picker.takeFocus();
+            picker.input().getEditor().setText(typed);
         });
         robot.type(KeyCode.ENTER);
-        assertThat(day.get()).isEqualTo(LocalDate.of(2026, 5, 3));
-        assertThat(picker.getEditor().getText()).isEqualTo("3 May 2026");
     }
 }
