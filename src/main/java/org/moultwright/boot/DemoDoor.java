@@ -66,6 +66,6 @@ final class DemoDoor implements AutoCloseable {
 
     private void show(OpenedRoom opened) {
         Workbench demo = new Workbench(opened, settings, toolkit, Optional.empty(), AlarmReach.NOBODY);
-        window = Optional.of(DeskWindow.show(demo, TITLE, () -> window = Optional.empty()));
+        window = Optional.of(DeskWindow.show(demo, DeskWindow.stage(TITLE), () -> window = Optional.empty()));
     }
 }

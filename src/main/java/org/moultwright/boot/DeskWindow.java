@@ -3,6 +3,7 @@ package org.moultwright.boot;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.Scene;
+import javafx.scene.layout.Pane;
 import javafx.stage.Stage;
 import javafx.util.Subscription;
 import org.moultwright.ui.shell.WhileAtRest;
@@ -14,20 +15,35 @@ final class DeskWindow {
 
     private DeskWindow() {}
 
-    /** Shows a desk and has it read its room; the desk is closed with its window, before {@code whenClosed} is told. */
-    static Stage show(Workbench workbench, String title, Runnable whenClosed) {
-        Scene scene = new Scene(workbench.view(), WIDTH, HEIGHT);
-        workbench.appearance().dress(scene.getStylesheets());
+    /** A window for a desk, with nothing in it. */
+    static Stage stage(String title) {
         Stage stage = new Stage();
         stage.setTitle(title);
-        stage.setScene(scene);
+        stage.setScene(new Scene(new Pane(), WIDTH, HEIGHT));
         stage.setMinWidth(1024);
         stage.setMinHeight(640);
+        return stage;
+    }
+
+    /**
+     * Shows a desk and has it read its room.
+     *
+     * @param stage where it is to stand, on screen or not
+     * @param whenClosed is told once the desk was closed, which is done when its window is
+     */
+    static Stage show(Workbench workbench, Stage stage, Runnable whenClosed) {
+        Scene scene = stage.getScene();
+        // The other way round all of it would be styled twice.
+        workbench.appearance().dress(scene.getStylesheets());
+        scene.setRoot(workbench.view());
         stage.setOnHidden(event -> {
             workbench.close();
             whenClosed.run();
         });
         stage.show();
+        // A window that was on screen waits for its next frame with this.
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
         afterFirstLayout(scene, workbench::readFirst);
         WhileAtRest atRest = new WhileAtRest(scene);
         onFirst(workbench.roomProperty(), () -> atRest.run(workbench.backstage()::step));

@@ -20,23 +20,27 @@ final class Desktop {
     /**
      * Shows a desk until its window is closed; the desk is closed with it.
      *
-     * @param title of the window
+     * @param opening the window it takes over
      * @param desk makes the desk, on the toolkit's thread
      * @param whenShown is given the window once it is on screen
      * @throws IllegalStateException if the desk cannot be made, with the reason as its cause
      */
-    static void show(String title, Supplier<Workbench> desk, Consumer<Shown> whenShown) throws InterruptedException {
+    static void show(OpeningWindow opening, Supplier<Workbench> desk, Consumer<Shown> whenShown)
+            throws InterruptedException {
         untilClosed(closed -> {
             Workbench workbench = desk.get();
-            Stage stage = DeskWindow.show(workbench, title, closed);
+            Stage stage = DeskWindow.show(workbench, opening.handOver(), closed);
             whenShown.accept(new Shown(workbench, stage));
         });
     }
 
     /** Says why the desk cannot be opened, until that is closed; says nothing where there is no display. */
-    static void refuse(RuntimeException fault) throws InterruptedException {
+    static void refuse(RuntimeException fault, OpeningWindow opening) throws InterruptedException {
         try {
-            untilClosed(closed -> refusal(RefusedOpening.of(fault), closed).show());
+            untilClosed(closed -> {
+                refusal(RefusedOpening.of(fault), closed).show();
+                opening.close();
+            });
         } catch (UnsupportedOperationException noDisplay) {
             fault.addSuppressed(noDisplay);
         }

@@ -94,11 +94,12 @@ final class OpenWorkbench implements Callable<Integer> {
         ToolkitStart.begin();
         SettingsFile settings = SettingsFile.atHome();
         Optional<String> notSpoken = DeskLanguage.speak(settings);
-        ToolkitStart.speaks();
-        OpenedRoom opened = opened(store.orElseGet(this::usualStore), inDemo, settings);
+        OpeningWindow opening = new OpeningWindow(inDemo ? DemoDoor.TITLE : Desktop.TITLE, settings.glance());
+        ToolkitStart.speaks(() -> opening.show(Rehearsal::play));
+        OpenedRoom opened = opened(store.orElseGet(this::usualStore), inDemo, settings, opening);
         Optional<DemoDoor> demoDoor = inDemo ? Optional.empty() : Optional.of(demoDoor(settings));
         Desktop.show(
-                inDemo ? DemoDoor.TITLE : Desktop.TITLE,
+                opening,
                 () -> new Workbench(opened, settings, Platform::runLater, demoDoor, new MachineReach()),
                 shown -> {
                     notSpoken.ifPresent(shown.workbench()::tellOfLanguage);
@@ -109,14 +110,15 @@ final class OpenWorkbench implements Callable<Integer> {
     }
 
     /** A keeper at the desk is told in a window why a store cannot be opened, and the command line as ever. */
-    private OpenedRoom opened(Path file, boolean inDemo, SettingsFile settings) throws InterruptedException {
+    private OpenedRoom opened(Path file, boolean inDemo, SettingsFile settings, OpeningWindow opening)
+            throws InterruptedException {
         try {
             return inDemo
                     ? OpenedRoom.of(DemoRoom.open(file, today), DemoRoom.clock(today), settings)
                     : OpenedRoom.of(H2Store.open(file), InstantSource.system(), settings);
         } catch (StoreException | UncheckedIOException fault) {
             if (firstLook.isEmpty()) {
-                refusals.tell(fault);
+                refusals.tell(fault, opening);
             }
             throw fault;
         }
@@ -140,6 +142,6 @@ final class OpenWorkbench implements Callable<Integer> {
     /** Tells the keeper at the desk why it cannot be opened, and returns once that was read. */
     @FunctionalInterface
     interface Refusals {
-        void tell(RuntimeException fault) throws InterruptedException;
+        void tell(RuntimeException fault, OpeningWindow opening) throws InterruptedException;
     }
 }

@@ -1,10 +1,13 @@
 package org.moultwright.boot;
 
 import javafx.collections.FXCollections;
+import javafx.event.Event;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
@@ -40,12 +43,13 @@ final class Rehearsal {
     static void play() {
         Banner banner = new Banner(Tone.WARN);
         banner.sentenceProperty().set(WORDS);
+        NumberField field = new NumberField(WORDS);
         Card card = new Card(
                 Words.strong(WORDS),
                 new ToggleChip(WORDS),
                 Buttons.primary(WORDS, () -> {}),
                 Swatch.tall(Stage.EGG),
-                new NumberField(WORDS));
+                field);
         Parent root = new VBox(
                 new PageHeader(WORDS, new KeyCap(WORDS)),
                 card,
@@ -57,5 +61,9 @@ final class Rehearsal {
         new Appearance().dress(scene.getStylesheets());
         root.applyCss();
         root.layout();
+        // A digit typed is the first thing a keeper does.
+        Event.fireEvent(
+                field.input(),
+                new KeyEvent(KeyEvent.KEY_TYPED, WORDS, WORDS, KeyCode.UNDEFINED, false, false, false, false));
     }
 }

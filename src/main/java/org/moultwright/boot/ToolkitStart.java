@@ -1,6 +1,6 @@
 package org.moultwright.boot;
 
-import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import javafx.application.Platform;
@@ -9,7 +9,7 @@ import javafx.application.Platform;
 final class ToolkitStart {
     private static final FutureTask<Boolean> START = new FutureTask<>(() -> Platform.startup(() -> {}), true);
 
-    private static final CountDownLatch SPEAKS = new CountDownLatch(1);
+    private static final CompletableFuture<Runnable> SPEAKS = new CompletableFuture<>();
 
     private ToolkitStart() {}
 
@@ -19,17 +19,17 @@ final class ToolkitStart {
         start.start();
     }
 
-    /** Says that the language of the desk is in force: what the toolkit is to show may be made. */
-    static void speaks() {
-        SPEAKS.countDown();
+    /** Says that the language of the desk is in force, and what may be made then, on the toolkit's thread. */
+    static void speaks(Runnable first) {
+        SPEAKS.complete(first);
     }
 
     private static void beginHere() {
         START.run();
         try {
-            SPEAKS.await();
+            Runnable first = SPEAKS.get();
             START.get();
-            Platform.runLater(Rehearsal::play);
+            Platform.runLater(first);
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
         } catch (ExecutionException noToolkit) {

@@ -78,7 +78,7 @@ class AccuracyStoreTest {
         List<String> arguments = new ArrayList<>(List.of("accuracy", "--store", file.toString()));
         arguments.addAll(List.of(more));
         int code = Commands.run(
-                new OpenWorkbench(fault -> {}),
+                new OpenWorkbench((fault, opening) -> {}),
                 new PrintWriter(out),
                 new PrintWriter(out),
                 arguments.toArray(String[]::new));

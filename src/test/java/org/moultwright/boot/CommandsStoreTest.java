@@ -196,7 +196,8 @@ class CommandsStoreTest {
     private static Said run(String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int code = Commands.run(new OpenWorkbench(fault -> {}), new PrintWriter(out), new PrintWriter(err), arguments);
+        int code = Commands.run(
+                new OpenWorkbench((fault, opening) -> {}), new PrintWriter(out), new PrintWriter(err), arguments);
         return new Said(code, out.toString(), err.toString());
     }
 

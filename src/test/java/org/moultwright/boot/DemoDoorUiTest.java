@@ -39,7 +39,7 @@ class DemoDoorUiTest {
                         Platform::runLater,
                         Optional.of(door),
                         AlarmReach.NOBODY),
-                "desk",
+                DeskWindow.stage("desk"),
                 () -> closed.complete(true)));
         try (BackgroundRunner runner = new BackgroundRunner("demo", Platform::runLater)) {
             enter(door, runner);

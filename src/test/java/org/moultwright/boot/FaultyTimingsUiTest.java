@@ -33,7 +33,7 @@ class FaultyTimingsUiTest {
                     .roomProperty()
                     .addListener((observed, before, now) -> atFirstDates.complete(
                             ShownDesk.words(workbench.view()).toList()));
-            return DeskWindow.show(workbench, room.key(), () -> {});
+            return DeskWindow.show(workbench, DeskWindow.stage(room.key()), () -> {});
         });
         try {
             assertThat(ToolkitThread.await(atFirstDates))

@@ -105,7 +105,7 @@ class GuideTest {
                 .toArray(String[]::new);
         StringWriter said = new StringWriter();
         PrintWriter terminal = new PrintWriter(said);
-        Commands.run(new OpenWorkbench(fault -> {}), terminal, terminal, told);
+        Commands.run(new OpenWorkbench((fault, opening) -> {}), terminal, terminal, told);
         return said.toString().replace(own, OWN_FILE).replace("\r\n", "\n").strip();
     }
 }

@@ -34,7 +34,7 @@ final class LanguageStart {
         SettingsFile settings = new SettingsFile(folder.resolve("settings.txt"));
         settings.save(Settings.DEFAULT.withPlace(new PlaceSettings("en-x-pseudo", "de-DE", Optional.empty())));
         PrintWriter nowhere = new PrintWriter(new StringWriter());
-        Commands.run(new OpenWorkbench(fault -> {}), nowhere, nowhere, "--help");
+        Commands.run(new OpenWorkbench((fault, opening) -> {}), nowhere, nowhere, "--help");
 
         assertThat(DeskLanguage.speak(settings)).isEmpty();
         assertThat(StoreException.Reason.values()).allMatch(reason -> isSaid(reason.remedy()));

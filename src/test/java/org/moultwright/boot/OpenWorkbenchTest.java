@@ -9,7 +9,7 @@ import picocli.CommandLine;
 
 /** What the desk is opened with, read shortly or by the whole command line. */
 class OpenWorkbenchTest {
-    private final OpenWorkbench desk = new OpenWorkbench(fault -> {});
+    private final OpenWorkbench desk = new OpenWorkbench((fault, opening) -> {});
 
     @Test
     void takesWhatADeskIsOpenedWithDayByDay() {

@@ -14,6 +14,7 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
@@ -140,7 +141,10 @@ class RefusedStoreUiTest {
 
     private int run(String... arguments) {
         return Commands.run(
-                new OpenWorkbench(told::add),
+                new OpenWorkbench((fault, opening) -> {
+                    told.add(fault);
+                    Platform.runLater(opening::close);
+                }),
                 new PrintWriter(new StringWriter()),
                 new PrintWriter(err, true),
                 arguments);

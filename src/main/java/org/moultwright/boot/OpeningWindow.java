@@ -1,0 +1,94 @@
+package org.moultwright.boot;
+
+import java.util.Optional;
+import javafx.animation.AnimationTimer;
+import javafx.event.Event;
+import javafx.scene.layout.Background;
+import javafx.scene.layout.StackPane;
+import javafx.scene.text.Font;
+import javafx.scene.text.Text;
+import javafx.stage.Stage;
+import org.moultwright.language.Texts;
+import org.moultwright.settings.Settings;
+import org.moultwright.ui.theme.Palette;
+import org.moultwright.ui.theme.Token;
+
+/**
+ * The window of a desk while its store is opened: a keeper sees at once that the program runs, and what the window and
+ * its painter need is made ready meanwhile. It has no control, so that no style sheet is read before it is seen, and
+ * cannot be closed before its desk is there. Lives on the toolkit's thread.
+ */
+final class OpeningWindow {
+    private static final double WORDS_EMS = 1.5;
+
+    private final String title;
+    private final Settings settings;
+    private Optional<Stage> shown = Optional.empty();
+    private boolean isOver;
+
+    /** @param settings tell the theme and size of text */
+    OpeningWindow(String title, Settings settings) {
+        this.title = title;
+        this.settings = settings;
+    }
+
+    /**
+     * Shows it, unless the desk was quicker.
+     *
+     * @param meanwhile runs once it is painted
+     */
+    void show(Runnable meanwhile) {
+        if (isOver) {
+            return;
+        }
+        Stage stage = DeskWindow.stage(title);
+        Palette palette = new Palette(settings.theme());
+        Text words = new Text(Texts.say("Opening"));
+        words.setFont(Font.font(settings.textSize().pixels() * WORDS_EMS));
+        words.setFill(palette.colour(Token.MUTED));
+        StackPane root = new StackPane(words);
+        root.setBackground(Background.fill(palette.colour(Token.BG)));
+        stage.getScene().setRoot(root);
+        stage.setOnCloseRequest(Event::consume);
+        stage.show();
+        shown = Optional.of(stage);
+        new SecondFrame(() -> {
+                    if (!isOver) {
+                        meanwhile.run();
+                    }
+                })
+                .start();
+    }
+
+    /** The window, for the desk that was opened. */
+    Stage handOver() {
+        isOver = true;
+        shown.ifPresent(stage -> stage.setOnCloseRequest(null));
+        return shown.orElseGet(() -> DeskWindow.stage(title));
+    }
+
+    /** There is no desk to come. */
+    void close() {
+        isOver = true;
+        shown.ifPresent(Stage::hide);
+    }
+
+    /** Until the second begins, the first has been painted. */
+    private static final class SecondFrame extends AnimationTimer {
+        private final Runnable then;
+        private boolean isSecond;
+
+        SecondFrame(Runnable then) {
+            this.then = then;
+        }
+
+        @Override
+        public void handle(long now) {
+            if (isSecond) {
+                stop();
+                then.run();
+            }
+            isSecond = true;
+        }
+    }
+}
