@@ -43,12 +43,14 @@ final class OpeningWindow {
         }
         Stage stage = DeskWindow.stage(title);
         Palette palette = new Palette(settings.theme());
-        Text words = new Text(Texts.say("Opening"));
+        Text words = new Text(Texts.say("Opening…"));
         words.setFont(Font.font(settings.textSize().pixels() * WORDS_EMS));
         words.setFill(palette.colour(Token.MUTED));
         StackPane root = new StackPane(words);
         root.setBackground(Background.fill(palette.colour(Token.BG)));
         stage.getScene().setRoot(root);
+        // What the window has before the first frame, which a dark room is not to be lit by.
+        stage.getScene().setFill(palette.colour(Token.BG));
         stage.setOnCloseRequest(Event::consume);
         stage.show();
         shown = Optional.of(stage);

@@ -36,7 +36,7 @@ class OpeningWindowUiTest {
         assertThat(ToolkitThread.ask(() -> window().getScene().getRoot().getChildrenUnmodifiable().stream()
                         .map(node -> ((Text) node).getText())
                         .toList()))
-                .containsExactly("Opening");
+                .containsExactly("Opening…");
     }
 
     @Test
