@@ -153,9 +153,16 @@ public final class SettingsViewModel {
         problem.set(
                 outcome instanceof Outcome.Failed<Boolean> failed
                         ? Texts.say(
-                                "Your choice holds for now but could not be kept: {0}",
-                                failed.fault().getMessage())
+                                "Your choice holds for now but could not be kept. See who may write there, and"
+                                        + " whether the disk is full: {0}",
+                                reason(failed.fault()))
                         : "");
+    }
+
+    /** What the system said, which tells the file, without the words of this program around it. */
+    private static String reason(RuntimeException fault) {
+        Throwable said = Optional.ofNullable(fault.getCause()).orElse(fault);
+        return String.valueOf(said.getMessage());
     }
 
     private static Vocabulary vocabularyOf(Settings settings) {

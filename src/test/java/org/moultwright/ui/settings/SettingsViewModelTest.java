@@ -51,6 +51,6 @@ class SettingsViewModelTest {
                 new InlineRunner());
         unkept.choose(Theme.DARK);
         assertThat(unkept.settingsProperty().get().theme()).isEqualTo(Theme.DARK);
-        assertThat(unkept.problemProperty().get()).contains("the disk is full");
+        assertThat(unkept.problemProperty().get()).contains("the disk is full").doesNotContain("Exception");
     }
 }
