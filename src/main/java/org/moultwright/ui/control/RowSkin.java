@@ -27,11 +27,20 @@ public final class RowSkin extends SkinBase<ListCell<?>> {
         }
     }
 
+    /** What the row needs in that width, which may break its lines. */
     @Override
     protected double computePrefHeight(double width, double top, double right, double bottom, double left) {
+        double inside = width < 0 ? width : width - left - right;
         return top
-                + getChildren().stream().mapToDouble(row -> row.prefHeight(-1)).sum()
+                + getChildren().stream()
+                        .mapToDouble(row -> row.prefHeight(inside))
+                        .sum()
                 + bottom;
+    }
+
+    @Override
+    protected double computeMinHeight(double width, double top, double right, double bottom, double left) {
+        return computePrefHeight(width, top, right, bottom, left);
     }
 
     @Override
