@@ -2,6 +2,7 @@ package org.moultwright.document;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.moultwright.file.WholeFile;
@@ -49,6 +50,12 @@ final class DocumentFile {
         if (folder.toFile().getUsableSpace() < length) {
             return new DocumentException(Reason.DISK_FULL, Texts.say("Not saved: the disk is full."), cause);
         }
-        return new DocumentException(Reason.WRITE_FAILED, Texts.say("Not saved: {0}.", cause.getMessage()), cause);
+        return new DocumentException(Reason.WRITE_FAILED, Texts.say("Not saved: {0}.", said(cause)), cause);
+    }
+
+    /** What the system said, without the file it was writing to until that was to take the document's place. */
+    private static String said(IOException cause) {
+        String message = String.valueOf(cause.getMessage());
+        return cause instanceof FileSystemException fault && fault.getReason() != null ? fault.getReason() : message;
     }
 }
