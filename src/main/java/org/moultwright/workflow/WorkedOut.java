@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.moultwright.task.Once;
 
-/** What was worked out of a room so far, gone with it. It tells no room from another. Safe to share. */
+/** What was worked out of a room so far, gone with it. Safe to share. */
 public final class WorkedOut {
     private final Map<RoomReading<?>, Once<?>> readings = new ConcurrentHashMap<>();
 
@@ -13,15 +13,5 @@ public final class WorkedOut {
         // Kept under a reading is only what that reading, or one that reads the same, made.
         Once<T> kept = (Once<T>) readings.computeIfAbsent(reading, asked -> new Once<>(() -> reading.read(room)));
         return kept.get();
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return other instanceof WorkedOut;
-    }
-
-    @Override
-    public int hashCode() {
-        return WorkedOut.class.hashCode();
     }
 }
