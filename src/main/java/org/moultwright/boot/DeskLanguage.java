@@ -31,8 +31,8 @@ final class DeskLanguage {
     }
 
     /** Speaks as the keeper chose; what hindered it, in a sentence, where it stays English. */
-    static Optional<String> speak(SettingsFile file) {
-        return speak(file.glance().place(), new Translations(file.beside(FOLDER)), machine());
+    static Optional<String> speak(PlaceSettings place, SettingsFile file) {
+        return speak(place, new Translations(file.beside(FOLDER)), machine());
     }
 
     static Optional<String> speak(PlaceSettings place, Translations translations, Locale machine) {

@@ -36,7 +36,7 @@ final class LanguageStart {
         PrintWriter nowhere = new PrintWriter(new StringWriter());
         Commands.run(new OpenWorkbench((fault, opening) -> {}), nowhere, nowhere, "--help");
 
-        assertThat(DeskLanguage.speak(settings)).isEmpty();
+        assertThat(DeskLanguage.speak(settings.glance().place(), settings)).isEmpty();
         assertThat(StoreException.Reason.values()).allMatch(reason -> isSaid(reason.remedy()));
         assertThat(DeviceException.Reason.values()).allMatch(reason -> isSaid(reason.remedy()));
         assertThat(DocumentException.Reason.values()).allMatch(reason -> isSaid(reason.remedy()));
