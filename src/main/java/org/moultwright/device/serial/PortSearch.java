@@ -44,9 +44,15 @@ final class PortSearch implements ByteSource.Opening {
         learn(PortListing.names(ports));
         tried = next(ports);
         ByteSource source = opening.open(tried);
+        // It may have been plugged in after the ports were looked at.
+        String adapterNow = PortListing.adapterOf(tried, listing.ports());
+        if (isStranger(adapterNow)) {
+            source.close();
+            throw stranger(tried, adapterNow);
+        }
         opened = tried;
         thereWhenOpened = PortListing.names(ports);
-        adapterWhenOpened = PortListing.adapterOf(opened, ports);
+        adapterWhenOpened = adapterNow;
         party.opened(adapterWhenOpened);
         return source;
     }
@@ -69,23 +75,40 @@ final class PortSearch implements ByteSource.Opening {
     }
 
     private String next(List<PortListing.PortSeen> ports) {
-        ProbeIdentity wanted = party.identity();
-        String itsAdapter = wanted.adapter().isEmpty() ? adapter : wanted.adapter();
-        List<String> itsPorts = PortListing.namesOf(itsAdapter, ports);
+        List<String> itsPorts = PortListing.namesOf(itsAdapter(), ports);
         if (!itsPorts.isEmpty()) {
             return itsPorts.contains(home) ? home : itsPorts.get(0);
         }
-        if (!wanted.sensor().isEmpty()
-                || (itsAdapter.isEmpty() && !wanted.address().isEmpty())) {
+        if (isKnownByWhatIsHeard()) {
             return newcomer(PortListing.names(ports));
         }
         String there = PortListing.adapterOf(home, ports);
-        if (!itsAdapter.isEmpty() && !there.isEmpty()) {
-            throw new DeviceException(
-                    DeviceException.Reason.STRANGER,
-                    Texts.say("The port {0} belongs to the adapter {1}; wanted is {2}.", home, there, itsAdapter));
+        if (isStranger(there)) {
+            throw stranger(home, there);
         }
         return home;
+    }
+
+    private String itsAdapter() {
+        String wanted = party.identity().adapter();
+        return wanted.isEmpty() ? adapter : wanted;
+    }
+
+    private boolean isKnownByWhatIsHeard() {
+        ProbeIdentity wanted = party.identity();
+        return !wanted.sensor().isEmpty()
+                || (itsAdapter().isEmpty() && !wanted.address().isEmpty());
+    }
+
+    private boolean isStranger(String there) {
+        String its = itsAdapter();
+        return !isKnownByWhatIsHeard() && !its.isEmpty() && !there.isEmpty() && !there.equals(its);
+    }
+
+    private DeviceException stranger(String port, String there) {
+        return new DeviceException(
+                DeviceException.Reason.STRANGER,
+                Texts.say("The port {0} belongs to the adapter {1}; wanted is {2}.", port, there, itsAdapter()));
     }
 
     /** A port that appeared since, in turn with the old one. */

@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -101,6 +102,20 @@ class ReplugTest {
     }
 
     @Test
+    void aStrangerThatCameAfterThePortsWereLookedAtIsNotHeard() throws Exception {
+        VirtualWire stranger = plugIn("port-0", "0403:6001:B2");
+        Set<String> lookedForOnce = ConcurrentHashMap.newKeySet();
+        PortListing late = () ->
+                there().stream().filter(seen -> !lookedForOnce.add(seen.name())).toList();
+        listen("port-0", "plain-number", ProbeIdentity.ofAdapter("0403:6001:A1", ""), late);
+        Await.until("the stranger is told", () -> {
+            say(stranger, "\r\n31.0\r\n");
+            return hearing.states().stream().anyMatch(ReplugTest::isStranger);
+        });
+        assertThat(hearing.lines()).isEmpty();
+    }
+
+    @Test
     void aKnownAdapterIsFoundFromTheStart() throws Exception {
         plugIn("port-0", "0403:6001:B2");
         VirtualWire own = plugIn("port-1", "0403:6001:A1");
@@ -143,19 +158,27 @@ class ReplugTest {
     }
 
     private VirtualWire plugIn(String name, String adapter) throws Exception {
+        // Told before the port is there, as a machine does: a port is not first seen without its adapter.
+        adapters.put(folder.resolve(name).toString(), adapter);
         VirtualWire wire = VirtualWire.plugIn(folder, name);
-        adapters.put(wire.port(), adapter);
         toClose.add(wire);
         return wire;
     }
 
-    private void listen(String port, String profile, ProbeIdentity wanted) {
-        PortListing there = () -> adapters.entrySet().stream()
+    private List<PortListing.PortSeen> there() {
+        return adapters.entrySet().stream()
                 .filter(entry -> Files.exists(Path.of(entry.getKey())))
                 .map(entry -> new PortListing.PortSeen(entry.getKey(), entry.getValue()))
                 .toList();
-        ProbeLinks links =
-                new SerialProbeLinks(LineProfiles.bundled(), folder.resolve("native"), QUICK, LinkClock.SYSTEM, there);
+    }
+
+    private void listen(String port, String profile, ProbeIdentity wanted) {
+        listen(port, profile, wanted, this::there);
+    }
+
+    private void listen(String port, String profile, ProbeIdentity wanted, PortListing listing) {
+        ProbeLinks links = new SerialProbeLinks(
+                LineProfiles.bundled(), folder.resolve("native"), QUICK, LinkClock.SYSTEM, listing);
         toClose.add(0, links.open(new ProbeLine(folder.resolve(port).toString(), profile, wanted), hearing));
         hearing.awaitState(LinkState.Connecting.class);
     }
