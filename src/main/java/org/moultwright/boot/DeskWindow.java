@@ -3,7 +3,7 @@ package org.moultwright.boot;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.Scene;
-import javafx.scene.layout.Pane;
+import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import javafx.util.Subscription;
 import org.moultwright.ui.shell.WhileAtRest;
@@ -15,11 +15,11 @@ final class DeskWindow {
 
     private DeskWindow() {}
 
-    /** A window for a desk, with nothing in it. */
+    /** A window for a desk, with an empty floor in it. */
     static Stage stage(String title) {
         Stage stage = new Stage();
         stage.setTitle(title);
-        stage.setScene(new Scene(new Pane(), WIDTH, HEIGHT));
+        stage.setScene(new Scene(new StackPane(), WIDTH, HEIGHT));
         stage.setMinWidth(1024);
         stage.setMinHeight(640);
         return stage;
@@ -35,7 +35,8 @@ final class DeskWindow {
         Scene scene = stage.getScene();
         // The other way round all of it would be styled twice.
         workbench.appearance().dress(scene.getStylesheets());
-        scene.setRoot(workbench.view());
+        LaterParts later = new LaterParts(workbench.canWait());
+        floor(scene).getChildren().setAll(workbench.view());
         stage.setOnHidden(event -> {
             workbench.close();
             whenClosed.run();
@@ -45,9 +46,15 @@ final class DeskWindow {
         scene.getRoot().applyCss();
         scene.getRoot().layout();
         afterFirstLayout(scene, workbench::readFirst);
+        later.start();
         WhileAtRest atRest = new WhileAtRest(scene);
         onFirst(workbench.roomProperty(), () -> atRest.run(workbench.backstage()::step));
         return stage;
+    }
+
+    /** What is on it changes; styles that were worked out for it are worked out anew for another. */
+    static StackPane floor(Scene scene) {
+        return (StackPane) scene.getRoot();
     }
 
     /** What the keeper sees first comes first; the dates are worked out after it. */

@@ -1,15 +1,18 @@
 package org.moultwright.boot;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.animation.AnimationTimer;
 import javafx.event.Event;
 import javafx.scene.layout.Background;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.settings.Settings;
+import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.ui.theme.Token;
 
@@ -35,9 +38,9 @@ final class OpeningWindow {
     /**
      * Shows it, unless the desk was quicker.
      *
-     * @param meanwhile runs once it is painted
+     * @param meanwhile is given the floor the desk will stand on, dressed as the desk will be, once it is painted
      */
-    void show(Runnable meanwhile) {
+    void show(Consumer<Pane> meanwhile) {
         if (isOver) {
             return;
         }
@@ -46,9 +49,9 @@ final class OpeningWindow {
         Text words = new Text(Texts.say("Opening…"));
         words.setFont(Font.font(settings.textSize().pixels() * WORDS_EMS));
         words.setFill(palette.colour(Token.MUTED));
-        StackPane root = new StackPane(words);
-        root.setBackground(Background.fill(palette.colour(Token.BG)));
-        stage.getScene().setRoot(root);
+        StackPane floor = DeskWindow.floor(stage.getScene());
+        floor.getChildren().add(words);
+        floor.setBackground(Background.fill(palette.colour(Token.BG)));
         // What the window has before the first frame, which a dark room is not to be lit by.
         stage.getScene().setFill(palette.colour(Token.BG));
         stage.setOnCloseRequest(Event::consume);
@@ -56,7 +59,9 @@ final class OpeningWindow {
         shown = Optional.of(stage);
         new SecondFrame(() -> {
                     if (!isOver) {
-                        meanwhile.run();
+                        new Appearance(settings.theme(), settings.textSize())
+                                .dress(stage.getScene().getStylesheets());
+                        meanwhile.accept(floor);
                     }
                 })
                 .start();

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.Parent;
+import javafx.scene.layout.Region;
 import javafx.stage.Window;
 import org.moultwright.boot.machine.AlarmCommand;
 import org.moultwright.device.serial.KnownLinesFile;
@@ -136,6 +137,11 @@ final class Workbench implements AutoCloseable {
 
     List<Screen> screens() {
         return screens;
+    }
+
+    /** What a keeper can do without for the first key. */
+    List<Region> canWait() {
+        return view.canWait();
     }
 
     /** Where the screens are made ready that were not opened yet; asked for once the desk stands in its window. */

@@ -72,19 +72,22 @@ public record RoomView(
      */
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof RoomView room
-                && now.equals(room.now)
+        return this == other || (other instanceof RoomView room && saysTheSame(room));
+    }
+
+    @Override
+    public int hashCode() {
+        return now.hashCode();
+    }
+
+    private boolean saysTheSame(RoomView room) {
+        return now.equals(room.now)
                 && awaitsDates == room.awaitsDates
                 && lastDeed.equals(room.lastDeed)
                 && latestReadings.equals(room.latestReadings)
                 && leftOut.equals(room.leftOut)
                 && shelf.equals(room.shelf)
                 && broods.equals(room.broods);
-    }
-
-    @Override
-    public int hashCode() {
-        return now.hashCode();
     }
 
     /** Trays that hold animals, of all broods, in shelf order. */

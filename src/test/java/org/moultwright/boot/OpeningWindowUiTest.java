@@ -2,8 +2,10 @@ package org.moultwright.boot;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import javafx.application.Platform;
+import javafx.scene.Scene;
 import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import javafx.stage.Window;
@@ -13,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.moultwright.settings.Settings;
 import org.moultwright.ui.ToolkitThread;
+import org.moultwright.ui.theme.Appearance;
 import org.testfx.framework.junit5.ApplicationExtension;
 
 /** A window is there before its desk, and none stays without one. */
@@ -40,6 +43,26 @@ class OpeningWindowUiTest {
     }
 
     @Test
+    void itsFloorIsDressedAsTheDeskWillBeAndStaysTheDesks() {
+        ToolkitThread.await(shown());
+        ToolkitThread.ask(() -> {
+            Rehearsal.play(DeskWindow.floor(window().getScene()));
+            return true;
+        });
+        List<String> dressed =
+                ToolkitThread.ask(() -> List.copyOf(window().getScene().getStylesheets()));
+
+        Scene scene = ToolkitThread.ask(() -> {
+            Scene given = opening.handOver().getScene();
+            new Appearance(Settings.DEFAULT.theme(), Settings.DEFAULT.textSize()).dress(given.getStylesheets());
+            return given;
+        });
+
+        assertThat(dressed).isNotEmpty().isEqualTo(ToolkitThread.ask(() -> List.copyOf(scene.getStylesheets())));
+        assertThat(ToolkitThread.ask(() -> words().getFont().getSize())).isEqualTo(wordsPixels());
+    }
+
+    @Test
     void cannotBeClosedBeforeItsDeskIsThere() {
         ToolkitThread.await(shown());
 
@@ -60,9 +83,21 @@ class OpeningWindowUiTest {
         assertThat(painted).isNotDone();
     }
 
+    private static Text words() {
+        return window().getScene().getRoot().getChildrenUnmodifiable().stream()
+                .filter(Text.class::isInstance)
+                .map(Text.class::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static double wordsPixels() {
+        return Settings.DEFAULT.textSize().pixels() * 1.5;
+    }
+
     private CompletableFuture<Boolean> shown() {
         CompletableFuture<Boolean> painted = new CompletableFuture<>();
-        Platform.runLater(() -> opening.show(() -> painted.complete(true)));
+        Platform.runLater(() -> opening.show(floor -> painted.complete(true)));
         return painted;
     }
 

@@ -2,6 +2,7 @@ package org.moultwright.ui.round;
 
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.layout.Region;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.shell.KeyHint;
@@ -28,6 +29,11 @@ public final class RoundScreen implements Screen {
     @Override
     public Node node() {
         return view;
+    }
+
+    @Override
+    public List<Region> canWait() {
+        return view.besideTheSheet();
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.moultwright.ui.round;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
@@ -35,6 +36,7 @@ final class RoundView extends VBox {
 
     private final RoundViewModel model;
     private final StackPane middle = new StackPane();
+    private final TrayListView trays;
     private final VBox side = new VBox();
     private final NoteArea note = new NoteArea(Texts.say("note"), Texts.say("Anything else worth knowing."));
     private final Button done;
@@ -42,6 +44,7 @@ final class RoundView extends VBox {
 
     RoundView(RoundViewModel model) {
         this.model = model;
+        this.trays = new TrayListView(model);
         this.done = Buttons.primary(Texts.say("Done, next tray"), model::done);
         done.getStyleClass().add("done");
         done.setMaxWidth(Double.MAX_VALUE);
@@ -56,6 +59,10 @@ final class RoundView extends VBox {
         });
         model.focusProperty().addListener((observed, before, now) -> focus(now.target()));
         show(model.openProperty().get());
+    }
+
+    List<Region> besideTheSheet() {
+        return List.of(side, trays);
     }
 
     /** Leads to the field after, or before, the one in focus; tells whether there was one. */
@@ -85,7 +92,6 @@ final class RoundView extends VBox {
         header.subtitleProperty().bind(model.subtitleProperty());
         Banner finished = new Banner(Tone.OK);
         finished.sentenceProperty().bind(model.finishedProperty());
-        TrayListView trays = new TrayListView(model);
         trays.visibleProperty().bind(Bindings.isNotEmpty(model.lines()));
         trays.managedProperty().bind(trays.visibleProperty());
         Columns columns = new Columns(trays, middle, side);

@@ -7,7 +7,9 @@ import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
@@ -30,6 +32,7 @@ public final class ShellView extends BorderPane {
     private final OverSheet keySheet = new KeySheet(this::current);
     private final OverSheet deeds;
     private final RailView rail;
+    private final TopLineView topLine;
 
     /**
      * @param alarms shown over every screen
@@ -46,6 +49,7 @@ public final class ShellView extends BorderPane {
         all.add(foot);
         this.screens = List.copyOf(all);
         this.rail = new RailView(model, inRail, foot);
+        this.topLine = new TopLineView(model, alarms.lineProperty());
         build();
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         addEventFilter(KeyEvent.KEY_TYPED, this::typed);
@@ -62,6 +66,13 @@ public final class ShellView extends BorderPane {
         return new Backstage(screens, layers, host.getWidth(), host.getHeight());
     }
 
+    /** What a keeper can do without for the first key, the frame's own and that of the open screen. */
+    public List<Region> canWait() {
+        List<Region> parts = new ArrayList<>(List.of(topLine, rail));
+        current().ifPresent(screen -> parts.addAll(screen.canWait()));
+        return parts;
+    }
+
     private void build() {
         // A page can take the focus only once it stands in the window, and the first one does with the frame's skin.
         host.skinProperty().addListener((observed, before, now) -> current().ifPresent(Screen::shown));
@@ -69,9 +80,10 @@ public final class ShellView extends BorderPane {
         List.of(keySheet, deeds)
                 .forEach(sheet -> sheet.whenClosed(() -> current().ifPresent(Screen::shown)));
         setTop(new AlarmBanner(alarms));
-        setLeft(rail);
         VBox.setVgrow(layers, Priority.ALWAYS);
-        setCenter(new VBox(new TopLineView(model, alarms.lineProperty()), noticeBar(), layers));
+        VBox page = new VBox(topLine, noticeBar(), layers);
+        HBox.setHgrow(page, Priority.ALWAYS);
+        setCenter(new HBox(rail, page));
         getStyleClass().add("shell");
     }
 

@@ -23,6 +23,15 @@ public final class Appearance {
     private final ObjectProperty<TextSize> textSize = new SimpleObjectProperty<>(TextSize.NORMAL);
     private final ObjectBinding<Palette> palette = Bindings.createObjectBinding(() -> new Palette(theme.get()), theme);
 
+    /** In the usual theme and size. */
+    public Appearance() {}
+
+    /** As a keeper chose. */
+    public Appearance(Theme theme, TextSize textSize) {
+        this.theme.set(theme);
+        this.textSize.set(textSize);
+    }
+
     public ObjectProperty<Theme> themeProperty() {
         return theme;
     }
@@ -39,10 +48,18 @@ public final class Appearance {
     /** Dresses a scene or a dialogue, now and at every later change. */
     public void dress(ObservableList<String> styleSheets) {
         Fonts.load();
-        Runnable put = () -> styleSheets.setAll(sheets());
+        Runnable put = () -> put(styleSheets);
         put.run();
         theme.addListener((observed, before, now) -> put.run());
         textSize.addListener((observed, before, now) -> put.run());
+    }
+
+    /** The same again would have everything styled anew. */
+    private void put(ObservableList<String> styleSheets) {
+        List<String> sheets = sheets();
+        if (!styleSheets.equals(sheets)) {
+            styleSheets.setAll(sheets);
+        }
     }
 
     private List<String> sheets() {

@@ -50,11 +50,13 @@ public record Palette(Theme theme) {
         return rule.append("}\n").toString();
     }
 
+    /** Put together by hand: Java's formatter would be read in at every start for this alone. */
     private static String cssHatch() {
-        double percent = 100 * HATCH_STROKE;
+        String period = HATCH_PERIOD_PIXELS + "px";
+        String edge = 100 * HATCH_STROKE + "%";
         String stroke = Token.DEAD.cssName();
-        return "linear-gradient(from 0px 0px to %1$dpx %1$dpx, repeat, %2$s 0%%, %2$s %3$s%%, transparent %3$s%%, transparent 100%%)"
-                .formatted(HATCH_PERIOD_PIXELS, stroke, percent);
+        return "linear-gradient(from 0px 0px to " + period + " " + period + ", repeat, " + stroke + " 0%, " + stroke
+                + " " + edge + ", transparent " + edge + ", transparent 100%)";
     }
 
     private static void declare(StringBuilder rule, String name, String value) {

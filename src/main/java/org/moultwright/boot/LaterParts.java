@@ -1,0 +1,47 @@
+package org.moultwright.boot;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import javafx.animation.AnimationTimer;
+import javafx.collections.ObservableList;
+import javafx.scene.Node;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
+
+/**
+ * Parts of a desk that come into its window a frame each, once the first is painted and what was typed into it is: styling
+ * them takes as long as all the rest. Their places are kept as wide and high as the style sheet has them.
+ */
+final class LaterParts extends AnimationTimer {
+    /** One is painted, and one has what was typed meanwhile. */
+    private static final int FRAMES_BEFORE = 2;
+
+    private final Deque<Runnable> left = new ArrayDeque<>();
+    private int frames;
+
+    /** @param parts taken out of the panes they are in, until this was started */
+    LaterParts(List<Region> parts) {
+        parts.forEach(this::takeOut);
+    }
+
+    @Override
+    public void handle(long now) {
+        frames++;
+        if (frames > FRAMES_BEFORE) {
+            if (left.isEmpty()) {
+                stop();
+            } else {
+                left.remove().run();
+            }
+        }
+    }
+
+    private void takeOut(Region part) {
+        ObservableList<Node> place = ((Pane) part.getParent()).getChildren();
+        Region standIn = new Region();
+        standIn.getStyleClass().setAll(part.getStyleClass());
+        place.set(place.indexOf(part), standIn);
+        left.add(() -> place.set(place.indexOf(standIn), part));
+    }
+}
