@@ -29,12 +29,15 @@ final class StoreOpening {
     /** By itself the cache grows with the memory of the machine, to a gigabyte and more on a usual one. */
     private static final int CACHE_KILOBYTES = 16 * 1024;
 
+    /** A room is read by some thirty statements for each brood; by itself the database keeps the last eight understood. */
+    private static final int STATEMENTS_KEPT = 64;
+
     /**
      * Without a write delay all writing is done by the thread that commits. With one, another thread may
      * have begun to write what was committed, and a checkpoint does not wait for it.
      */
-    private static final String SETTINGS =
-            ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;CACHE_SIZE=" + CACHE_KILOBYTES;
+    private static final String SETTINGS = ";WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;QUERY_CACHE_SIZE="
+            + STATEMENTS_KEPT + ";CACHE_SIZE=" + CACHE_KILOBYTES;
 
     /**
      * The stores open in this program. The lock on the file is the whole program's: merely reading the file

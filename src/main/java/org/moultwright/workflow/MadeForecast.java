@@ -45,7 +45,7 @@ public record MadeForecast(
 
     private static List<Instant> twentieths(InstantInterval when) {
         return IntStream.rangeClosed(0, 20)
-                .mapToObj(twentieth -> when.percentiles().get(5 * twentieth))
+                .mapToObj(twentieth -> when.at(5 * twentieth))
                 .toList();
     }
 

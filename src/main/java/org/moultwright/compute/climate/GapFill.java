@@ -67,18 +67,19 @@ final class GapFill {
     }
 
     private void fillByHabit(Stretch.Hole hole, List<LivedPiece> into) {
-        Map<String, Double> sdBySource = new HashMap<>();
+        // A hole has thousands of quarters and hardly more than one source.
+        Map<TemperatureSource, LivedPiece> likes = new HashMap<>();
         long from = hole.fromMillis();
         while (from < hole.toMillis()) {
             long quarter = QuarterHour.containing(from);
             long to = Math.min(QuarterHour.startMillis(quarter + 1), hole.toMillis());
             Nominal nominal = nominals.at(hole.place(), QuarterHour.middleMillis(quarter));
             Residuals habit = residuals.of(hole.place(), nominal.container());
-            TemperatureSource source = sourceOf(nominal, habit);
-            double sdCelsius = sdBySource.computeIfAbsent(
-                    source.toString(), unseen -> Uncertainty.of(source, habit, hole.place()));
-            into.add(new LivedPiece(
-                    Ramp.level(from, to, nominal.celsius() + habit.expectedCelsius(quarter)), source, sdCelsius));
+            Ramp level = Ramp.level(from, to, nominal.celsius() + habit.expectedCelsius(quarter));
+            into.add(likes.computeIfAbsent(
+                            sourceOf(nominal, habit),
+                            source -> new LivedPiece(level, source, Uncertainty.of(source, habit, hole.place())))
+                    .along(level));
             from = to;
         }
     }

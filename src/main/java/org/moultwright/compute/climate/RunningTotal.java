@@ -1,6 +1,5 @@
 package org.moultwright.compute.climate;
 
-import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /** What adds up, never falling, along ramps that stand end to end; instants in epoch milliseconds. */
@@ -9,8 +8,9 @@ final class RunningTotal {
     private final double[] atStart;
     private final ToDoubleFunction<Ramp> gainAlong;
 
-    RunningTotal(List<LivedPiece> pieces, ToDoubleFunction<Ramp> gainAlong) {
-        this.ramps = pieces.stream().map(LivedPiece::ramp).toArray(Ramp[]::new);
+    /** @param ramps shared, and not changed by anybody */
+    RunningTotal(Ramp[] ramps, ToDoubleFunction<Ramp> gainAlong) {
+        this.ramps = ramps;
         this.atStart = new double[ramps.length + 1];
         this.gainAlong = gainAlong;
         for (int i = 0; i < ramps.length; i++) {

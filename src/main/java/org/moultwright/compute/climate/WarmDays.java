@@ -22,8 +22,9 @@ public final class WarmDays {
 
     private WarmDays(LivedTemperature temperature, RateCurve rate) {
         this.temperature = temperature;
-        this.lived = new RunningTotal(temperature.pieces(), ramp -> ramp.development(rate));
-        this.livedPerKelvin = new RunningTotal(temperature.pieces(), ramp -> ramp.developmentPerKelvin(rate));
+        Ramp[] ramps = temperature.pieces().stream().map(LivedPiece::ramp).toArray(Ramp[]::new);
+        this.lived = new RunningTotal(ramps, ramp -> ramp.development(rate));
+        this.livedPerKelvin = new RunningTotal(ramps, ramp -> ramp.developmentPerKelvin(rate));
     }
 
     /**

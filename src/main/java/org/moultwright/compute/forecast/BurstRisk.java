@@ -26,12 +26,14 @@ final class BurstRisk {
     }
 
     /** The next burst in one tray from an age on, in each of many possible truths. */
-    Burst[] next(double nowAge, int draws, Chance chance) {
-        Burst[] next = new Burst[draws];
+    Bursts next(double nowAge, int draws, Chance chance) {
+        double[] ages = new double[draws];
+        double[] shares = new double[draws];
         for (int draw = 0; draw < draws; draw++) {
             double perWarmDay = chance.gamma(bursts) / trayWarmDays;
-            next[draw] = new Burst(nowAge + chance.gamma(1) / perWarmDay, chance.beta(KILLED, LEFT_ALIVE));
+            ages[draw] = nowAge + chance.gamma(1) / perWarmDay;
+            shares[draw] = chance.beta(KILLED, LEFT_ALIVE);
         }
-        return next;
+        return new Bursts(ages, shares);
     }
 }

@@ -82,7 +82,7 @@ public final class Forecaster {
         Chance chance = new Chance(question.seed() + 1);
         List<double[]> hazards =
                 Stream.generate(() -> mortality.draw(chance)).limit(DRAWS).toList();
-        List<Burst[]> bursts = sight.usableTrays().stream()
+        List<Bursts> bursts = sight.usableTrays().stream()
                 .map(tray -> risk.next(sight.ageOf(tray), DRAWS, chance))
                 .toList();
         return new Outlook(posterior, hazards, mortality, bursts, BelievedSpread.likeBefore(belief.lengthShares()));

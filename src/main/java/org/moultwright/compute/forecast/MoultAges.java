@@ -26,8 +26,10 @@ final class MoultAges {
     private final Outlook outlook;
     private final List<PassedBefore> before;
     private final double lastLookAge;
-    private final double[][][] ages;
-    private final int[][] coming;
+
+    /** Seconds of sharpness are plenty, in half the room. */
+    private final float[][][] ages;
+
     private final int[][] finallyPassed;
 
     MoultAges(TrayHistory tray, int trayIndex, Outlook outlook, Chance chance) {
@@ -37,13 +39,13 @@ final class MoultAges {
         this.before = tray.evidence().stream().map(PassedBefore::of).toList();
         this.lastLookAge = tray.lastLookAge();
         int boundaries = tray.evidence().size();
-        this.coming = new int[boundaries][outlook.size()];
         this.finallyPassed = new int[boundaries][outlook.size()];
-        this.ages = new double[boundaries][Milestone.values().length][outlook.size()];
+        this.ages = new float[boundaries][Milestone.values().length][outlook.size()];
+        int[][] coming = new int[boundaries][outlook.size()];
         for (int boundary = 0; boundary < boundaries; boundary++) {
             PassAges passAges = new PassAges(tray.evidence().get(boundary), chance);
             for (int draw = 0; draw < outlook.size(); draw++) {
-                play(boundary, draw, passAges, chance);
+                play(boundary, draw, coming, passAges, chance);
             }
         }
     }
@@ -61,37 +63,39 @@ final class MoultAges {
     }
 
     /** The age at a milestone, by draw. */
-    double[] at(int boundary, Milestone milestone) {
+    float[] at(int boundary, Milestone milestone) {
         return ages[boundary][milestone.ordinal()];
     }
 
-    private void play(int boundary, int draw, PassAges passAges, Chance chance) {
+    private void play(int boundary, int draw, int[][] coming, PassAges passAges, Chance chance) {
         PassingLaw law = outlook.parameters(draw).law(trayIndex, boundary);
-        int stillComing = coming(boundary, draw, law, chance);
+        int comingBefore = boundary == 0 ? 0 : coming[boundary - 1][draw];
+        int stillComing = coming(boundary, draw, comingBefore, law, chance);
         int total = (int) Math.round(tray.evidence().get(boundary).last().passed()) + stillComing;
         coming[boundary][draw] = stillComing;
         finallyPassed[boundary][draw] = total;
-        Optional<CohortLaw> cohort =
-                boundary > 0 && stillComing > 0 ? Optional.of(cohort(boundary, draw, law)) : Optional.empty();
+        Optional<CohortLaw> cohort = boundary > 0 && stillComing > 0
+                ? Optional.of(cohort(boundary, draw, comingBefore, law))
+                : Optional.empty();
         for (Milestone milestone : Milestone.values()) {
             double earliest = boundary == 0 ? 0 : at(boundary - 1, milestone)[draw];
             double age = total > 0 ? passAges.draw(milestone.rank(total), stillComing, law, cohort) : 0;
-            at(boundary, milestone)[draw] = Math.max(earliest, age);
+            at(boundary, milestone)[draw] = (float) Math.max(earliest, age);
         }
     }
 
-    private CohortLaw cohort(int boundary, int draw, PassingLaw law) {
+    private CohortLaw cohort(int boundary, int draw, int comingBefore, PassingLaw law) {
         return new CohortLaw(
                 before.get(boundary - 1),
                 outlook.parameters(draw).law(trayIndex, boundary - 1),
-                coming[boundary - 1][draw],
+                comingBefore,
                 law,
                 outlook.likeBefore()[boundary],
                 tray.evidence().get(boundary).last().age());
     }
 
     /** How many of those waiting will pass: of those past the boundary before, and of those yet to come to it. */
-    private int coming(int boundary, int draw, PassingLaw law, Chance chance) {
+    private int coming(int boundary, int draw, int comingBefore, PassingLaw law, Chance chance) {
         StageParameters parameters = outlook.parameters(draw);
         PassingState last = tray.evidence().get(boundary).last();
         double waitingBefore = boundary == 0 ? 0 : tray.waiting().get(boundary - 1);
@@ -107,7 +111,7 @@ final class MoultAges {
         }
         double from = Math.max(known, parameters.medianAge(boundary - 1));
         double livesOn = outlook.survival(trayIndex, draw, from, Math.max(from, median));
-        int following = chance.betaBinomial(coming[boundary - 1][draw], (1 - stuck) * livesOn, FATE_CORRELATION);
+        int following = chance.betaBinomial(comingBefore, (1 - stuck) * livesOn, FATE_CORRELATION);
         // The boundary before may have been counted earlier, when some were still waiting there that have passed both.
         return Math.min((int) Math.round(tray.waiting().get(boundary)), passing + following);
     }

@@ -18,7 +18,7 @@ record Outlook(
         PosteriorDraws posterior,
         List<double[]> hazards,
         Mortality mortality,
-        List<Burst[]> bursts,
+        List<Bursts> bursts,
         double[] likeBefore) {
     int size() {
         return hazards.size();
@@ -36,6 +36,6 @@ record Outlook(
     /** The chance of an animal of a tray to live from one age to another. */
     double survival(int tray, int draw, double fromAge, double toAge) {
         return mortality.survival(fromAge, toAge, parameters(draw), hazards.get(draw))
-                * bursts.get(tray)[draw].survival(fromAge, toAge);
+                * bursts.get(tray).survival(draw, fromAge, toAge);
     }
 }

@@ -9,13 +9,21 @@ import org.moultwright.domain.Stage;
  * brood belong together: the same number is the same truth. Immutable.
  */
 public final class PossibleDates {
+    private static final double MILLIS_PER_MINUTE = 60_000;
+
+    /** Before any instant asked for. */
+    private static final int NOBODY = Integer.MIN_VALUE;
+
     /** Nothing is known. */
     public static final PossibleDates NONE = new PossibleDates(List.of(), new double[0][], 0);
 
     private static final int MILESTONES = Milestone.values().length;
 
     private final List<Stage> stages;
-    private final double[][] epochMillis;
+
+    /** Whole minutes are as sharp as anybody asks, in half the room. */
+    private final int[][] epochMinutes;
+
     private final double effectiveDraws;
 
     /**
@@ -25,7 +33,8 @@ public final class PossibleDates {
      */
     PossibleDates(List<Stage> stages, double[][] epochMillis, double effectiveDraws) {
         this.stages = List.copyOf(stages);
-        this.epochMillis = epochMillis;
+        this.epochMinutes =
+                Arrays.stream(epochMillis).map(PossibleDates::minutes).toArray(int[][]::new);
         this.effectiveDraws = effectiveDraws;
     }
 
@@ -34,7 +43,7 @@ public final class PossibleDates {
     }
 
     int draws() {
-        return epochMillis.length == 0 ? 0 : epochMillis[0].length;
+        return epochMinutes.length == 0 ? 0 : epochMinutes[0].length;
     }
 
     double effectiveDraws() {
@@ -43,8 +52,15 @@ public final class PossibleDates {
 
     /** Whether a milestone falls after one instant and by another in a draw, all in milliseconds of the epoch. */
     boolean isBetween(int stage, Milestone milestone, int draw, double from, double to) {
-        double at = epochMillis[stage * MILESTONES + milestone.ordinal()][draw];
-        return at > from && at <= to;
+        int minutes = epochMinutes[stage * MILESTONES + milestone.ordinal()][draw];
+        double at = minutes * MILLIS_PER_MINUTE;
+        return minutes != NOBODY && at > from && at <= to;
+    }
+
+    private static int[] minutes(double[] epochMillis) {
+        return Arrays.stream(epochMillis)
+                .mapToInt(millis -> Double.isNaN(millis) ? NOBODY : (int) Math.round(millis / MILLIS_PER_MINUTE))
+                .toArray();
     }
 
     @Override
@@ -52,11 +68,11 @@ public final class PossibleDates {
         return other instanceof PossibleDates dates
                 && stages.equals(dates.stages)
                 && effectiveDraws == dates.effectiveDraws
-                && Arrays.deepEquals(epochMillis, dates.epochMillis);
+                && Arrays.deepEquals(epochMinutes, dates.epochMinutes);
     }
 
     @Override
     public int hashCode() {
-        return 31 * stages.hashCode() + Arrays.deepHashCode(epochMillis);
+        return 31 * stages.hashCode() + Arrays.deepHashCode(epochMinutes);
     }
 }

@@ -42,7 +42,7 @@ public record Earliest(List<InstantInterval> each) {
 
     private long end(int percent) {
         return each.stream()
-                .mapToLong(one -> one.percentiles().get(percent).toEpochMilli())
+                .mapToLong(one -> one.at(percent).toEpochMilli())
                 .min()
                 .orElseThrow();
     }

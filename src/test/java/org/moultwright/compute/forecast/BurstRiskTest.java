@@ -25,15 +25,16 @@ class BurstRiskTest {
 
     @Test
     void aBurstTakesThoseThatLiveThroughIt() {
-        Burst burst = new Burst(50, 0.25);
-        assertThat(burst.survival(40, 50)).isEqualTo(0.75);
-        assertThat(burst.survival(40, 49)).isEqualTo(1);
-        assertThat(burst.survival(50, 60)).isEqualTo(1);
+        Bursts bursts = new Bursts(new double[] {70, 50}, new double[] {0.5, 0.25});
+        assertThat(bursts.survival(1, 40, 50)).isEqualTo(0.75);
+        assertThat(bursts.survival(1, 40, 49)).isEqualTo(1);
+        assertThat(bursts.survival(1, 50, 60)).isEqualTo(1);
     }
 
     private static double chance(LifeTable earlier) {
-        Burst[] next = new BurstRisk(earlier, LifeTable.empty()).next(20, DRAWS, new Chance(5));
-        assertThat(next).allSatisfy(burst -> assertThat(burst.share()).isBetween(0.0, 1.0));
-        return Arrays.stream(next).filter(burst -> burst.age() <= 65).count() / (double) DRAWS;
+        Bursts next = new BurstRisk(earlier, LifeTable.empty()).next(20, DRAWS, new Chance(5));
+        assertThat(Arrays.stream(next.shares()).boxed())
+                .allSatisfy(share -> assertThat(share).isBetween(0.0, 1.0));
+        return Arrays.stream(next.ages()).filter(age -> age <= 65).count() / (double) DRAWS;
     }
 }
