@@ -20,7 +20,7 @@ import org.moultwright.domain.BroodRecord;
 public final class LivedTemperature {
     private static final int MIN_MEASURED_QUARTERS = QuarterHour.PER_DAY / 2;
 
-    private final List<LivedPiece> pieces;
+    private final Ramp[] ramps;
     private final List<LivedSpan> spans;
     private final Instant from;
     private final Instant until;
@@ -29,7 +29,7 @@ public final class LivedTemperature {
 
     LivedTemperature(
             List<LivedPiece> pieces, Instant from, Instant until, Nominal lastNominal, Residuals lastResiduals) {
-        this.pieces = List.copyOf(pieces);
+        this.ramps = pieces.stream().map(LivedPiece::ramp).toArray(Ramp[]::new);
         this.spans = spansOf(pieces);
         this.from = from;
         this.until = until;
@@ -92,8 +92,9 @@ public final class LivedTemperature {
         return days;
     }
 
-    List<LivedPiece> pieces() {
-        return pieces;
+    /** All of it, end to end; shared, not to be changed. Whence each came the spans tell: there are thousands of ramps. */
+    Ramp[] ramps() {
+        return ramps;
     }
 
     private long measuredQuarters(long day) {

@@ -22,9 +22,8 @@ public final class WarmDays {
 
     private WarmDays(LivedTemperature temperature, RateCurve rate) {
         this.temperature = temperature;
-        Ramp[] ramps = temperature.pieces().stream().map(LivedPiece::ramp).toArray(Ramp[]::new);
-        this.lived = new RunningTotal(ramps, ramp -> ramp.development(rate));
-        this.livedPerKelvin = new RunningTotal(ramps, ramp -> ramp.developmentPerKelvin(rate));
+        this.lived = new RunningTotal(temperature.ramps(), ramp -> ramp.development(rate));
+        this.livedPerKelvin = new RunningTotal(temperature.ramps(), ramp -> ramp.developmentPerKelvin(rate));
     }
 
     /**

@@ -36,7 +36,7 @@ class WhereaboutsTest {
         assertThat(spansOf(record, OPENED)).containsExactly("cool");
         LivedTemperature lived = LivedTemperature.of(record, "A1", OPENED.plus(Duration.ofDays(10)));
         assertThat(lived.nominalCelsius()).isCloseTo(28, within(1e-9));
-        assertThat(lived.pieces().get(0).ramp().startCelsius()).isCloseTo(22, within(1e-9));
+        assertThat(lived.ramps()[0].startCelsius()).isCloseTo(22, within(1e-9));
     }
 
     @Test
