@@ -20,9 +20,9 @@ final class LaterParts extends AnimationTimer {
     private final Deque<Runnable> left = new ArrayDeque<>();
     private int frames;
 
-    /** @param parts taken out of the panes they are in, until this was started */
+    /** @param parts taken out of the panes they are in, until this was started; what takes no room there stays */
     LaterParts(List<Region> parts) {
-        parts.forEach(this::takeOut);
+        parts.stream().filter(Node::isManaged).forEach(this::takeOut);
     }
 
     @Override

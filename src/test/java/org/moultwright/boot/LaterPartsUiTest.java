@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.animation.AnimationTimer;
 import javafx.scene.Scene;
-import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.stage.Stage;
@@ -22,7 +21,7 @@ class LaterPartsUiTest {
     private static final double WIDTH = 120;
 
     private final Region left = part("left");
-    private final TextField field = new TextField();
+    private final Region field = part("field");
     private final Region right = part("right");
     private final HBox row = new HBox(left, field, right);
     private final List<List<String>> frames = new ArrayList<>();
@@ -38,7 +37,7 @@ class LaterPartsUiTest {
             @Override
             public void handle(long now) {
                 frames.add(row.getChildren().stream()
-                        .map(node -> node == field ? "field" : String.valueOf(node.getId()))
+                        .map(node -> String.valueOf(node.getId()))
                         .toList());
                 if (frames.size() == 8) {
                     stop();
@@ -64,6 +63,17 @@ class LaterPartsUiTest {
 
         assertThat(xBefore).isEqualTo(WIDTH);
         assertThat(ToolkitThread.ask(field::getLayoutX)).isEqualTo(WIDTH);
+    }
+
+    @Test
+    void whatTakesNoRoomStaysWhereItIs() {
+        Region empty = part("empty");
+        empty.setManaged(false);
+        HBox place = new HBox(empty);
+
+        new LaterParts(List.of(empty));
+
+        assertThat(place.getChildren()).containsExactly(empty);
     }
 
     private static Region part(String id) {

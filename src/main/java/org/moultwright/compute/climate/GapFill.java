@@ -68,7 +68,7 @@ final class GapFill {
 
     private void fillByHabit(Stretch.Hole hole, List<LivedPiece> into) {
         // A hole has thousands of quarters and hardly more than one source.
-        Map<TemperatureSource, LivedPiece> likes = new HashMap<>();
+        Map<TemperatureSource, LivedPiece> oneOfEach = new HashMap<>();
         long from = hole.fromMillis();
         while (from < hole.toMillis()) {
             long quarter = QuarterHour.containing(from);
@@ -76,7 +76,8 @@ final class GapFill {
             Nominal nominal = nominals.at(hole.place(), QuarterHour.middleMillis(quarter));
             Residuals habit = residuals.of(hole.place(), nominal.container());
             Ramp level = Ramp.level(from, to, nominal.celsius() + habit.expectedCelsius(quarter));
-            into.add(likes.computeIfAbsent(
+            into.add(oneOfEach
+                    .computeIfAbsent(
                             sourceOf(nominal, habit),
                             source -> new LivedPiece(level, source, Uncertainty.of(source, habit, hole.place())))
                     .along(level));

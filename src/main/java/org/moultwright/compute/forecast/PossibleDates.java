@@ -59,7 +59,7 @@ public final class PossibleDates {
 
     private static int[] minutes(double[] epochMillis) {
         return Arrays.stream(epochMillis)
-                .mapToInt(millis -> Double.isNaN(millis) ? NOBODY : (int) Math.round(millis / MILLIS_PER_MINUTE))
+                .mapToInt(millis -> Double.isNaN(millis) ? NOBODY : (int) Math.rint(millis / MILLIS_PER_MINUTE))
                 .toArray();
     }
 
