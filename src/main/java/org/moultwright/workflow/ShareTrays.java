@@ -3,6 +3,7 @@ package org.moultwright.workflow;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -70,10 +71,41 @@ public final class ShareTrays {
             return Optional.of(Texts.say(
                     "{0} holds {1}; {2} cannot leave it.", part.from(), ShelfRules.animals(there), part.total()));
         }
+        Optional<String> tooYoung = againstStages(shelf, part);
+        if (tooYoung.isPresent()) {
+            return tooYoung;
+        }
         if (part.why().equals(Cause.ISOLATED) && part.note().isBlank()) {
             return Optional.of(Texts.say("Say why, such as: failed moult."));
         }
         return againstTarget(shelf, part.brood(), part.from(), part.to());
+    }
+
+    /** Animals grow older, never younger: as many of a stage or of one before it as were seen so, or were not seen. */
+    private static Optional<String> againstStages(ShelfAt shelf, Part part) {
+        Map<Stage, Integer> seen = shelf.find(part.from()).stream()
+                .flatMap(standing -> standing.occupants().stream())
+                .filter(occupants -> occupants.brood().equals(part.brood()))
+                .findFirst()
+                .map(Standing.Occupants::byStage)
+                .orElse(Map.of());
+        int unseen = Math.max(
+                0,
+                alive(shelf, part.from(), part.brood())
+                        - seen.values().stream().mapToInt(Integer::intValue).sum());
+        return Arrays.stream(Stage.values())
+                .filter(stage -> upTo(stage, part.counts()) > upTo(stage, seen) + unseen)
+                .findFirst()
+                .map(stage -> Texts.say(
+                        "When it was last looked at, {0} held {1} of these stages; {2} cannot leave it. Look at it anew first if that has changed.",
+                        part.from(), upTo(stage, seen) + unseen, upTo(stage, part.counts())));
+    }
+
+    private static int upTo(Stage last, Map<Stage, Integer> counts) {
+        return counts.entrySet().stream()
+                .filter(count -> last.isAtLeast(count.getKey()))
+                .mapToInt(Map.Entry::getValue)
+                .sum();
     }
 
     /** Why a brood's animals cannot go from one tray into another; a tray that is not there yet is made. */

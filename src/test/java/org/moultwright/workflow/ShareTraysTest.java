@@ -73,6 +73,16 @@ class ShareTraysTest {
     }
 
     @Test
+    void animalsGrowOlderAndNeverYounger() {
+        share.split(new Part(A, "A1", "A2", Map.of(Stage.INSTAR2, 3), Cause.MOVED, ""));
+        refused(
+                () -> share.split(part("A2", "A3", 26, Cause.MOVED, "")),
+                "When it was last looked at, A2 held 25 of these stages; 26 cannot leave it.");
+        share.split(new Part(A, "A2", "A3", Map.of(Stage.INSTAR2, 8), Cause.MOVED, ""));
+        assertThat(alive(A, "A3")).isEqualTo(8);
+    }
+
+    @Test
     void joinedTraysHoldAllAndTheEmptyOneIsPutAway() {
         share.merge(A, "A2", "A1", true);
         assertThat(alive(A, "A1")).isEqualTo(65);

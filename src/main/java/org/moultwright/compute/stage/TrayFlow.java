@@ -13,12 +13,15 @@ import org.moultwright.domain.Stage;
  * The animals that came to and left one tray, by the ledger.
  *
  * <p>Those put in at its opening belong to it from laying on. Those from other trays, or from the sac later,
- * count as negative losses: what they had passed before, they did not pass here. Entries that only mend an
+ * count as negative losses: what they had passed before, they did not pass here. A tray that had none from the sac opened
+ * with the first that came from another; that these were looked at there before is not counted against their being looked
+ * at now, which makes little of it: all that is known of them here is what they were when they came. Entries that only mend an
  * earlier miscount moved no animal. A potted animal has passed every stage.
  */
 final class TrayFlow {
     private final Account tray;
     private final List<LedgerEntry> entries;
+    private final boolean isFromSac;
     private final Optional<Instant> opening;
 
     TrayFlow(String tray, List<LedgerEntry> standing) {
@@ -26,11 +29,12 @@ final class TrayFlow {
         this.entries = standing.stream()
                 .filter(entry -> entry.effectOn(this.tray) != 0)
                 .toList();
+        this.isFromSac = entries.stream().anyMatch(TrayFlow::comesFromSac);
         this.opening =
-                entries.stream().filter(this::isFromSac).map(LedgerEntry::at).findFirst();
+                entries.stream().filter(this::mayOpen).map(LedgerEntry::at).findFirst();
     }
 
-    /** When its first animals came out of the sac. */
+    /** When its first animals came out of the sac; where none did, out of another tray. */
     Optional<Instant> opening() {
         return opening;
     }
@@ -86,12 +90,18 @@ final class TrayFlow {
         return entry.to().kind() == Account.Kind.POTTED || entry.stage().isAtLeast(boundary);
     }
 
-    private boolean isFromSac(LedgerEntry entry) {
+    private static boolean comesFromSac(LedgerEntry entry) {
         return entry.from().kind() == Account.Kind.SAC && !isMendedCount(entry);
     }
 
+    private boolean mayOpen(LedgerEntry entry) {
+        return isFromSac
+                ? comesFromSac(entry)
+                : entry.from().isTray() && entry.to().equals(tray);
+    }
+
     private boolean isOpening(LedgerEntry entry) {
-        return isFromSac(entry) && opening.isPresent() && entry.at().equals(opening.get());
+        return mayOpen(entry) && opening.isPresent() && entry.at().equals(opening.get());
     }
 
     private static boolean isMendedCount(LedgerEntry entry) {

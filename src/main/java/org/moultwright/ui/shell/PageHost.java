@@ -15,6 +15,10 @@ public final class PageHost extends ScrollPane {
         FocusInSight.of(this);
     }
 
+    /** A press beside everything on a page scrolls nothing and types nothing: the keyboard stays where it was. */
+    @Override
+    public void requestFocus() {}
+
     @Override
     public Orientation getContentBias() {
         return Orientation.HORIZONTAL;

@@ -80,10 +80,10 @@ public final class ShellView extends BorderPane {
         List.of(keySheet, deeds)
                 .forEach(sheet -> sheet.whenClosed(() -> current().ifPresent(Screen::shown)));
         setTop(new AlarmBanner(alarms));
+        // In a box of its own, which another part can stand in for it in.
+        setLeft(new HBox(rail));
         VBox.setVgrow(layers, Priority.ALWAYS);
-        VBox page = new VBox(topLine, noticeBar(), layers);
-        HBox.setHgrow(page, Priority.ALWAYS);
-        setCenter(new HBox(rail, page));
+        setCenter(new VBox(topLine, noticeBar(), layers));
         getStyleClass().add("shell");
     }
 

@@ -1,6 +1,7 @@
 package org.moultwright.compute.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -178,6 +179,27 @@ class OddBroodsTest {
         assertThat(forecast.tray("A").orElseThrow().expectedAlive()).isEqualTo(25);
         assertThat(forecast.tray("B").orElseThrow().expectedAlive()).isEqualTo(15);
         assertThat(forecast.yield().orElseThrow().p90()).isLessThanOrEqualTo(40);
+    }
+
+    @Test
+    void aTrayFilledFromAnotherIsForecastAsThatIs() {
+        enter(25, Account.SAC, A, Stage.EGG, 106);
+        full(44, Stage.POSTEMBRYO, 106);
+        BroodForecast whole = forecast(45.5);
+        enter(45, A, Account.tray("B"), Stage.POSTEMBRYO, 20);
+        BroodForecast parted = forecast(45.5);
+        check("B", 46, Map.of(Stage.POSTEMBRYO, new Look.Full(20)));
+        BroodForecast lookedAt = forecast(47);
+
+        double yield = whole.yield().orElseThrow().p50();
+        assertThat(parted.yield().orElseThrow().p50()).isCloseTo(yield, within(2.0));
+        assertThat(lookedAt.yield().orElseThrow().p50()).isCloseTo(yield, within(2.0));
+        Instant half = whole.trays().get(0).moults().get(1).half().p50();
+        for (BroodForecast forecast : List.of(parted, lookedAt)) {
+            Instant halfOfB =
+                    forecast.tray("B").orElseThrow().moults().get(1).half().p50();
+            assertThat(Duration.between(half, halfOfB).abs()).isLessThan(Duration.ofDays(2));
+        }
     }
 
     @Test
