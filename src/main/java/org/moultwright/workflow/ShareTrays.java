@@ -71,7 +71,7 @@ public final class ShareTrays {
             return Optional.of(Texts.say(
                     "{0} holds {1}; {2} cannot leave it.", part.from(), ShelfRules.animals(there), part.total()));
         }
-        Optional<String> tooYoung = againstStages(shelf, part);
+        Optional<String> tooYoung = againstStages(shelf, part, there);
         if (tooYoung.isPresent()) {
             return tooYoung;
         }
@@ -82,17 +82,12 @@ public final class ShareTrays {
     }
 
     /** Animals grow older, never younger: as many of a stage or of one before it as were seen so, or were not seen. */
-    private static Optional<String> againstStages(ShelfAt shelf, Part part) {
-        Map<Stage, Integer> seen = shelf.find(part.from()).stream()
-                .flatMap(standing -> standing.occupants().stream())
-                .filter(occupants -> occupants.brood().equals(part.brood()))
-                .findFirst()
+    private static Optional<String> againstStages(ShelfAt shelf, Part part, int there) {
+        Map<Stage, Integer> seen = occupants(shelf, part.from(), part.brood())
                 .map(Standing.Occupants::byStage)
                 .orElse(Map.of());
         int unseen = Math.max(
-                0,
-                alive(shelf, part.from(), part.brood())
-                        - seen.values().stream().mapToInt(Integer::intValue).sum());
+                0, there - seen.values().stream().mapToInt(Integer::intValue).sum());
         return Arrays.stream(Stage.values())
                 .filter(stage -> upTo(stage, part.counts()) > upTo(stage, seen) + unseen)
                 .findFirst()
@@ -160,9 +155,7 @@ public final class ShareTrays {
         refuse(againstTarget(shelf, brood, from, into));
         Standing source =
                 shelf.find(from).orElseThrow(() -> new IllegalArgumentException(Texts.say("There is no {0}.", from)));
-        Map<Stage, Integer> stages = source.occupants().stream()
-                .filter(occupants -> occupants.brood().equals(brood))
-                .findFirst()
+        Map<Stage, Integer> stages = source.occupantsOf(brood)
                 .map(occupants -> wholly(occupants, record(brood)))
                 .orElse(Map.of());
         Require.that(!stages.isEmpty(), Texts.say("{0} holds no animals of {1}.", from, brood));
@@ -207,11 +200,11 @@ public final class ShareTrays {
     }
 
     private static int alive(ShelfAt shelf, String tray, String brood) {
-        return shelf.find(tray).stream()
-                .flatMap(standing -> standing.occupants().stream())
-                .filter(occupants -> occupants.brood().equals(brood))
-                .mapToInt(Standing.Occupants::alive)
-                .sum();
+        return occupants(shelf, tray, brood).map(Standing.Occupants::alive).orElse(0);
+    }
+
+    private static Optional<Standing.Occupants> occupants(ShelfAt shelf, String tray, String brood) {
+        return shelf.find(tray).flatMap(standing -> standing.occupantsOf(brood));
     }
 
     private BroodRecord record(String brood) {

@@ -36,6 +36,11 @@ public record Standing(
         return occupants.stream().mapToInt(Occupants::alive).sum();
     }
 
+    /** The animals of one brood in it. */
+    public Optional<Occupants> occupantsOf(String brood) {
+        return occupants.stream().filter(one -> one.brood().equals(brood)).findFirst();
+    }
+
     /** Animals in it and in all that stands in it. */
     public int aliveWithin() {
         return alive() + contents.stream().mapToInt(Standing::aliveWithin).sum();

@@ -13,10 +13,9 @@ import org.moultwright.domain.Stage;
  * The animals that came to and left one tray, by the ledger.
  *
  * <p>Those put in at its opening belong to it from laying on. Those from other trays, or from the sac later,
- * count as negative losses: what they had passed before, they did not pass here. A tray that had none from the sac opened
- * with the first that came from another; that these were looked at there before is not counted against their being looked
- * at now, which makes little of it: all that is known of them here is what they were when they came. Entries that only mend an
- * earlier miscount moved no animal. A potted animal has passed every stage.
+ * count as negative losses: what they had passed before, they did not pass here. A tray that had none from the sac
+ * opened with the first that came from another: all that is known of these here is what they were when they came.
+ * Entries that only mend an earlier miscount moved no animal. A potted animal has passed every stage.
  */
 final class TrayFlow {
     private final Account tray;
