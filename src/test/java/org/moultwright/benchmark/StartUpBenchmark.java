@@ -32,6 +32,9 @@ public final class StartUpBenchmark {
     /** What the script starts a desk with, besides. */
     private static final String OPTIONS = "@" + Path.of("packaging", "bin", "java.options");
 
+    /** Where a machine says whether it lends memory in large pages. */
+    private static final Path LENDING = Path.of("/sys/kernel/mm/transparent_hugepage/enabled");
+
     /** What the script has the desk's libraries know. */
     private static final Map<String, String> SURROUNDINGS = Map.of(
             "MALLOC_ARENA_MAX", "2",
@@ -107,6 +110,12 @@ public final class StartUpBenchmark {
                 .get(EmptyWindow.SHOWN);
     }
 
+    /** As the script asks for it. */
+    private static String pages() throws IOException {
+        boolean lends = Files.isReadable(LENDING) && !Files.readString(LENDING).contains("[never]");
+        return "-XX:" + (lends ? "+" : "-") + "UseTransparentHugePages";
+    }
+
     private Map<String, Double> desk(String classes) throws IOException, InterruptedException {
         return start(
                 List.of(TimedWorkbench.USABLE, TimedWorkbench.DATED),
@@ -115,6 +124,7 @@ public final class StartUpBenchmark {
                 classes,
                 StartUpBenchmark::closeWindow,
                 OPTIONS,
+                pages(),
                 TimedWorkbench.class.getName(),
                 "--demo",
                 "--store",

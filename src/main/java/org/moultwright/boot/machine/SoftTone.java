@@ -2,16 +2,22 @@ package org.moultwright.boot.machine;
 
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.moultwright.language.Texts;
+import org.moultwright.task.Once;
 
 /** Two soft notes, the second higher. Silent where nothing can sound. */
 public final class SoftTone {
-    static final Notes NOTES = new Notes(0.55, 587.33, 880);
-
     private static final String NO_SOUND =
             Texts.say("This machine has no sound that can be used: alarms are only seen. Plug in a speaker, or "
                     + "run a command at an alarm.");
 
+    /** Not before the first alarm, which a desk that opens need not wait for. */
+    private final Once<Notes> notes = new Once<>(SoftTone::notes);
+
     private final AtomicBoolean playing = new AtomicBoolean();
+
+    static Notes notes() {
+        return new Notes(0.55, 587.33, 880);
+    }
 
     /** Plays it once, aside; one that plays already is not joined by another. */
     public void play() {
@@ -28,7 +34,9 @@ public final class SoftTone {
             return Texts.say("It is being played at this moment.");
         }
         try {
-            return NOTES.play() ? Texts.say("Played. If you heard nothing, look at the machine's volume.") : NO_SOUND;
+            return notes.get().play()
+                    ? Texts.say("Played. If you heard nothing, look at the machine's volume.")
+                    : NO_SOUND;
         } finally {
             playing.set(false);
         }
@@ -37,7 +45,7 @@ public final class SoftTone {
     private void sound() {
         try {
             // Where nothing can sound the banner says it all the same.
-            NOTES.play();
+            notes.get().play();
         } finally {
             playing.set(false);
         }

@@ -2,6 +2,8 @@ package org.moultwright.store.file;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.h2.store.fs.FilePath;
 import org.h2.store.fs.FilePathWrapper;
 
@@ -53,16 +55,21 @@ public final class ExactFilePath extends FilePathWrapper {
     @Override
     public List<FilePath> newDirectoryStream() {
         List<FilePath> files = getBase().newDirectoryStream();
+        Set<String> names = files.stream().map(FilePath::toString).collect(Collectors.toSet());
         return files.stream()
-                .map(file -> files.stream().anyMatch(other -> isBeside(file, other))
-                        ? getPrefix() + escaped(file.toString())
-                        : getPrefix() + escaped(file.toString()) + H2_ENDING)
+                .map(FilePath::toString)
+                .map(file -> getPrefix() + escaped(file) + (isBeside(file, names) ? "" : H2_ENDING))
                 .<FilePath>map(this::getPath)
                 .toList();
     }
 
-    private static boolean isBeside(FilePath file, FilePath other) {
-        return file.toString().startsWith(other + ".");
+    private static boolean isBeside(String file, Set<String> names) {
+        for (int dot = file.lastIndexOf('.'); dot > 0; dot = file.lastIndexOf('.', dot - 1)) {
+            if (names.contains(file.substring(0, dot))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A semicolon would end the name of the database and begin a setting. */

@@ -35,10 +35,10 @@ public class Flow extends HBox {
 
     @Override
     protected final double computeMinWidth(double height) {
-        double widest = getManagedChildren().stream()
-                .mapToDouble(child -> least(child) + across(child))
-                .max()
-                .orElse(0);
+        double widest = 0;
+        for (Node child : getManagedChildren()) {
+            widest = Math.max(widest, least(child) + across(child));
+        }
         return across(getInsets()) + widest;
     }
 
@@ -70,11 +70,11 @@ public class Flow extends HBox {
 
     private boolean isBroken(double width) {
         double room = width - across(getInsets());
-        double all = getManagedChildren().stream()
-                .mapToDouble(child -> comfortable(child, room) + across(child))
-                .sum();
-        double gaps = getSpacing() * Math.max(0, getManagedChildren().size() - 1);
-        return width > 0 && all + gaps + across(getInsets()) > width + ROUNDING_PIXELS;
+        double taken = -getSpacing();
+        for (Node child : getManagedChildren()) {
+            taken += getSpacing() + comfortable(child, room) + across(child);
+        }
+        return width > 0 && taken > room + ROUNDING_PIXELS;
     }
 
     private void layOutLines() {

@@ -14,6 +14,7 @@ import javafx.scene.layout.VBox;
 import javafx.util.Subscription;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
+import org.moultwright.task.Once;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.Swatch;
@@ -28,8 +29,11 @@ final class StageLine {
     private final Label expected = Words.styled("", "stage-figure", "muted");
     private final LookField field = new LookField();
     private final Button more = Buttons.secondary("+", field::countOneMore);
-    private final Label question = Words.wrapped(Words.muted(""));
     private final VBox beneath = new VBox();
+
+    /** Few stages are ever asked about. */
+    private final Once<Label> question = new Once<>(this::question);
+
     private Subscription shown = Subscription.EMPTY;
 
     StageLine(Stage stage, ObservableValue<String> label, int position) {
@@ -42,7 +46,6 @@ final class StageLine {
         more.setFocusTraversable(false);
         more.visibleProperty().bind(more.managedProperty());
         more.accessibleTextProperty().bind(name.textProperty().map(words -> Texts.say("one more, {0}", words)));
-        question.managedProperty().bind(question.textProperty().isNotEmpty());
         Region hairline = new Region();
         hairline.getStyleClass().add("hairline");
         beneath.setAlignment(Pos.TOP_RIGHT);
@@ -75,11 +78,18 @@ final class StageLine {
         return beneath;
     }
 
-    /** Few stages are ever asked about. */
     private void ask(String words) {
-        question.setText(words);
-        if (!words.isEmpty() && !beneath.getChildren().contains(question)) {
-            beneath.getChildren().add(0, question);
+        if (words.isEmpty()) {
+            question.made().ifPresent(asked -> asked.setText(words));
+        } else {
+            question.get().setText(words);
         }
+    }
+
+    private Label question() {
+        Label asked = Words.wrapped(Words.muted(""));
+        asked.managedProperty().bind(asked.textProperty().isNotEmpty());
+        beneath.getChildren().add(0, asked);
+        return asked;
     }
 }

@@ -13,6 +13,7 @@ import org.kordamp.ikonli.javafx.FontIcon;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.ChoiceGroup;
 import org.moultwright.ui.control.Em;
+import org.moultwright.ui.control.FirstScene;
 
 /**
  * The screens down the left side, an icon over a word each; the keeper's choices stand at the foot. Where the words
@@ -37,6 +38,10 @@ final class RailView extends VBox {
     RailView(ShellViewModel model, List<Screen> screens, Screen foot) {
         this.group = new ChoiceGroup<>(model.currentProperty(), model.currentProperty()::set);
         getStyleClass().add("rail");
+        FirstScene.of(this, () -> fill(screens, foot));
+    }
+
+    private void fill(List<Screen> screens, Screen foot) {
         for (int i = 0; i < screens.size(); i++) {
             getChildren().add(button(screens.get(i), ShellKeys.nameOf(i)));
         }
@@ -45,11 +50,7 @@ final class RailView extends VBox {
         getChildren().addAll(gap, button(foot, ShellKeys.SETTINGS_NAME), type);
         heightProperty().addListener(changed -> measure());
         type.fontProperty().addListener(changed -> measure());
-        sceneProperty().addListener((observed, before, now) -> {
-            if (now != null) {
-                now.widthProperty().addListener(changed -> measure());
-            }
-        });
+        getScene().widthProperty().addListener(changed -> measure());
     }
 
     /** The keyboard stands on the word of the screen that is open, for a page with nothing on it to take it. */

@@ -17,6 +17,7 @@ import javafx.scene.text.TextFlow;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.alarm.AlarmViewModel;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.FirstScene;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.StrongParts;
 import org.moultwright.ui.control.Swatch;
@@ -36,6 +37,12 @@ final class TopLineView extends Flow {
     TopLineView(ShellViewModel model, ReadOnlyObjectProperty<AlarmViewModel.AlarmLine> alarms) {
         this.model = model;
         this.alarms = alarms;
+        setHgrow(state, Priority.ALWAYS);
+        getStyleClass().add("top-line");
+        FirstScene.of(this, this::fill);
+    }
+
+    private void fill() {
         Label saved = Words.muted("");
         saved.textProperty().bind(model.savedWordsProperty());
         saved.setMinWidth(USE_PREF_SIZE);
@@ -43,8 +50,6 @@ final class TopLineView extends Flow {
         undo.setAccessibleText(Texts.say("Undo what was saved last"));
         undo.visibleProperty().bind(model.undoProperty().map(Optional::isPresent));
         undo.managedProperty().bind(undo.visibleProperty());
-        setHgrow(state, Priority.ALWAYS);
-        getStyleClass().add("top-line");
         state.getStyleClass().add("top-line-group");
         // A tooltip is a window of its own, which nobody asks for before pointing here.
         state.setOnMouseEntered(event -> sayAll());

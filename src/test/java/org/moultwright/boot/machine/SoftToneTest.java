@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class SoftToneTest {
     @Test
     void theToneIsSoftAndBeginsAndEndsInSilence() {
-        byte[] samples = SoftTone.NOTES.samples();
+        byte[] samples = SoftTone.notes().samples();
         int loudest = 0;
         for (int i = 0; i < samples.length; i += 2) {
             loudest = Math.max(loudest, Math.abs(sample(samples, i)));
