@@ -54,6 +54,7 @@ public final class SheetFields extends VBox {
         sheet.getItems().setAll(LabelSheets.everything());
         sheet.valueProperty().bindBidirectional(form.sheetProperty());
         sheet.setAccessibleText(Texts.say("sheet"));
+        sheet.getStyleClass().add("sheet-choice");
         sheet.setMinWidth(USE_PREF_SIZE);
         sheet.setMaxWidth(Double.MAX_VALUE);
         NumberField first = FormFields.quiet(new NumberField(Texts.say("first free label")), "number-field");

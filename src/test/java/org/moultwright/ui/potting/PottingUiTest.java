@@ -13,6 +13,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -24,14 +25,17 @@ import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.code.PotCode;
 import org.moultwright.domain.label.Paper;
+import org.moultwright.settings.TextSize;
 import org.moultwright.store.H2Store;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.label.LabelWords;
 import org.moultwright.ui.label.SheetDimension;
+import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
 
 @ExtendWith(ApplicationExtension.class)
 class PottingUiTest {
@@ -44,16 +48,28 @@ class PottingUiTest {
     private final DrawnLabels printer = new DrawnLabels();
     private final Path pdf = folder.resolve("labels.pdf");
     private PottingScreen screen;
+    private Appearance appearance;
 
     @Start
     void start(Stage stage) {
         screen = new PottingScreen(trays.desk(printer, pdf));
-        ShownBench.show(screen, stage);
+        appearance = ShownBench.show(screen, stage);
     }
 
     @AfterEach
     void close() {
         store.close();
+    }
+
+    @Test
+    void theBenchIsAsItWasOnceTheTextIsAsSmallAsItWas(FxRobot robot) {
+        Region sheet = robot.lookup(".sheet-fields").queryAs(Region.class);
+        double before = sheet.minWidth(-1);
+        for (TextSize size : List.of(TextSize.LARGEST, TextSize.NORMAL)) {
+            robot.interact(() -> appearance.textSizeProperty().set(size));
+            WaitForAsyncUtils.waitForFxEvents();
+        }
+        robot.interact(() -> assertThat(sheet.minWidth(-1)).isEqualTo(before));
     }
 
     /** On a store on disk: what was acknowledged is there when it is opened again. */

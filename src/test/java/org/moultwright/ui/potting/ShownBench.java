@@ -12,12 +12,14 @@ import org.testfx.api.FxRobot;
 final class ShownBench {
     private ShownBench() {}
 
-    static void show(PottingScreen screen, Stage stage) {
+    static Appearance show(PottingScreen screen, Stage stage) {
+        Appearance appearance = new Appearance();
         Scene scene = new Scene(new StackPane(screen.node()), 1280, 800);
-        new Appearance().dress(scene.getStylesheets());
+        appearance.dress(scene.getStylesheets());
         stage.setScene(scene);
         stage.show();
         screen.shown();
+        return appearance;
     }
 
     static TextField field(FxRobot robot, String name) {
