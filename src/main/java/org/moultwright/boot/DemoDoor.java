@@ -61,7 +61,7 @@ final class DemoDoor implements AutoCloseable {
     }
 
     private OpenedRoom opened() {
-        return OpenedRoom.of(DemoRoom.open(file, evening), DemoRoom.clock(evening), settings);
+        return DemoRoom.opened(file, evening, settings);
     }
 
     private void show(OpenedRoom opened) {

@@ -9,11 +9,14 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.language.Texts;
+import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
+import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.TakeInFolders;
 
 /** The demo brood room, cut at one evening: an invented keeper's three broods. */
@@ -21,7 +24,24 @@ final class DemoRoom {
     /** The evening it opens at unless another is asked for: the first slings. */
     static final Instant USUAL_EVENING = LocalDateTime.of(2026, 5, 3, 19, 41).toInstant(ZoneOffset.UTC);
 
+    /** A clock set back is noticed among so many deeds. */
+    private static final int DEEDS_LOOKED_AT = 50;
+
     private DemoRoom() {}
+
+    /**
+     * The demo room at an evening. A visitor who wrote later than that goes on from there: a clock begun anew would hide
+     * what was written until it comes round again.
+     */
+    static OpenedRoom opened(Path file, Instant evening, SettingsFile settings) {
+        H2Store store = open(file, evening);
+        Instant now = store.book().latestDeeds(DEEDS_LOOKED_AT).stream()
+                .map(Deed.Summary::doneAt)
+                .filter(evening::isBefore)
+                .max(Comparator.naturalOrder())
+                .orElse(evening);
+        return OpenedRoom.of(store, clock(now), settings);
+    }
 
     /** Opens a demo store; one that is new, or was left before all broods were in it, is filled. */
     static H2Store open(Path file, Instant today) {
@@ -38,7 +58,7 @@ final class DemoRoom {
     }
 
     /** A clock that reads {@code today} now and runs on at this machine's pace. */
-    static InstantSource clock(Instant today) {
+    private static InstantSource clock(Instant today) {
         InstantSource machine = InstantSource.system();
         return InstantSource.offset(machine, Duration.between(machine.instant(), today));
     }

@@ -116,7 +116,7 @@ final class OpenWorkbench implements Callable<Integer> {
             throws InterruptedException {
         try {
             return inDemo
-                    ? OpenedRoom.of(DemoRoom.open(file, today), DemoRoom.clock(today), settings)
+                    ? DemoRoom.opened(file, today, settings)
                     : OpenedRoom.of(H2Store.open(file), InstantSource.system(), settings);
         } catch (StoreException | UncheckedIOException fault) {
             if (firstLook.isEmpty()) {
