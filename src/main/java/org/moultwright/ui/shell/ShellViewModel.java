@@ -107,5 +107,9 @@ public final class ShellViewModel implements SaveLine {
     }
 
     /** A probe in words: how it is, what it reads, where and how old that is. */
-    public record ProbeWords(Tone tone, String reading, String placeAndAge) {}
+    public record ProbeWords(Tone tone, String reading, String placeAndAge) {
+        boolean isSilent() {
+            return tone == Tone.WARN;
+        }
+    }
 }

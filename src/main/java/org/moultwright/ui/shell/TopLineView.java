@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
@@ -21,13 +22,17 @@ import org.moultwright.ui.control.FirstScene;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.StrongParts;
 import org.moultwright.ui.control.Swatch;
+import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 
 /**
- * The line above every screen: the watch, trays left, the next moult, probes with their age, and what was saved. In the
- * order of how much they matter: what has no room at the end is left to the tooltip.
+ * The line above every screen: the watch, probes that fell silent, trays left, the next moult, the other probes with
+ * their age, and what was saved. In the order of how much they matter: what has no room at the end is left to the tooltip.
  */
 final class TopLineView extends Flow {
+    /** More silent probes than these are counted where there is no room to name them. */
+    private static final int SILENT_NAMED = 2;
+
     private final WhatFits state = new WhatFits();
     private Optional<Tooltip> whole = Optional.empty();
     private String everything = "";
@@ -61,14 +66,27 @@ final class TopLineView extends Flow {
     }
 
     private void show() {
-        List<HBox> parts = new ArrayList<>();
-        parts.add(watch(alarms.get()));
+        List<ShellViewModel.ProbeWords> silent = model.probes().stream()
+                .filter(ShellViewModel.ProbeWords::isSilent)
+                .toList();
+        int named = Math.min(silent.size(), SILENT_NAMED);
+        List<HBox> needed = new ArrayList<>();
+        needed.add(watch(alarms.get()));
+        silent.subList(0, named).forEach(probe -> needed.add(probe(probe)));
+        if (silent.size() > named) {
+            needed.add(moreSilent(silent.size() - named));
+        }
         TopLine line = model.topLineProperty().get();
-        line.trays().ifPresent(trays -> parts.add(part(Words.muted("|"), trays(trays))));
-        line.next().ifPresent(next -> parts.add(part(Words.muted("|"), next(next))));
-        model.probes().forEach(probe -> parts.add(probe(probe)));
-        state.getChildren().setAll(parts);
-        everything = parts.stream().map(TopLineView::words).collect(Collectors.joining("\n"));
+        line.trays().ifPresent(trays -> needed.add(part(Words.muted("|"), trays(trays))));
+        line.next().ifPresent(next -> needed.add(part(Words.muted("|"), next(next))));
+        List<HBox> others = Stream.concat(
+                        silent.stream().skip(named), model.probes().stream().filter(probe -> !probe.isSilent()))
+                .map(TopLineView::probe)
+                .toList();
+        state.show(needed, others);
+        everything = Stream.concat(needed.stream(), others.stream())
+                .map(TopLineView::words)
+                .collect(Collectors.joining("\n"));
         whole.ifPresent(shown -> shown.setText(everything));
     }
 
@@ -87,6 +105,12 @@ final class TopLineView extends Flow {
 
     private static HBox probe(ShellViewModel.ProbeWords probe) {
         return part(Swatch.dot(probe.tone()), flow(strong(probe.reading()), muted(" " + probe.placeAndAge())));
+    }
+
+    private static HBox moreSilent(int probes) {
+        return part(
+                Swatch.dot(Tone.WARN),
+                flow(strong(Texts.count(probes, "1 more is silent", "{0} more are silent", probes))));
     }
 
     private static TextFlow trays(TopLine.TraysLeft trays) {

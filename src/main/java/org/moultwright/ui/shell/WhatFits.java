@@ -8,12 +8,18 @@ import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 
 /**
- * Parts in the order of how much they matter. The first few always stand, on lines below where one has no room for
+ * Parts in the order of how much they matter. The needed ones always stand, on lines below where one has no room for
  * them; of the others those are left out, whole part by whole part, that the last line has no room for.
  */
 final class WhatFits extends HBox {
-    /** So many parts always stand. */
-    private static final int NEEDED = 3;
+    private int needed;
+
+    /** Shows these parts, the needed ones first. */
+    void show(List<? extends Node> needed, List<? extends Node> others) {
+        this.needed = needed.size();
+        getChildren().setAll(needed);
+        getChildren().addAll(others);
+    }
 
     @Override
     public Orientation getContentBias() {
@@ -23,7 +29,7 @@ final class WhatFits extends HBox {
     @Override
     protected double computeMinWidth(double height) {
         return getManagedChildren().stream()
-                .limit(NEEDED)
+                .limit(needed)
                 .mapToDouble(this::wide)
                 .max()
                 .orElse(0);
@@ -71,7 +77,7 @@ final class WhatFits extends HBox {
         int position = 0;
         for (Node part : getManagedChildren()) {
             boolean hasRoom = width < 0 || right == 0 || right + wide(part) <= width + 1;
-            if (!hasRoom && position >= NEEDED) {
+            if (!hasRoom && position >= needed) {
                 return lines;
             }
             if (!hasRoom) {

@@ -14,6 +14,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
@@ -139,6 +140,43 @@ class ShellUiTest {
                 NOW));
         assertThat(model.probes())
                 .containsExactly(new ShellViewModel.ProbeWords(Tone.WARN, "27.0 °C", "box 1, silent for 12 min"));
+    }
+
+    /** A probe that reports nothing more would otherwise be missed just where least is shown. */
+    @Test
+    void inTheLargestTextSilentProbesAreNamed(FxRobot robot) {
+        robot.interact(() -> {
+            appearance.textSizeProperty().unbind();
+            appearance.textSizeProperty().set(TextSize.LARGEST);
+            model.show(
+                    new TopLine(
+                            List.of(
+                                    new TopLine.ProbeNow("box 1", 27.0, NOW.minusSeconds(40)),
+                                    new TopLine.ProbeNow("box 2", 26.0, NOW.minusSeconds(40)),
+                                    new TopLine.ProbeNow("box 3", 25.0, NOW.minusSeconds(3600)),
+                                    new TopLine.ProbeNow("box 4", 24.0, NOW.minusSeconds(3600)),
+                                    new TopLine.ProbeNow("box 5", 23.0, NOW.minusSeconds(3600))),
+                            Optional.of(new TopLine.TraysLeft(12, 12)),
+                            Optional.of(new TopLine.NextMoult(
+                                    "L08, L09, L10 and 2 more become slings", "30 April to 7 May"))),
+                    NOW);
+        });
+        robot.interact(() -> robot.window(0).getScene().getRoot().layout());
+        assertThat(topLine(robot))
+                .contains(" box 3, silent for 60 min", " box 4, silent for 60 min", "1 more is silent")
+                .contains("12", "L08, L09, L10 and 2 more become slings")
+                .doesNotContain(" box 1, 40 s ago");
+    }
+
+    /** The words of the top line that are seen. */
+    private static List<String> topLine(FxRobot robot) {
+        return robot.lookup(".top-line-probe").<HBox>queryAll().stream()
+                .filter(Node::isVisible)
+                .flatMap(part -> part.getChildren().stream())
+                .filter(TextFlow.class::isInstance)
+                .flatMap(flow -> ((TextFlow) flow).getChildren().stream())
+                .map(text -> ((Text) text).getText())
+                .toList();
     }
 
     /** Trays left and the next moult go on in a second line; what matters less gives way. */
