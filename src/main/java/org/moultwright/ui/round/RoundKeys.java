@@ -2,6 +2,7 @@ package org.moultwright.ui.round;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.control.Button;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -135,6 +136,8 @@ final class RoundKeys {
             model.done();
         } else if (Keys.goToText(event)) {
             return false;
+        } else if (event.getTarget() instanceof Button button) {
+            button.fire();
         } else if (!open.keys().acceptUsual() && !view.moveFocus(false)) {
             model.done();
         }

@@ -4,17 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
-import javafx.scene.control.ContentDisplay;
+import javafx.scene.Scene;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
-import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.EmptyState;
@@ -27,7 +26,7 @@ import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 
-/** Lays out the round: trays at the left, the open sheet, mould, care and note at the right. */
+/** Lays out the round: trays at the left, the open sheet, mould, care and note at the right, and what ends it beneath. */
 final class RoundView extends VBox {
     /** From a page of this size on, fields and words are larger: eyes are on the loupe, not on the display. */
     private static final double ROOMY_WIDTH_EMS = 110;
@@ -39,17 +38,13 @@ final class RoundView extends VBox {
     private final TrayListView trays;
     private final VBox side = new VBox();
     private final NoteArea note = new NoteArea(Texts.say("note"), Texts.say("Anything else worth knowing."));
-    private final Button done;
+    private final RoundFoot foot;
     private Optional<SheetView> shown = Optional.empty();
 
     RoundView(RoundViewModel model) {
         this.model = model;
         this.trays = new TrayListView(model);
-        this.done = Buttons.primary(Texts.say("Done, next tray"), model::done);
-        done.getStyleClass().add("done");
-        done.setMaxWidth(Double.MAX_VALUE);
-        done.setGraphic(Words.plain(Texts.say("Enter")));
-        done.setContentDisplay(ContentDisplay.RIGHT);
+        this.foot = new RoundFoot(model);
         build();
         new RoundKeys(model, this);
         model.openProperty().addListener((observed, before, now) -> {
@@ -57,6 +52,9 @@ final class RoundView extends VBox {
                     note.textProperty().unbindBidirectional(sheet.fields().noteProperty()));
             show(now);
         });
+        sceneProperty()
+                .flatMap(Scene::focusOwnerProperty)
+                .addListener((observed, before, now) -> foot.setLast(isLast(now)));
         model.focusProperty().addListener((observed, before, now) -> focus(now.target()));
         show(model.openProperty().get());
     }
@@ -67,13 +65,8 @@ final class RoundView extends VBox {
 
     /** Leads to the field after, or before, the one in focus; tells whether there was one. */
     boolean moveFocus(boolean back) {
-        Optional<StageRow> next = model.openProperty()
-                .get()
-                .flatMap(sheet -> shown.flatMap(view -> view.grid().focused())
-                        .flatMap(sheet.fields()::row)
-                        .flatMap(row -> back
-                                ? sheet.fields().rowBefore(row)
-                                : sheet.fields().rowAfter(row)));
+        Optional<StageRow> next =
+                at(getScene().getFocusOwner()).flatMap(row -> back ? sheet().rowBefore(row) : sheet().rowAfter(row));
         next.ifPresent(row -> model.focus(new FocusRequest.Row(row.stage())));
         return next.isPresent();
     }
@@ -81,6 +74,20 @@ final class RoundView extends VBox {
     /** Opens the newest photo of the open tray large. */
     void openPhotos() {
         shown.ifPresent(view -> view.photos().open());
+    }
+
+    /** The row whose field a node is. */
+    private Optional<StageRow> at(@Nullable Node focused) {
+        return shown.flatMap(view -> view.grid().at(focused)).flatMap(stage -> sheet().row(stage));
+    }
+
+    private boolean isLast(@Nullable Node focused) {
+        return focused == foot.done()
+                || at(focused).filter(row -> sheet().rowAfter(row).isEmpty()).isPresent();
+    }
+
+    private SheetViewModel sheet() {
+        return model.openProperty().get().orElseThrow().fields();
     }
 
     private void build() {
@@ -98,17 +105,23 @@ final class RoundView extends VBox {
         columns.getStyleClass().add("round-columns");
         HBox.setHgrow(middle, Priority.ALWAYS);
         side.getStyleClass().add("round-side");
-        side.getChildren().addAll(new Region(), new Region(), noteCard(), done);
+        side.getChildren().addAll(new Region(), new Region(), noteCard());
         setVgrow(columns, Priority.ALWAYS);
         PhotoDrops.on(this, model.photos());
-        getStyleClass().addAll("page", "round");
-        getChildren().addAll(header, finished, new StrayPane(model), columns);
-        Roomy.mark(this, columns, ROOMY_WIDTH_EMS, ROOMY_HEIGHT_EMS);
+        VBox page = new VBox(header, finished, new StrayPane(model), columns);
+        page.getStyleClass().addAll("page", "round-page");
+        FootedPage footed = new FootedPage(page, foot);
+        setVgrow(footed, Priority.ALWAYS);
+        getStyleClass().add("round");
+        getChildren().add(footed);
+        List.of(columns, foot).forEach(part -> Roomy.mark(this, part, ROOMY_WIDTH_EMS, ROOMY_HEIGHT_EMS));
     }
 
     private void show(Optional<OpenSheet> sheet) {
-        side.setManaged(sheet.isPresent());
-        side.setVisible(sheet.isPresent());
+        List.of(side, foot).forEach(part -> {
+            part.setManaged(sheet.isPresent());
+            part.setVisible(sheet.isPresent());
+        });
         sheet.ifPresentOrElse(this::lay, () -> {
             shown = Optional.empty();
             middle.getChildren().setAll(empty());
@@ -122,6 +135,7 @@ final class RoundView extends VBox {
             shown = Optional.of(made);
             middle.getChildren().setAll(made);
         });
+        foot.lay(sheet);
         note.textProperty().bindBidirectional(sheet.fields().noteProperty());
         side.getChildren().set(0, new MouldCard(sheet));
         side.getChildren().set(1, CareCard.of(sheet));
@@ -147,7 +161,7 @@ final class RoundView extends VBox {
         if (target instanceof FocusRequest.Row row) {
             focus(row.stage());
         } else if (target instanceof FocusRequest.Done) {
-            done.requestFocus();
+            foot.done().requestFocus();
         } else {
             note.requestFocus();
         }

@@ -24,7 +24,7 @@ final class SheetKeys {
     private static final int MOST_DIGITS = 4;
 
     private final ReadOnlyObjectWrapper<Prompt> prompt = new ReadOnlyObjectWrapper<>(OPEN);
-    private final Deque<StageRow> tallied = new ArrayDeque<>();
+    private final Deque<Tallied> tallied = new ArrayDeque<>();
     private final SheetViewModel sheet;
     private final Consumer<FocusRequest.Target> lead;
     private final TallyEar ear;
@@ -84,7 +84,8 @@ final class SheetKeys {
         if (tallied.isEmpty()) {
             ear.sounds().refused();
         } else {
-            tallied.pop().countOneLess();
+            Tallied last = tallied.pop();
+            last.row().countOneLess(last.before());
             ear.sounds().takenBack();
             showTally();
         }
@@ -181,8 +182,8 @@ final class SheetKeys {
     }
 
     private void count(StageRow row) {
+        tallied.push(new Tallied(row, row.textProperty().get()));
         row.countOneMore();
-        tallied.push(row);
         ear.sounds().counted(sheet.rows().indexOf(row));
     }
 
@@ -196,4 +197,7 @@ final class SheetKeys {
                 ? Optional.of(sheet.rows().get(position))
                 : Optional.empty();
     }
+
+    /** An animal counted, and what its row said before. */
+    private record Tallied(StageRow row, String before) {}
 }

@@ -2,23 +2,19 @@ package org.moultwright.ui.round;
 
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.Subscription;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Flow;
-import org.moultwright.ui.control.KeyCap;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
-import org.moultwright.workflow.Balance;
 
-/** The middle of the round: the open tray, its stages, its dead, its balance. */
+/** The middle of the round: the open tray, its stages, its dead. */
 final class SheetView extends VBox {
     private static final int TITLE = 0;
     private static final int OUTDATED = 1;
@@ -27,11 +23,9 @@ final class SheetView extends VBox {
     private static final int MOULD = 5;
 
     private final StageGrid grid;
-    private final Banner balance = new Banner(Tone.ACCENT);
     private final RoundViewModel model;
     private OpenSheet sheet;
     private SheetPhotos photos;
-    private Subscription balanced = Subscription.EMPTY;
 
     SheetView(RoundViewModel model, OpenSheet sheet) {
         this.model = model;
@@ -42,16 +36,7 @@ final class SheetView extends VBox {
         setVgrow(gap, Priority.ALWAYS);
         getStyleClass().addAll("card", "sheet");
         getChildren()
-                .addAll(
-                        new Region(),
-                        new Region(),
-                        new Region(),
-                        grid,
-                        new Region(),
-                        new Region(),
-                        gap,
-                        problem(),
-                        balance);
+                .addAll(new Region(), new Region(), new Region(), grid, new Region(), new Region(), gap, problem());
         lay(sheet);
     }
 
@@ -62,7 +47,6 @@ final class SheetView extends VBox {
 
     /** Shows another sheet; the fields stay, and with them the keyboard. */
     void lay(OpenSheet other) {
-        balanced.unsubscribe();
         sheet = other;
         photos = new SheetPhotos(model.photos(), sheet);
         grid.lay(model, sheet.fields());
@@ -71,11 +55,6 @@ final class SheetView extends VBox {
         getChildren().set(PHOTOS, new PhotoNotices(model.photos(), sheet.facts().tray()));
         getChildren().set(DEAD, new LossPane(model, sheet));
         getChildren().set(MOULD, new MouldPane(sheet));
-        balanced = Subscription.combine(
-                sheet.fields().balanceProperty().subscribe(this::showBalance),
-                sheet.keys().promptProperty().subscribe(this::showBalance),
-                sheet.fields().factsProperty().subscribe(this::showBalance));
-        showBalance();
     }
 
     StageGrid grid() {
@@ -117,44 +96,5 @@ final class SheetView extends VBox {
         Banner problem = new Banner(Tone.BAD);
         problem.sentenceProperty().bind(model.problemProperty());
         return problem;
-    }
-
-    private void showBalance() {
-        Balance now = sheet.fields().balanceProperty().get();
-        Prompt prompt = sheet.keys().promptProperty().get();
-        balance.setActions();
-        balance.setTone(now.holds() ? Tone.ACCENT : Tone.WARN);
-        balance.sentenceProperty().set(RoundWords.balance(now));
-        balance.detailProperty()
-                .set(RoundWords.foresight(
-                        sheet.facts(), model.days(), model.vocabularyProperty().get()));
-        if (prompt instanceof Prompt.Explanation && !now.holds()) {
-            ask(now);
-        } else if (prompt instanceof Prompt.Tally tally) {
-            balance.sentenceProperty().set(RoundWords.tally(tally, now));
-            balance.detailProperty()
-                    .set(RoundWords.tallyKeys(tally, sheet.fields().rows().size()));
-        }
-    }
-
-    private void ask(Balance now) {
-        Button recount = keyed("R", Texts.say("Recount"), model::recount);
-        Button miscount =
-                keyed("E", Texts.say("Earlier miscount"), () -> model.explain(Balance.Answer.EARLIER_MISCOUNT));
-        Button gone = keyed("G", Texts.say("Gone"), () -> model.explain(Balance.Answer.GONE));
-        balance.sentenceProperty().set(RoundWords.question(now));
-        balance.detailProperty().set(RoundWords.balance(now));
-        if (now.unexplained() > 0) {
-            balance.setActions(recount, miscount, gone);
-        } else {
-            balance.setActions(recount, miscount);
-        }
-    }
-
-    private static Button keyed(String key, String word, Runnable action) {
-        Button button = Buttons.secondary(word, action);
-        button.setGraphic(new KeyCap(key));
-        button.setFocusTraversable(false);
-        return button;
     }
 }

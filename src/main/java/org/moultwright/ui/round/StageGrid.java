@@ -12,6 +12,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Words;
@@ -66,10 +67,10 @@ final class StageGrid extends GridPane {
         });
     }
 
-    /** The stage whose field has the focus. */
-    Optional<Stage> focused() {
+    /** The stage whose field a node is. */
+    Optional<Stage> at(@Nullable Node field) {
         return lines.entrySet().stream()
-                .filter(entry -> entry.getValue().input().isFocused())
+                .filter(entry -> entry.getValue().input() == field)
                 .map(Map.Entry::getKey)
                 .findFirst();
     }

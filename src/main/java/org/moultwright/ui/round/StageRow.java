@@ -106,9 +106,13 @@ final class StageRow {
         text.set(Integer.toString(count() + 1));
     }
 
-    /** Takes one back from the count. */
-    void countOneLess() {
-        text.set(count() > 1 ? Integer.toString(count() - 1) : LookEntry.NOT_LOOKED);
+    /**
+     * Takes one back from the count.
+     *
+     * @param before what was written before the count began, which is there again once all of it is taken back
+     */
+    void countOneLess(String before) {
+        text.set(count() > 1 ? Integer.toString(count() - 1) : before);
     }
 
     private int count() {

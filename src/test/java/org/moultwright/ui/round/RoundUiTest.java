@@ -160,6 +160,36 @@ class RoundUiTest {
         assertThat(room.lastCheck("CC-26-A").counted(Stage.INSTAR1)).hasValue(900);
     }
 
+    /** C1 has four fields. */
+    @Test
+    void theButtonNamesTheKeyThatEndsTheSheetFromHere(FxRobot robot) {
+        openC1(robot);
+        assertThat(keyOfDone(robot)).isEqualTo("Ctrl + Enter");
+        robot.type(KeyCode.ENTER, KeyCode.ENTER);
+        assertThat(keyOfDone(robot)).isEqualTo("Ctrl + Enter");
+        robot.type(KeyCode.ENTER);
+        assertThat(keyOfDone(robot)).isEqualTo("Enter");
+        robot.type(KeyCode.D, KeyCode.DIGIT3);
+        assertThat(keyOfDone(robot)).as("Enter answers why it died").isEqualTo("Ctrl + Enter");
+        robot.type(KeyCode.ENTER);
+        assertThat(keyOfDone(robot)).isEqualTo("Enter");
+        robot.type(KeyCode.J);
+        assertThat(keyOfDone(robot)).as("Enter is a line of the note").isEqualTo("Ctrl + Enter");
+        robot.press(KeyCode.CONTROL).type(KeyCode.ENTER).release(KeyCode.CONTROL);
+        robot.type(KeyCode.EQUALS);
+        assertThat(keyOfDone(robot)).isEqualTo("Enter");
+    }
+
+    @Test
+    void enterPressesTheButtonItStandsOnAndSavesNothing(FxRobot robot) {
+        robot.write("34");
+        robot.interact(() -> BegunSheetsTest.countElsewhere(room));
+        robot.interact(robot.lookup("Drop this sheet").query()::requestFocus);
+        robot.type(KeyCode.ENTER);
+        assertThat(room.undos).as("of the sheet saved elsewhere alone").hasSize(1);
+        assertThat(field(robot, "Nymph, looked")).isEmpty();
+    }
+
     @Test
     void recountGoesBackToTheFields(FxRobot robot) {
         openC1(robot);
@@ -223,6 +253,16 @@ class RoundUiTest {
         assertThat(field(robot, "Egg with legs, looked")).isEqualTo("9");
     }
 
+    /** A key pressed by mistake on the loupe costs nothing that was written. */
+    @Test
+    void whatStoodThereBeforeATallyComesBackWithTheLastKey(FxRobot robot) {
+        openC1(robot);
+        robot.write("7/20").type(KeyCode.T).type(KeyCode.DIGIT2, KeyCode.DIGIT2, KeyCode.BACK_SPACE);
+        assertThat(field(robot, "Egg with legs, looked")).isEqualTo("1");
+        robot.type(KeyCode.BACK_SPACE);
+        assertThat(field(robot, "Egg with legs, looked")).isEqualTo("7/20");
+    }
+
     @Test
     void careAndNoteAreKeptWithTheLook(FxRobot robot) {
         robot.type(KeyCode.W, KeyCode.R, KeyCode.EQUALS, KeyCode.J).write("lid was ajar?");
@@ -266,6 +306,13 @@ class RoundUiTest {
 
     private static FxRobot digits(FxRobot robot, String digits) {
         return robot.write(digits);
+    }
+
+    private static String keyOfDone(FxRobot robot) {
+        return robot.lookup(".done-keys > .wording").<Label>queryAll().stream()
+                .filter(Label::isVisible)
+                .map(Label::getText)
+                .collect(Collectors.joining());
     }
 
     private static void openC1(FxRobot robot) {

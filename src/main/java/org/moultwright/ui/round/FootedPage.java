@@ -1,0 +1,66 @@
+package org.moultwright.ui.round;
+
+import javafx.application.Platform;
+import javafx.beans.InvalidationListener;
+import javafx.scene.Node;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.moultwright.ui.control.Em;
+import org.moultwright.ui.control.ScrolledSkin;
+import org.moultwright.ui.shell.PageHost;
+
+/**
+ * A page that scrolls where it is higher than its room, and a foot beneath it that stays in sight. Where the foot would
+ * leave too little of the page to type in, it is the page's end and scrolls with it.
+ */
+final class FootedPage extends VBox {
+    /** A field, and what it says of an entry it does not take. */
+    private static final double LEAST_PAGE_EMS = 8;
+
+    private final VBox scrolled;
+    private final Region foot;
+    private final Em em = new Em();
+
+    FootedPage(Region page, Region foot) {
+        this.scrolled = new VBox(page);
+        this.foot = foot;
+        PageHost host = new PageHost();
+        setVgrow(page, Priority.ALWAYS);
+        host.setContent(scrolled);
+        // Given one on screen instead, the first field could not have the keyboard from the first frame on.
+        host.setSkin(new ScrolledSkin(host));
+        setVgrow(host, Priority.ALWAYS);
+        getChildren().addAll(host, foot, em);
+        InvalidationListener look = changed -> look();
+        heightProperty().addListener(look);
+        foot.heightProperty().addListener(look);
+        em.fontProperty().addListener(look);
+    }
+
+    /** Between frames: what changes its place while all is laid out is painted once without its style. */
+    private void look() {
+        if (foot.getParent() != place()) {
+            Platform.runLater(this::put);
+        }
+    }
+
+    private Pane place() {
+        boolean isRoomy = getHeight() - foot.prefHeight(getWidth()) >= LEAST_PAGE_EMS * em.pixels();
+        return isRoomy ? this : scrolled;
+    }
+
+    private void put() {
+        Pane place = place();
+        if (foot.getParent() != place) {
+            Node focused = getScene() == null ? null : getScene().getFocusOwner();
+            ((Pane) foot.getParent()).getChildren().remove(foot);
+            place.getChildren().add(foot);
+            // What is taken out of its place loses the keyboard.
+            if (focused != null && focused.getScene() == getScene()) {
+                focused.requestFocus();
+            }
+        }
+    }
+}

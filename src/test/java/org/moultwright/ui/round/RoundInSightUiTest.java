@@ -1,0 +1,68 @@
+package org.moultwright.ui.round;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.moultwright.settings.TextSize;
+import org.moultwright.settings.Theme;
+import org.moultwright.ui.alarm.InventedWatch;
+import org.moultwright.ui.shell.PageHost;
+import org.moultwright.ui.theme.Appearance;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** On a small display, and under an alarm in all but the largest text, what ends a sheet is in sight with its balance. */
+@ExtendWith(ApplicationExtension.class)
+class RoundInSightUiTest {
+    private Stage stage;
+
+    @Start
+    void start(Stage primary) {
+        stage = primary;
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = TextSize.class, mode = EnumSource.Mode.EXCLUDE, names = "LARGEST")
+    void doneAndTheBalance(TextSize size, FxRobot robot) {
+        robot.interact(() -> {
+            Scene scene = new Scene(RoundPictures.under(new InventedWatch().tooWarm(true).model), 1280, 720);
+            new Appearance(Theme.LIGHT, size).dress(scene.getStylesheets());
+            stage.setScene(scene);
+            stage.show();
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(inSight(robot.lookup(".button.done").query())).isTrue();
+        assertThat(inSight(robot.lookup((Node node) ->
+                                node.getStyleClass().contains("banner") && node.getParent() instanceof RoundFoot)
+                        .query()))
+                .isTrue();
+    }
+
+    /** As the frame has it: the first page is shown once what it stands in has its skin. */
+    @Test
+    void theFirstFieldHasTheKeyboard(FxRobot robot) {
+        RoundScreen screen = new RoundScreen(new InventedRoom().desk());
+        robot.interact(() -> {
+            PageHost frame = new PageHost();
+            frame.setContent(screen.node());
+            frame.skinProperty().addListener((observed, before, now) -> screen.shown());
+            stage.setScene(new Scene(frame, 1280, 720));
+            stage.show();
+        });
+        assertThat(stage.getScene().getFocusOwner().getAccessibleText()).isEqualTo("Nymph, looked");
+    }
+
+    private boolean inSight(Node node) {
+        Bounds at = node.localToScene(node.getLayoutBounds());
+        return at.getMinY() >= 0 && at.getMaxY() <= stage.getScene().getHeight();
+    }
+}
