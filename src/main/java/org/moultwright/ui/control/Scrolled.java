@@ -15,6 +15,7 @@ public final class Scrolled extends ScrollPane {
     public Scrolled(Region fields) {
         super(fields);
         FocusInSight.of(this);
+        setFocusTraversable(false);
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
         getStyleClass().add("scrolled");
@@ -30,6 +31,14 @@ public final class Scrolled extends ScrollPane {
                         () -> words.getHeight() > getViewportBounds().getHeight() + 1,
                         words.heightProperty(),
                         viewportBoundsProperty()));
+    }
+
+    /** A press beside the fields types nothing: the keyboard stays where it was. One on words that are moved takes it. */
+    @Override
+    public void requestFocus() {
+        if (isFocusTraversable()) {
+            super.requestFocus();
+        }
     }
 
     @Override

@@ -2,9 +2,12 @@ package org.moultwright.ui.shell;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
@@ -17,6 +20,9 @@ import org.moultwright.ui.control.Words;
 
 /** The sheet of keys, laid over the open screen. */
 final class KeySheet extends OverSheet {
+    private static final Set<KeyCode> MOVES =
+            Set.of(KeyCode.UP, KeyCode.DOWN, KeyCode.PAGE_UP, KeyCode.PAGE_DOWN, KeyCode.HOME, KeyCode.END);
+
     private final Supplier<Optional<Screen>> current;
 
     /** @param current the screen whose keys are told beside those that work everywhere */
@@ -34,7 +40,15 @@ final class KeySheet extends OverSheet {
                         part(Texts.say("Everywhere"), ShellKeys.HINTS)))
                 .orElseGet(() -> new Columns(part(Texts.say("Keys"), ShellKeys.HINTS)));
         keys.getStyleClass().add("card-columns");
-        Card card = new Card(new Scrolled(Texts.say("Keys"), keys), done);
+        Scrolled scrolled = new Scrolled(Texts.say("Keys"), keys);
+        // There is nothing on the sheet these keys could move but the sheet.
+        done.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (MOVES.contains(event.getCode())) {
+                scrolled.fireEvent(event);
+                event.consume();
+            }
+        });
+        Card card = new Card(scrolled, done);
         card.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         getChildren().setAll(card);
         done.requestFocus();

@@ -2,8 +2,12 @@ package org.moultwright.ui.shell;
 
 import javafx.scene.layout.StackPane;
 
-/** A sheet laid over the open screen until it is closed; a click beside what is on it closes it. */
+/**
+ * A sheet laid over the open screen until it is closed; a click beside what is on it closes it. While it is open the
+ * keyboard does not leave it.
+ */
 public abstract class OverSheet extends StackPane {
+    private final HeldKeyboard keyboard = new HeldKeyboard(this);
     private Runnable whenClosed = () -> {};
 
     protected OverSheet() {
@@ -24,6 +28,7 @@ public abstract class OverSheet extends StackPane {
     /** Takes it away; the screen beneath has the focus again. */
     public final void close() {
         if (isVisible()) {
+            keyboard.letGo();
             setVisible(false);
             whenClosed.run();
         }
@@ -32,6 +37,7 @@ public abstract class OverSheet extends StackPane {
     final void open() {
         setVisible(true);
         opened();
+        keyboard.hold();
     }
 
     final void whenClosed(Runnable told) {
