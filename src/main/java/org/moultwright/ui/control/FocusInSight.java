@@ -29,6 +29,7 @@ public final class FocusInSight {
         this.followed = pane;
         this.wanted = pane;
         pane.addEventHandler(Banner.APPEARED, appeared -> lookOnceLaidOut((Node) appeared.getTarget()));
+        pane.viewportBoundsProperty().addListener((observed, before, now) -> keepInSight(before, now));
         pane.sceneProperty().addListener((observed, before, now) -> stand(before, now));
     }
 
@@ -53,6 +54,13 @@ public final class FocusInSight {
         if (followed != pane) {
             followed.layoutBoundsProperty().addListener(grow);
             bringIntoSight(followed);
+            lookOnceLaidOut(followed);
+        }
+    }
+
+    /** In a lower room, as under an alarm that was raised just now, it would be behind the edge. */
+    private void keepInSight(Bounds before, Bounds now) {
+        if (followed != pane && now.getHeight() < before.getHeight()) {
             lookOnceLaidOut(followed);
         }
     }

@@ -1,7 +1,6 @@
 package org.moultwright.ui.round;
 
 import javafx.application.Platform;
-import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
@@ -33,14 +32,12 @@ final class FootedPage extends VBox {
         host.setSkin(new ScrolledSkin(host));
         setVgrow(host, Priority.ALWAYS);
         getChildren().addAll(host, foot, em);
-        InvalidationListener look = changed -> look();
-        heightProperty().addListener(look);
-        foot.heightProperty().addListener(look);
-        em.fontProperty().addListener(look);
     }
 
-    /** Between frames: what changes its place while all is laid out is painted once without its style. */
-    private void look() {
+    /** The place is changed between frames: what changes it while all is laid out is painted once without its style. */
+    @Override
+    protected void layoutChildren() {
+        super.layoutChildren();
         if (foot.getParent() != place()) {
             Platform.runLater(this::put);
         }

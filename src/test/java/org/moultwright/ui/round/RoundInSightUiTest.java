@@ -2,6 +2,9 @@ package org.moultwright.ui.round;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -12,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.moultwright.settings.TextSize;
 import org.moultwright.settings.Theme;
+import org.moultwright.ui.ToolkitThread;
 import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.shell.PageHost;
 import org.moultwright.ui.theme.Appearance;
@@ -32,19 +36,17 @@ class RoundInSightUiTest {
 
     @ParameterizedTest
     @EnumSource(value = TextSize.class, mode = EnumSource.Mode.EXCLUDE, names = "LARGEST")
-    void doneAndTheBalance(TextSize size, FxRobot robot) {
+    void doneAndTheBalance(TextSize size, FxRobot robot) throws TimeoutException {
         robot.interact(() -> {
             Scene scene = new Scene(RoundPictures.under(new InventedWatch().tooWarm(true).model), 1280, 720);
             new Appearance(Theme.LIGHT, size).dress(scene.getStylesheets());
             stage.setScene(scene);
             stage.show();
         });
-        WaitForAsyncUtils.waitForFxEvents();
-        assertThat(inSight(robot.lookup(".button.done").query())).isTrue();
-        assertThat(inSight(robot.lookup((Node node) ->
-                                node.getStyleClass().contains("banner") && node.getParent() instanceof RoundFoot)
-                        .query()))
-                .isTrue();
+        awaitInSight(() -> robot.lookup(".button.done").query());
+        awaitInSight(() -> robot.lookup(
+                        (Node node) -> node.getStyleClass().contains("banner") && node.getParent() instanceof RoundFoot)
+                .query());
     }
 
     /** As the frame has it: the first page is shown once what it stands in has its skin. */
@@ -61,8 +63,15 @@ class RoundInSightUiTest {
         assertThat(stage.getScene().getFocusOwner().getAccessibleText()).isEqualTo("Nymph, looked");
     }
 
+    /** Where things stand is settled some frames after a window is shown. */
+    private void awaitInSight(Supplier<Node> node) throws TimeoutException {
+        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> ToolkitThread.ask(() -> inSight(node.get())));
+    }
+
     private boolean inSight(Node node) {
         Bounds at = node.localToScene(node.getLayoutBounds());
-        return at.getMinY() >= 0 && at.getMaxY() <= stage.getScene().getHeight();
+        return at.getHeight() > 0
+                && at.getMinY() >= 0
+                && at.getMaxY() <= stage.getScene().getHeight();
     }
 }

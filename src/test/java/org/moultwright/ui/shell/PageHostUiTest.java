@@ -25,6 +25,7 @@ class PageHostUiTest {
     private final Banner banner = new Banner(Tone.BAD);
     private final Button save = new Button("Save");
     private final Region fields = new Region();
+    private final Region alarm = new Region();
     private PageHost host;
 
     @Start
@@ -32,7 +33,7 @@ class PageHostUiTest {
         fields.setMinHeight(900);
         host = new PageHost();
         host.setContent(new VBox(banner, new Button("first"), fields, save));
-        Scene scene = new Scene(host, 400, 300);
+        Scene scene = new Scene(new VBox(alarm, host), 400, 300);
         new Appearance().dress(scene.getStylesheets());
         stage.setScene(scene);
         stage.show();
@@ -44,6 +45,19 @@ class PageHostUiTest {
             fields.setMinHeight(2000);
             save.requestFocus();
         });
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(isInSight(save)).isTrue();
+    }
+
+    @Test
+    void whatHasTheKeyboardIsInSightThoughItsRoomIsLower(FxRobot robot) {
+        robot.interact(() -> {
+            fields.setMinHeight(100);
+            fields.setMaxHeight(100);
+            save.requestFocus();
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.interact(() -> alarm.setMinHeight(200));
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(isInSight(save)).isTrue();
     }
@@ -67,6 +81,7 @@ class PageHostUiTest {
 
     private boolean isInSight(Node node) {
         Bounds at = node.localToScene(node.getLayoutBounds());
-        return at.getMinY() >= 0 && at.getMaxY() <= host.getHeight();
+        Bounds room = host.localToScene(host.getLayoutBounds());
+        return at.getMinY() >= room.getMinY() && at.getMaxY() <= room.getMaxY();
     }
 }

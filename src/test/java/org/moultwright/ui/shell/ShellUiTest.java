@@ -161,11 +161,22 @@ class ShellUiTest {
                                     "L08, L09, L10 and 2 more become slings", "30 April to 7 May"))),
                     NOW);
         });
-        robot.interact(() -> robot.window(0).getScene().getRoot().layout());
+        robot.interact(() -> {
+            // What stands below wants all the room there is.
+            model.tell(Tone.WARN, "A long story. ".repeat(400), "");
+        });
+        WaitForAsyncUtils.waitForFxEvents();
         assertThat(topLine(robot))
                 .contains(" box 3, silent for 60 min", " box 4, silent for 60 min", "1 more is silent")
                 .contains("12", "L08, L09, L10 and 2 more become slings")
                 .doesNotContain(" box 1, 40 s ago");
+        Node line = robot.lookup(".top-line").query();
+        assertThat(robot.lookup(".top-line-probe").<HBox>queryAll())
+                .filteredOn(Node::isVisible)
+                .allSatisfy(part -> assertThat(line.localToScene(line.getLayoutBounds())
+                                .contains(part.localToScene(part.getLayoutBounds())))
+                        .as("%s is whole", part.getChildren())
+                        .isTrue());
     }
 
     /** The words of the top line that are seen. */
