@@ -17,6 +17,9 @@ final class LaterParts extends AnimationTimer {
     /** One is painted, and one has what was typed meanwhile. */
     private static final int FRAMES_BEFORE = 2;
 
+    /** What a place is kept for by its words needs another measure while it has none. */
+    static final String STAND_IN = "stand-in";
+
     private final Deque<Runnable> left = new ArrayDeque<>();
     private int frames;
 
@@ -41,6 +44,7 @@ final class LaterParts extends AnimationTimer {
         ObservableList<Node> place = ((Pane) part.getParent()).getChildren();
         Region standIn = new Region();
         standIn.getStyleClass().setAll(part.getStyleClass());
+        standIn.getStyleClass().add(STAND_IN);
         place.set(place.indexOf(part), standIn);
         left.add(() -> place.set(place.indexOf(standIn), part));
     }

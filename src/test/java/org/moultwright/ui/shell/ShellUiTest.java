@@ -15,6 +15,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
@@ -75,6 +76,16 @@ class ShellUiTest {
         assertThat(model.currentProperty().get()).isEqualTo("settings");
         robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT1).release(KeyCode.CONTROL);
         assertThat(robot.lookup("#one").tryQuery()).isPresent();
+    }
+
+    @Test
+    void whatStandsInForTheTopLineIsAsHighAsItIs(FxRobot robot) {
+        Region line = (Region) robot.lookup(".top-line").query();
+        Region standIn = new Region();
+        standIn.getStyleClass().setAll("top-line", "stand-in");
+        robot.interact(() -> ((VBox) line.getParent()).getChildren().add(standIn));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(standIn.getHeight()).isEqualTo(line.getHeight());
     }
 
     @Test
