@@ -3,6 +3,7 @@ package org.moultwright.ui.round;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.layout.HBox;
@@ -33,10 +34,14 @@ final class RoundView extends VBox {
 
     private static final double ROOMY_HEIGHT_EMS = 58;
 
+    /** The foot is beneath it, and ends it. */
+    private static final PseudoClass FOOTED = PseudoClass.getPseudoClass("footed");
+
     private final RoundViewModel model;
     private final StackPane middle = new StackPane();
     private final TrayListView trays;
     private final VBox side = new VBox();
+    private final VBox page = new VBox();
     private final NoteArea note = new NoteArea(Texts.say("note"), Texts.say("Anything else worth knowing."));
     private final RoundFoot foot;
     private Optional<SheetView> shown = Optional.empty();
@@ -108,7 +113,7 @@ final class RoundView extends VBox {
         side.getChildren().addAll(new Region(), new Region(), noteCard());
         setVgrow(columns, Priority.ALWAYS);
         PhotoDrops.on(this, model.photos());
-        VBox page = new VBox(header, finished, new StrayPane(model), columns);
+        page.getChildren().addAll(header, finished, new StrayPane(model), columns);
         page.getStyleClass().addAll("page", "round-page");
         FootedPage footed = new FootedPage(page, foot);
         setVgrow(footed, Priority.ALWAYS);
@@ -122,6 +127,7 @@ final class RoundView extends VBox {
             part.setManaged(sheet.isPresent());
             part.setVisible(sheet.isPresent());
         });
+        page.pseudoClassStateChanged(FOOTED, sheet.isPresent());
         sheet.ifPresentOrElse(this::lay, () -> {
             shown = Optional.empty();
             middle.getChildren().setAll(empty());

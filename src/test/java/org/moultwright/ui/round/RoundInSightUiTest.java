@@ -7,6 +7,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,7 @@ import org.moultwright.ui.ToolkitThread;
 import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.shell.PageHost;
 import org.moultwright.ui.theme.Appearance;
+import org.moultwright.workflow.RoomView;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -61,6 +63,21 @@ class RoundInSightUiTest {
             stage.show();
         });
         assertThat(stage.getScene().getFocusOwner().getAccessibleText()).isEqualTo("Nymph, looked");
+    }
+
+    @Test
+    void withoutTraysThePageEndsAboveTheEdge(FxRobot robot) {
+        InventedRoom empty = new InventedRoom();
+        empty.room.set(RoomView.EMPTY);
+        robot.interact(() -> {
+            Scene scene = new Scene((Parent) new RoundScreen(empty.desk()).node(), 1280, 720);
+            new Appearance(Theme.LIGHT, TextSize.NORMAL).dress(scene.getStylesheets());
+            stage.setScene(scene);
+            stage.show();
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+        Node page = robot.lookup(".round-columns").query();
+        assertThat(page.localToScene(page.getLayoutBounds()).getMaxY()).isBetween(680.0, 705.0);
     }
 
     /** Where things stand is settled some frames after a window is shown. */
