@@ -36,9 +36,11 @@ record RoundParts(DeskTools tools) {
                 tools.opened().sitterMode(),
                 new SitterDeeds(record(), tools.clock()),
                 tools.undo(),
+                tools.book(),
                 plans,
                 alarms,
                 tools.runners().keeper(),
+                tools.shell(),
                 tools.clock(),
                 tools.days(),
                 tools.words());

@@ -3,7 +3,6 @@ package org.moultwright.boot;
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
-import org.moultwright.ui.shell.PageHost;
 import org.moultwright.ui.takealong.SitterView;
 import org.moultwright.ui.takealong.SitterViewModel;
 
@@ -31,9 +30,7 @@ final class SitterParts extends StackPane {
         frame.setVisible(!isSitting);
         if (isSitting) {
             SitterView view = new SitterView(sitter);
-            PageHost host = new PageHost();
-            host.setContent(view);
-            getChildren().add(host);
+            getChildren().add(view);
             view.takeFocus();
         } else if (getScene() != null) {
             whenBack.run();

@@ -21,6 +21,9 @@ final class SitterPage {
     /** In sizes: room for "Wed 13" and its box. */
     private static final float TICK_WIDTH = 5.2f;
 
+    /** In sizes: room for what a display reads, in a hand's writing. */
+    private static final float READING_WIDTH = 4f;
+
     private final LabelFonts fonts;
     private final float size;
     private final float width;
@@ -79,11 +82,20 @@ final class SitterPage {
         }
     }
 
-    /** A box for every day, to be ticked. */
+    /** A box for every day, to be ticked, and a line for what the display reads. */
     private void ticks(List<String> days) {
-        top += add(Texts.say("Tick the day when all is done"), true, size * 1.2f, MARGIN, top, width) + size * 0.2f;
+        top += add(
+                        Texts.say("Tick the day when all is done, and write what the display reads"),
+                        true,
+                        size * 1.2f,
+                        MARGIN,
+                        top,
+                        width)
+                + size * 0.2f;
         float box = size;
-        float step = size * TICK_WIDTH;
+        float named = size * TICK_WIDTH;
+        float reading = size * READING_WIDTH;
+        float step = named + reading + size;
         float left = MARGIN;
         for (String day : days) {
             if (left + step > MARGIN + width) {
@@ -91,7 +103,8 @@ final class SitterPage {
                 top += size * 1.6f;
             }
             sketch.frame(left, top + size * 0.2f, box, box);
-            add(day, false, size - 1, left + box * 1.3f, top + size * 0.1f, step);
+            add(day, false, size - 1, left + box * 1.3f, top + size * 0.1f, named);
+            sketch.rule(left + named, top + size * 1.2f, reading);
             left += step;
         }
         top += size * 1.6f + GAP / 2;

@@ -27,14 +27,31 @@ public record SitterWords(Vocabulary vocabulary, DayWords days) {
 
     public static final String TITLE = Texts.say("While the keeper is away");
 
+    private static final String WASH = Texts.say("Wash your hands and put gloves on.");
+    private static final String LOOK = Texts.say("Look at every tray, one after the other as they are listed.");
+    private static final String DEAD = Texts.say("Lift out the dead with tweezers: curled up, dark and still, or furry "
+            + "with mould. Write down how many.");
+    private static final String WATER =
+            Texts.say("Touch the liner's corner. If it is dry, wet the corner, never the animals. Damp, not wet.");
+    private static final String WASH_AGAIN = Texts.say("Take the gloves off inside out and wash your hands.");
+
+    /** What to do each day, where there is a line for what the display reads. */
     public static final List<String> TO_DO = List.of(
-            Texts.say("Wash your hands and put gloves on."),
-            Texts.say("Look at every tray, in the order below."),
-            Texts.say("Lift out the dead with tweezers: curled up, dark and still, or furry with mould. Write "
-                    + "down how many."),
-            Texts.say("Touch the liner's corner. If it is dry, wet the corner, never the animals. Damp, not wet."),
-            Texts.say("Close the lid. Read the display and write it down."),
-            Texts.say("Take the gloves off inside out and wash your hands."));
+            WASH,
+            LOOK,
+            DEAD,
+            WATER,
+            Texts.say("Close the lid. Read the display and write it down beside the day."),
+            WASH_AGAIN);
+
+    /** The same at the desk, where no reading is written. */
+    public static final List<String> TO_DO_AT_THE_DESK = List.of(
+            WASH,
+            LOOK,
+            DEAD,
+            WATER,
+            Texts.say("Close the lid. Read the display: if it is off, call the keeper."),
+            WASH_AGAIN);
 
     public static final List<String> NEVER = List.of(
             Texts.say("Do not open pots."),

@@ -65,6 +65,11 @@ public record TrayView(
                 forecast);
     }
 
+    /** This tray as it stands in what was written of its brood since, with the dates it had. */
+    public TrayView in(BroodRecord record, Instant now) {
+        return of(record, new Shelf(record.stays()), tray, forecast, now);
+    }
+
     private static Due due(Optional<Check> last, ZoneId zone, Instant now) {
         LocalDate today = LocalDate.ofInstant(now, zone);
         long daysAgo = last.map(check -> ChronoUnit.DAYS.between(LocalDate.ofInstant(check.at(), zone), today))

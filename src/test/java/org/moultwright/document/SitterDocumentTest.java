@@ -44,7 +44,12 @@ class SitterDocumentTest {
         List<Tray> trays = trays(count, tray -> EXPECTED.get(tray % 7 == 3 ? 1 : tray % 11 == 5 ? 2 : 0));
         PrintedSheets printed = printed(sheet(paper, trays), paper.key() + "-" + count);
         assertThat(printed.count()).isEqualTo(1);
-        assertThat(words(printed)).contains("Do not open pots.", "Saturday 9 May to Saturday 16 May", "Sat 16");
+        assertThat(words(printed))
+                .contains(
+                        "Do not open pots.",
+                        "write what the display reads",
+                        "Saturday 9 May to Saturday 16 May",
+                        "Sat 16");
         trays.forEach(tray -> assertThat(words(printed)).contains(" " + tray.code()));
         assertThat(words(printed)).doesNotContain("more There is no room");
         staysOnThePage(printed, paper);

@@ -2,12 +2,9 @@ package org.moultwright.ui.shell;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
@@ -15,14 +12,12 @@ import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.KeyCap;
+import org.moultwright.ui.control.MovingKeys;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Words;
 
 /** The sheet of keys, laid over the open screen. */
 final class KeySheet extends OverSheet {
-    private static final Set<KeyCode> MOVES =
-            Set.of(KeyCode.UP, KeyCode.DOWN, KeyCode.PAGE_UP, KeyCode.PAGE_DOWN, KeyCode.HOME, KeyCode.END);
-
     private final Supplier<Optional<Screen>> current;
 
     /** @param current the screen whose keys are told beside those that work everywhere */
@@ -41,13 +36,7 @@ final class KeySheet extends OverSheet {
                 .orElseGet(() -> new Columns(part(Texts.say("Keys"), ShellKeys.HINTS)));
         keys.getStyleClass().add("card-columns");
         Scrolled scrolled = new Scrolled(Texts.say("Keys"), keys);
-        // There is nothing on the sheet these keys could move but the sheet.
-        done.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
-            if (MOVES.contains(event.getCode())) {
-                scrolled.fireEvent(event);
-                event.consume();
-            }
-        });
+        MovingKeys.of(done, scrolled);
         Card card = new Card(scrolled, done);
         card.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         getChildren().setAll(card);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -89,10 +90,12 @@ public final class ShellView extends BorderPane {
 
     private Node noticeBar() {
         Banner bar = new Banner(Tone.ACCENT);
-        bar.setActions(
-                Buttons.plain(Texts.say("Close"), () -> model.noticeProperty().set(Optional.empty())));
+        Button close =
+                Buttons.plain(Texts.say("Close"), () -> model.noticeProperty().set(Optional.empty()));
+        Button toDeeds = Buttons.secondary(Texts.say("What was written"), deeds::open);
         Runnable show = () -> {
             Notice notice = model.noticeProperty().get().orElse(new Notice(Tone.ACCENT, "", ""));
+            bar.setActions(notice.lead().isPresent() ? new Button[] {toDeeds, close} : new Button[] {close});
             bar.setTone(notice.tone());
             bar.sentenceProperty().set(notice.sentence());
             bar.detailProperty().set(notice.remedy());

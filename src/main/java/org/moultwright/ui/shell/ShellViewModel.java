@@ -64,7 +64,12 @@ public final class ShellViewModel implements SaveLine {
 
     /** Says something under the top line, until the keeper closes it or something else is said. */
     public void tell(Tone tone, String sentence, String remedy) {
-        notice.set(Optional.of(new Notice(tone, sentence, remedy)));
+        tell(new Notice(tone, sentence, remedy));
+    }
+
+    /** The same of a notice. */
+    public void tell(Notice said) {
+        notice.set(Optional.of(said));
     }
 
     /** Shows what matters as of {@code now}; to be called again as readings age. */

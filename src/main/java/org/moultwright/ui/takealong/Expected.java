@@ -28,9 +28,13 @@ record Expected(BroodView brood, TrayView tray, Optional<MoultForecast> moult, O
     }
 
     static List<Expected> of(BroodView brood) {
+        return every(brood).stream().filter(tray -> tray.tray().alive() > 0).toList();
+    }
+
+    /** All trays of a brood, those that hold none any more too. */
+    static List<Expected> every(BroodView brood) {
         Stage last = brood.record().brood().lastStage();
         return brood.trays().stream()
-                .filter(tray -> tray.alive() > 0)
                 .map(tray -> new Expected(
                         brood,
                         tray,

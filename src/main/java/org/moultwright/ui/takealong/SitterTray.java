@@ -2,7 +2,6 @@ package org.moultwright.ui.takealong;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
@@ -10,6 +9,7 @@ import org.moultwright.domain.CareNote;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
+import org.moultwright.text.Listing;
 import org.moultwright.workflow.TrayView;
 
 /**
@@ -24,6 +24,15 @@ record SitterTray(TrayView view, String expected, String done) {
         return view.tray();
     }
 
+    boolean isOf(String brood, String code) {
+        return view.brood().equals(brood) && view.tray().equals(code);
+    }
+
+    /** "Today: 2 dead · water at 21:04". */
+    String today() {
+        return Texts.say("Today: {0}", done.isEmpty() ? Texts.say("nothing yet") : done);
+    }
+
     /** "2 dead · water at 21:04". */
     static String doneToday(BroodRecord record, String tray, Instant from, DayWords days) {
         List<String> done = new ArrayList<>();
@@ -36,13 +45,17 @@ record SitterTray(TrayView view, String expected, String done) {
         if (dead > 0) {
             done.add(Texts.say("{0} dead", dead));
         }
-        record.care().stream()
+        List<String> waterings = record.care().stream()
                 .filter(care -> care.tray().equals(tray)
                         && care.what().equals(CareNote.WATERED)
                         && !care.at().isBefore(from))
                 .map(CareNote::at)
-                .max(Comparator.naturalOrder())
-                .ifPresent(at -> done.add(Texts.say("water at {0}", days.clock(at))));
+                .sorted()
+                .map(days::clock)
+                .toList();
+        if (!waterings.isEmpty()) {
+            done.add(Texts.say("water at {0}", Listing.and(waterings)));
+        }
         return String.join(" · ", done);
     }
 }

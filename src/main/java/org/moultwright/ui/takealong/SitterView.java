@@ -2,7 +2,6 @@ package org.moultwright.ui.takealong;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -24,10 +23,12 @@ import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.Flow;
+import org.moultwright.ui.control.MovingKeys;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
+import org.moultwright.ui.shell.PageHost;
 
 /** The whole window while a sitter has the desk: trays at the left, whom to call and what never to do at the right. */
 public final class SitterView extends BorderPane {
@@ -46,8 +47,6 @@ public final class SitterView extends BorderPane {
         this.model = model;
         trays.getStyleClass().add("sitter-trays");
         side.getStyleClass().add("sitter-side");
-        Banner problem = new Banner(Tone.BAD);
-        problem.sentenceProperty().bind(model.problemProperty());
         Scrolled left = new Scrolled(Texts.say("the trays"), trays);
         Scrolled right = new Scrolled(Texts.say("whom to call, what to do"), side);
         right.getStyleClass().add("sitter-right");
@@ -55,80 +54,53 @@ public final class SitterView extends BorderPane {
         Columns columns = new Columns(left, right);
         columns.getStyleClass().add("sitter-columns");
         PageHeader header = new PageHeader(SitterWords.TITLE);
-        header.subtitleProperty().set(model.today());
-        VBox page = new VBox(header, problem, columns, sure, foot());
+        header.subtitleProperty().bind(model.todayProperty());
+        VBox page = new VBox(header, columns);
         VBox.setVgrow(columns, Priority.ALWAYS);
         page.getStyleClass().add("page");
+        PageHost host = new PageHost();
+        host.setContent(page);
         setTop(new AlarmBanner(model.desk().alarms()));
-        setCenter(page);
+        setCenter(host);
+        setBottom(foot());
         getStyleClass().addAll("shell", "sitter");
+        setAccessibleText(SitterWords.TITLE);
+        MovingKeys.of(this, left, host);
         model.trays().addListener((ListChangeListener<SitterTray>) change -> show());
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         show();
-    }
-
-    /** Puts the sitter's hands on the first tray. */
-    public void takeFocus() {
-        deeds().findFirst().ifPresent(Node::requestFocus);
-    }
-
-    private void show() {
-        Optional<Object> focused = deeds().filter(Node::isFocused).findFirst().map(Node::getUserData);
-        List<Node> rows = model.trays().stream().map(this::row).toList();
-        trays.getChildren().setAll(rows);
-        if (rows.isEmpty()) {
-            trays.getChildren()
-                    .add(Words.wrapped(
-                            Words.muted(Texts.say("No tray holds animals. There is nothing to look after."))));
-        }
         side.getChildren()
                 .setAll(
                         call(),
                         list(Texts.say("Never"), SitterWords.NEVER),
-                        list(Texts.say("What to do"), SitterWords.TO_DO));
-        refocus(focused);
+                        list(Texts.say("What to do"), SitterWords.TO_DO_AT_THE_DESK));
     }
 
-    /** The hand stays where it was: a second press is never another tray's. */
-    private void refocus(Optional<Object> focused) {
-        if (focused.isPresent()) {
-            deeds().filter(deed -> focused.get().equals(deed.getUserData()))
-                    .findFirst()
-                    .ifPresent(Node::requestFocus);
-        } else if (getScene() != null && getScene().getFocusOwner() == null) {
-            takeFocus();
+    /** On the page itself, where no key writes anything; Tab leads to the first tray. */
+    public void takeFocus() {
+        requestFocus();
+    }
+
+    /** A tray's row stays the same one, so that nothing moves under a hand. */
+    private void show() {
+        List<Node> rows = model.trays().stream().map(this::row).toList();
+        if (rows.isEmpty()) {
+            trays.getChildren()
+                    .setAll(Words.wrapped(
+                            Words.muted(Texts.say("No tray holds animals. There is nothing to look after."))));
+        } else if (!rows.equals(trays.getChildren())) {
+            trays.getChildren().setAll(rows);
         }
-    }
-
-    private Stream<Node> deeds() {
-        return trays.lookupAll(".sitter-deed").stream();
     }
 
     private Node row(SitterTray tray) {
-        Label name = Words.whole(Words.styled(tray.tray(), "tray-name"));
-        Label place = Words.muted(tray.view().place());
-        Label alive = Words.muted(Texts.say("{0} alive", tray.view().alive()));
-        Flow title = new Flow(name, place, alive);
-        title.getStyleClass().add("sheet-title");
-        VBox words = new VBox(title, Words.wrapped(Words.plain(tray.expected())));
-        if (!tray.done().isEmpty()) {
-            words.getChildren().add(Words.strong(Texts.say("Today: {0}", tray.done())));
-        }
-        HBox.setHgrow(words, Priority.ALWAYS);
-        Button dead = deed(tray, Texts.say("One dead"), Texts.say("one animal found dead"), () -> model.dead(tray));
-        dead.setDisable(tray.view().alive() == 0);
-        Button water = deed(tray, Texts.say("Water given"), Texts.say("water given"), () -> model.watered(tray));
-        Flow row = new Flow(words, dead, water);
-        row.getStyleClass().addAll("card", "sitter-row");
-        return row;
-    }
-
-    private static Button deed(SitterTray tray, String word, String accessible, Runnable action) {
-        Button button = Buttons.secondary(word, action);
-        button.setAccessibleText(tray.tray() + ", " + accessible);
-        button.setUserData(List.of(tray.view().brood(), tray.tray(), word));
-        button.getStyleClass().add("sitter-deed");
-        return button;
+        Optional<SitterRow> known = trays.getChildren().stream()
+                .filter(SitterRow.class::isInstance)
+                .map(SitterRow.class::cast)
+                .filter(row -> row.isOf(tray))
+                .findFirst();
+        known.ifPresent(row -> row.show(tray));
+        return known.orElseGet(() -> new SitterRow(tray, model));
     }
 
     private Node call() {
@@ -145,8 +117,9 @@ public final class SitterView extends BorderPane {
         return card;
     }
 
+    /** Always in sight: what was written, and how it is taken back. */
     private Node foot() {
-        Label said = Words.strong("");
+        Label said = Words.wrapped(Words.styled("", "strong", "sitter-said"));
         said.textProperty().bind(model.saidProperty());
         HBox.setHgrow(said, Priority.ALWAYS);
         said.setMaxWidth(Double.MAX_VALUE);
@@ -154,8 +127,12 @@ public final class SitterView extends BorderPane {
         back.disableProperty().bind(model.canTakeBackProperty().not());
         Button keeper = Buttons.plain(Texts.say("The keeper is back"), this::ask);
         keeper.getStyleClass().add("sitter-keeper");
-        Flow foot = new Flow(said, back, keeper);
-        foot.getStyleClass().add("page-actions");
+        Flow line = new Flow(said, back, keeper);
+        line.getStyleClass().add("page-actions");
+        Banner problem = new Banner(Tone.BAD);
+        problem.sentenceProperty().bind(model.problemProperty());
+        VBox foot = new VBox(problem, sure, line);
+        foot.getStyleClass().add("sitter-foot");
         return foot;
     }
 

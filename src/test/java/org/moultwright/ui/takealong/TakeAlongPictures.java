@@ -17,6 +17,7 @@ import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.alarm.InventedWatch;
 import org.moultwright.ui.plan.ChosenPlans;
 import org.moultwright.ui.plan.PlanChoices;
+import org.moultwright.ui.shell.ShellViewModel;
 import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.MemoryBroodBook;
 import org.moultwright.workflow.MemoryMark;
@@ -80,9 +81,11 @@ public final class TakeAlongPictures {
                 new SitterMode(new MemoryMark(), () -> RoomFixture.NOW),
                 new SitterDeeds(new RecordRound(book, () -> RoomFixture.NOW, UUID::randomUUID), () -> RoomFixture.NOW),
                 new UndoDeed(book, () -> RoomFixture.NOW, UUID::randomUUID),
+                book,
                 plans,
                 new InventedWatch().model,
                 new InlineRunner(),
+                new ShellViewModel(new DayWords(RoomFixture.ZONE)),
                 () -> RoomFixture.NOW,
                 new DayWords(RoomFixture.ZONE),
                 new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)));
