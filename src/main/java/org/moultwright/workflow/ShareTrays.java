@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.function.ToIntFunction;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Cause;
@@ -61,39 +62,65 @@ public final class ShareTrays {
         }
     }
 
-    /** Why a part cannot be taken; empty where it can. */
-    public static Optional<String> against(ShelfAt shelf, Part part) {
+    /**
+     * Why so many of these stages cannot leave a tray.
+     *
+     * @param stage the first of which there are too many; empty where no animal was named at all
+     * @param why the sentence
+     */
+    public record TooMany(Optional<Stage> stage, String why) {}
+
+    private static Optional<String> against(ShelfAt shelf, Part part) {
+        return againstCounts(shelf, part)
+                .map(TooMany::why)
+                .or(() -> againstTarget(shelf, part.brood(), part.from(), part.to()))
+                .or(() -> againstReason(part));
+    }
+
+    /** Why the animals counted cannot leave the tray; empty where they can. */
+    public static Optional<TooMany> againstCounts(ShelfAt shelf, Part part) {
         int there = alive(shelf, part.from(), part.brood());
         if (part.total() == 0) {
-            return Optional.of(Texts.say("Say how many of which stage."));
+            return Optional.of(new TooMany(Optional.empty(), Texts.say("Say how many of which stage.")));
         }
         if (part.total() > there) {
-            return Optional.of(Texts.say(
-                    "{0} holds {1}; {2} cannot leave it.", part.from(), ShelfRules.animals(there), part.total()));
+            return firstOver(part, stage -> there)
+                    .map(stage -> new TooMany(
+                            Optional.of(stage),
+                            Texts.say(
+                                    "{0} holds {1}; {2} cannot leave it.",
+                                    part.from(), ShelfRules.animals(there), part.total())));
         }
-        Optional<String> tooYoung = againstStages(shelf, part, there);
-        if (tooYoung.isPresent()) {
-            return tooYoung;
-        }
-        if (part.why().equals(Cause.ISOLATED) && part.note().isBlank()) {
-            return Optional.of(Texts.say("Say why, such as: failed moult."));
-        }
-        return againstTarget(shelf, part.brood(), part.from(), part.to());
+        return againstStages(shelf, part, there);
+    }
+
+    /** Why animals cannot be taken without a word; empty where they can. */
+    public static Optional<String> againstReason(Part part) {
+        return part.why().equals(Cause.ISOLATED) && part.note().isBlank()
+                ? Optional.of(Texts.say("Say why, such as: failed moult."))
+                : Optional.empty();
     }
 
     /** Animals grow older, never younger: as many of a stage or of one before it as were seen so, or were not seen. */
-    private static Optional<String> againstStages(ShelfAt shelf, Part part, int there) {
+    private static Optional<TooMany> againstStages(ShelfAt shelf, Part part, int there) {
         Map<Stage, Integer> seen = occupants(shelf, part.from(), part.brood())
                 .map(Standing.Occupants::byStage)
                 .orElse(Map.of());
         int unseen = Math.max(
                 0, there - seen.values().stream().mapToInt(Integer::intValue).sum());
+        return firstOver(part, stage -> upTo(stage, seen) + unseen)
+                .map(stage -> new TooMany(
+                        Optional.of(stage),
+                        Texts.say(
+                                "When it was last looked at, {0} held {1} of these stages; {2} cannot leave it. Look at it anew first if that has changed.",
+                                part.from(), upTo(stage, seen) + unseen, upTo(stage, part.counts()))));
+    }
+
+    /** The first stage of which more are taken, with those before it, than there can be. */
+    private static Optional<Stage> firstOver(Part part, ToIntFunction<Stage> most) {
         return Arrays.stream(Stage.values())
-                .filter(stage -> upTo(stage, part.counts()) > upTo(stage, seen) + unseen)
-                .findFirst()
-                .map(stage -> Texts.say(
-                        "When it was last looked at, {0} held {1} of these stages; {2} cannot leave it. Look at it anew first if that has changed.",
-                        part.from(), upTo(stage, seen) + unseen, upTo(stage, part.counts())));
+                .filter(stage -> upTo(stage, part.counts()) > most.applyAsInt(stage))
+                .findFirst();
     }
 
     private static int upTo(Stage last, Map<Stage, Integer> counts) {

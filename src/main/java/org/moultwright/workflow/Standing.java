@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.moultwright.domain.ContainerKind;
 import org.moultwright.domain.Stage;
 
@@ -46,11 +47,12 @@ public record Standing(
         return alive() + contents.stream().mapToInt(Standing::aliveWithin).sum();
     }
 
-    /** How many containers that hold animals directly stand in it, at any depth. */
-    public int traysWithin() {
-        return contents.stream()
-                .mapToInt(inner -> (inner.kind().holdsBrood() ? 1 : 0) + inner.traysWithin())
-                .sum();
+    /** What each container is that animals live in: it and all that stands in it, at any depth. */
+    public List<ContainerKind> homesWithin() {
+        return Stream.concat(
+                        Stream.of(kind).filter(own -> alive() > 0),
+                        contents.stream().flatMap(inner -> inner.homesWithin().stream()))
+                .toList();
     }
 
     /**

@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.TimeoutException;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.css.PseudoClass;
 import javafx.embed.swing.SwingFXUtils;
@@ -89,8 +90,9 @@ final class CarryingProgram {
     }
 
     private Node card(String code) {
-        return scene.getRoot().lookupAll("*").stream()
-                .filter(node -> node.getOnDragOver() != null && says(node, code))
+        return Stream.of(".shelf-head", ".shelf-card")
+                .flatMap(kind -> scene.getRoot().lookupAll(kind).stream())
+                .filter(node -> node.isVisible() && says(node, code))
                 .findFirst()
                 .orElseThrow();
     }

@@ -24,12 +24,15 @@ final class Beneath {
         field.getChildren().add(input);
     }
 
-    /** What is typed in, with what stands beneath it. */
+    /** What is typed in, with what stands beneath it, or beneath the row it is in. */
     static Node whole(Node typedIn) {
-        return typedIn.getParent() instanceof VBox field
-                        && field.getStyleClass().contains(FIELD_CLASS)
-                ? field
-                : typedIn;
+        Node whole = typedIn;
+        for (Node around = typedIn.getParent(); around != null; around = around.getParent()) {
+            if (around instanceof VBox field && field.getStyleClass().contains(FIELD_CLASS)) {
+                whole = field;
+            }
+        }
+        return whole;
     }
 
     /** The words are made for the first sentence; most fields never have one. */

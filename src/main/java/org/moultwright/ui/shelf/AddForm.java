@@ -65,10 +65,9 @@ final class AddForm extends ShelfForm {
         String chosen = code.get().strip();
         ContainerKind sort = kind.get() == null ? ContainerKind.BOX : kind.get();
         Optional<String> around = Optional.ofNullable(inside.get()).filter(place -> !place.equals(MoveForm.NOTHING));
-        Optional<String> problem =
-                ShelfRules.againstCode(shelf, chosen).or(() -> ShelfRules.againstPlace(shelf, chosen, sort, around));
-        return problem.isPresent()
-                ? refuse(problem.get())
-                : accept(() -> desk.arrange().add(chosen, sort, around));
+        Optional<Refusal> wrong = ShelfRules.againstCode(shelf, chosen)
+                .map(why -> new Refusal(code, why))
+                .or(() -> ShelfRules.againstPlace(shelf, chosen, sort, around).map(why -> new Refusal(inside, why)));
+        return unless(wrong, () -> desk.arrange().add(chosen, sort, around));
     }
 }

@@ -52,7 +52,13 @@ final class ContainerCard extends VBox {
         }
     }
 
-    /** The code of the container shown; empty before any was. */
+    /** It keeps its column only: no row is as high as a card that is not seen. */
+    void showNothing() {
+        shown = Optional.empty();
+        strip.setManaged(false);
+    }
+
+    /** The code of the container shown; empty while there is none. */
     String code() {
         return shown.map(Standing::code).orElse("");
     }

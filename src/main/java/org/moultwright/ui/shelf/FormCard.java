@@ -1,15 +1,18 @@
 package org.moultwright.ui.shelf;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javafx.application.Platform;
+import javafx.beans.Observable;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
-import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -26,7 +29,9 @@ import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Flow;
+import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.NumberField;
+import org.moultwright.ui.control.Refusable;
 import org.moultwright.ui.control.StageChip;
 import org.moultwright.ui.control.Typable;
 import org.moultwright.ui.control.Words;
@@ -36,10 +41,13 @@ final class FormCard extends VBox {
     private static final Typable CODE = Typable.words(40);
 
     private final ShelfViewModel model;
-    private Node first = this;
+    private final ShelfForm form;
+    private final Map<Observable, Control> inputs = new HashMap<>();
+    private Control first = new Label();
 
     FormCard(ShelfViewModel model, ShelfForm form, Vocabulary names) {
         this.model = model;
+        this.form = form;
         getStyleClass().addAll("card", "shelf-form");
         getChildren().add(Words.cardTitle(form.title()));
         if (form instanceof MoveForm move) {
@@ -52,7 +60,7 @@ final class FormCard extends VBox {
             lay(add);
         }
         Flow actions = new Flow(
-                Buttons.primary(form.verb(), model::submit), Buttons.secondary(Texts.say("Cancel"), model::closeForm));
+                Buttons.primary(form.verb(), this::submit), Buttons.secondary(Texts.say("Cancel"), model::closeForm));
         actions.getStyleClass().add("page-actions");
         actions.setStyle("-fx-alignment: center-left;");
         getChildren().add(actions);
@@ -71,35 +79,58 @@ final class FormCard extends VBox {
         Platform.runLater(first::requestFocus);
     }
 
+    /** The keeper is back: what was typed is gone on with, not typed over. */
+    void takeFocus() {
+        Control left = form.refused().map(inputs::get).orElse(first);
+        left.requestFocus();
+        if (left instanceof TextField field) {
+            field.end();
+        }
+    }
+
+    private void submit() {
+        model.submit();
+        form.refused().map(inputs::get).ifPresent(Control::requestFocus);
+    }
+
     private void lay(MoveForm move) {
-        EntryField where = entry(Texts.say("move to"), move.targets().typedProperty(), move);
-        where.input().setPromptText(Texts.say("type a code, arrows choose"));
-        listen(where, move.targets());
+        EntryField where = entry(Texts.say("move to"), move.targets().typedProperty());
         Flow when = new Flow(
                 new DayPicker(Texts.say("day it was moved"), move.dayProperty()),
                 field(Texts.say("time of day"), Texts.say("now"), move.timeProperty()));
         when.getStyleClass().add("form-row");
-        getChildren()
-                .addAll(caption(Texts.say("Into")), where, list(move.targets()), caption(Texts.say("Since")), when);
-        first = where.input();
+        getChildren().add(caption(Texts.say("Into")));
+        choose(where, move.targets());
+        getChildren().addAll(caption(Texts.say("Since")), when);
     }
 
     private void lay(MergeForm merge) {
-        EntryField into = entry(Texts.say("join with"), merge.targets().typedProperty(), merge);
-        into.input().setPromptText(Texts.say("type a code, arrows choose"));
-        listen(into, merge.targets());
+        EntryField into = entry(Texts.say("join with"), merge.targets().typedProperty());
         CheckBox putAway = new CheckBox(Texts.say("put the empty tray away"));
         putAway.selectedProperty().bindBidirectional(merge.putAwayProperty());
-        getChildren().addAll(caption(Texts.say("All its animals go into")), into, list(merge.targets()), putAway);
-        first = into.input();
+        getChildren().add(caption(Texts.say("All its animals go into")));
+        choose(into, merge.targets());
+        getChildren().add(putAway);
+    }
+
+    /** Arrow keys in the field choose from the list beneath, so that the hands stay where they type. */
+    private void choose(EntryField field, Targets targets) {
+        field.input().setPromptText(Texts.say("type a code, arrows choose"));
+        field.input().addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.DOWN || event.getCode() == KeyCode.UP) {
+                targets.step(event.getCode() == KeyCode.DOWN ? 1 : -1);
+                event.consume();
+            }
+        });
+        getChildren().addAll(field, new TargetList(targets));
+        first = field.input();
     }
 
     private void lay(SplitForm split, Vocabulary names) {
         getChildren().add(caption(Texts.say("How many of each")));
         split.counts().forEach((stage, count) -> {
-            NumberField number = new NumberField(Texts.say("how many {0}", names.plural(stage)));
-            number.getStyleClass().remove("big-entry");
-            number.getStyleClass().add("number-field");
+            NumberField number =
+                    FormFields.quiet(new NumberField(Texts.say("how many {0}", names.plural(stage))), "number-field");
             number.valueProperty().bindBidirectional(count);
             Flow row = new Flow(
                     new StageChip(stage, names.label(stage)),
@@ -107,13 +138,16 @@ final class FormCard extends VBox {
                     Words.caption(Texts.say("of {0}", split.seen(stage))),
                     number);
             row.getStyleClass().add("shelf-count");
-            getChildren().add(row);
-            if (first == this && split.seen(stage) > 0) {
+            form.problemOf(count).subscribe(number::mark);
+            getChildren().add(refusable(row, number.input(), count));
+            if (first instanceof Label && split.seen(stage) > 0) {
                 first = number.input();
             }
         });
-        EntryField to = entry(Texts.say("to which tray, a new code makes one"), split.toProperty(), split);
-        getChildren().addAll(caption(Texts.say("To tray; a new code makes one beside it")), to);
+        getChildren()
+                .addAll(
+                        caption(Texts.say("To tray; a new code makes one beside it")),
+                        entry(Texts.say("to which tray, a new code makes one"), split.toProperty()));
         if (split.isolates()) {
             getChildren()
                     .addAll(
@@ -123,7 +157,7 @@ final class FormCard extends VBox {
     }
 
     private void lay(AddForm add) {
-        EntryField code = entry(Texts.say("code"), add.codeProperty(), add);
+        EntryField code = entry(Texts.say("code"), add.codeProperty());
         code.input().setPromptText(Texts.say("box 3"));
         getChildren()
                 .addAll(
@@ -136,25 +170,25 @@ final class FormCard extends VBox {
         first = code.input();
     }
 
-    /** A field under which the form says what is wrong with it. */
-    private static EntryField entry(String name, StringProperty value, ShelfForm form) {
-        EntryField field = new EntryField(name, CODE);
-        field.getStyleClass().remove("big-entry");
+    private EntryField entry(String name, StringProperty value) {
+        EntryField field = FormFields.quiet(new EntryField(name, CODE), "wide");
         field.textProperty().bindBidirectional(value);
-        field.problemProperty().bind(form.problemProperty());
+        field.problemProperty().bind(form.problemOf(value));
+        inputs.put(value, field.input());
         return field;
     }
 
-    private static TextField field(String name, String example, StringProperty value) {
+    private Refusable field(String name, String example, StringProperty value) {
         TextField field = new TextField();
         field.setAccessibleText(name);
         field.setPromptText(example);
         field.textProperty().bindBidirectional(value);
-        HBox.setHgrow(field, Priority.ALWAYS);
-        return field;
+        Refusable whole = refusable(field, field, value);
+        HBox.setHgrow(whole, Priority.ALWAYS);
+        return whole;
     }
 
-    private static <T> ChoiceBox<T> choice(
+    private <T> Refusable choice(
             String name, List<T> values, ObjectProperty<@Nullable T> value, StringConverter<T> words) {
         ChoiceBox<T> choice = new ChoiceBox<>();
         choice.setMinWidth(Region.USE_PREF_SIZE);
@@ -163,42 +197,14 @@ final class FormCard extends VBox {
         choice.setAccessibleText(name);
         choice.setMaxWidth(Double.MAX_VALUE);
         choice.valueProperty().bindBidirectional(value);
-        return choice;
+        return refusable(choice, choice, value);
     }
 
-    private static ListView<Targets.Target> list(Targets targets) {
-        ListView<Targets.Target> list = new ListView<>(targets.fitting());
-        list.setAccessibleText(Texts.say("places that fit"));
-        list.getStyleClass().add("shelf-targets");
-        list.setCellFactory(view -> new TargetCell());
-        list.setFocusTraversable(false);
-        targets.chosenProperty().addListener((observed, before, now) -> show(list, now));
-        show(list, targets.chosenProperty().get());
-        list.getSelectionModel().selectedItemProperty().addListener((observed, before, now) -> {
-            if (now != null) {
-                targets.chosenProperty().set(now);
-            }
-        });
-        return list;
-    }
-
-    private static void show(ListView<Targets.Target> list, Targets.@Nullable Target target) {
-        if (target == null) {
-            list.getSelectionModel().clearSelection();
-        } else {
-            list.getSelectionModel().select(target);
-            list.scrollTo(target);
-        }
-    }
-
-    /** Arrow keys in the field choose from the list, so that the hands stay where they type. */
-    private static void listen(EntryField field, Targets targets) {
-        field.input().addEventFilter(KeyEvent.KEY_PRESSED, event -> {
-            if (event.getCode() == KeyCode.DOWN || event.getCode() == KeyCode.UP) {
-                targets.step(event.getCode() == KeyCode.DOWN ? 1 : -1);
-                event.consume();
-            }
-        });
+    private Refusable refusable(Node whole, Control input, Observable value) {
+        Refusable refusable = new Refusable(whole, input);
+        refusable.problemProperty().bind(form.problemOf(value));
+        inputs.put(value, input);
+        return refusable;
     }
 
     private static Label caption(String words) {
@@ -207,22 +213,12 @@ final class FormCard extends VBox {
 
     private void pressed(KeyEvent event) {
         if (event.getCode() == KeyCode.ENTER) {
-            model.submit();
-            event.consume();
-        }
-    }
-
-    private static final class TargetCell extends ListCell<Targets.Target> {
-        @Override
-        protected void updateItem(Targets.@Nullable Target target, boolean empty) {
-            super.updateItem(target, empty);
-            if (target == null || empty) {
-                setGraphic(null);
+            if (event.getTarget() instanceof Button button) {
+                button.fire();
             } else {
-                Flow row = new Flow(Words.strong(target.title()), Words.caption(target.detail()));
-                row.getStyleClass().add("shelf-line");
-                setGraphic(row);
+                submit();
             }
+            event.consume();
         }
     }
 

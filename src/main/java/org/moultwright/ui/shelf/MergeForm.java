@@ -46,7 +46,7 @@ final class MergeForm extends ShelfForm {
     Optional<Supplier<Deed.Summary>> filledIn() {
         Optional<String> into = targets.chosen().flatMap(Targets.Target::code);
         return into.isEmpty()
-                ? refuse(whyNot())
+                ? refuse(targets.typedProperty(), whyNot())
                 : accept(() -> desk.share().merge(occupants.brood(), tray.code(), into.get(), putAway.get()));
     }
 
@@ -56,8 +56,11 @@ final class MergeForm extends ShelfForm {
                 .filter(other -> other.code().equalsIgnoreCase(typed))
                 .findFirst()
                 .flatMap(other -> ShareTrays.againstTarget(shelf, occupants.brood(), tray.code(), other.code()))
-                .orElse(Texts.say(
-                        "There is no such tray of {0}. Choose one from the list, or split first.", occupants.brood()));
+                .orElseGet(() -> typed.isEmpty() && !targets.fitting().isEmpty()
+                        ? Texts.say("Type the tray they go into, or choose from the list.")
+                        : Texts.say(
+                                "There is no such tray of {0}. Choose one from the list, or split first.",
+                                occupants.brood()));
     }
 
     private static Targets.Target target(Standing other) {

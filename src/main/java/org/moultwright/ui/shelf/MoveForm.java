@@ -2,7 +2,6 @@ package org.moultwright.ui.shelf;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -89,14 +88,18 @@ final class MoveForm extends ShelfForm {
     Optional<Supplier<Deed.Summary>> filledIn() {
         Optional<Targets.Target> target = targets.chosen();
         if (target.isEmpty()) {
-            return refuse(whyNot());
+            return refuse(targets.typedProperty(), whyNot());
         }
         Optional<Instant> at = instant();
         if (at.isEmpty()) {
-            return refuse(Texts.say("Type the time as 20:41, or leave it empty for now."));
+            return refuse(
+                    time,
+                    time.get().isBlank()
+                            ? Texts.say("Type the time it was moved on that day, such as 20:41.")
+                            : Texts.say("Type the time as 20:41, or leave it empty for now."));
         }
         if (at.get().isAfter(desk.clock().instant())) {
-            return refuse(Texts.say("That time is yet to come. Move it then."));
+            return refuse(time, Texts.say("That time is yet to come. Move it then."));
         }
         return accept(() -> desk.arrange().move(moved.code(), target.get().code(), at.get()));
     }
@@ -104,6 +107,9 @@ final class MoveForm extends ShelfForm {
     /** What was typed fits no place: a rule may say why. */
     private String whyNot() {
         String typed = targets.typedProperty().get().strip();
+        if (typed.isEmpty()) {
+            return Texts.say("Type where it goes, or choose from the list.");
+        }
         return shelf.all().stream()
                 .filter(place -> place.code().equalsIgnoreCase(typed))
                 .findFirst()
@@ -116,15 +122,12 @@ final class MoveForm extends ShelfForm {
 
     private Optional<Instant> instant() {
         Instant now = desk.clock().instant();
-        LocalDate chosen = day.get();
+        LocalDate today = desk.days().date(now);
+        LocalDate chosen = day.get() == null ? today : day.get();
         if (time.get().isBlank()) {
-            boolean isToday = chosen == null || chosen.equals(desk.days().date(now));
-            return isToday ? Optional.of(now) : Optional.empty();
+            return chosen.equals(today) ? Optional.of(now) : Optional.empty();
         }
-        Optional<LocalTime> clock = Typed.clock(time.get());
-        return chosen == null
-                ? Optional.empty()
-                : clock.flatMap(
-                        shown -> Typed.instant(chosen, shown, desk.days().zone(), now));
+        return Typed.clock(time.get())
+                .flatMap(shown -> Typed.instant(chosen, shown, desk.days().zone(), now));
     }
 }

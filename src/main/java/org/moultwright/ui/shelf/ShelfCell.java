@@ -1,8 +1,12 @@
 package org.moultwright.ui.shelf;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.Skin;
@@ -22,18 +26,30 @@ final class ShelfCell extends ListCell<ShelfRow> {
     private final ShelfViewModel model;
     private final ShelfDrag drag;
     private final Map<String, Node> shown = new HashMap<>();
+
+    /** The frames drawn here, by the codes of their containers, the outermost first. */
+    private final Map<String, Node> frames = new LinkedHashMap<>();
+
     private final HBox cards = new HBox();
+    private final List<Node> cardEdges = new ArrayList<>();
     private Node framedCards = cards;
-    private int cardsDepth;
 
     ShelfCell(ShelfViewModel model) {
         this.model = model;
         this.drag = new ShelfDrag(model);
         drag.from(this, shown);
+        drag.over(this, shown, frames);
         getStyleClass().add("shelf-cell");
         cards.getStyleClass().add("shelf-cards");
         setPrefWidth(0);
-        model.focusProperty().addListener((observed, before, now) -> refocus(before, now));
+        model.focusProperty().addListener((observed, before, now) -> {
+            mark(shown, before, ContainerCard.CURRENT, false);
+            mark(shown, now, ContainerCard.CURRENT, true);
+        });
+        model.dropProperty().addListener((observed, before, now) -> {
+            markDrop(before, false);
+            markDrop(now, true);
+        });
     }
 
     @Override
@@ -44,35 +60,47 @@ final class ShelfCell extends ListCell<ShelfRow> {
     @Override
     protected void updateItem(@Nullable ShelfRow row, boolean empty) {
         super.updateItem(row, empty);
+        // A card is used again for another container.
+        markDrop(model.dropProperty().get(), false);
         shown.clear();
+        frames.clear();
         setGraphic(row == null || empty ? null : framed(row));
+        markDrop(model.dropProperty().get(), true);
     }
 
-    /** Marks the card and leaves it in place. */
-    private void refocus(String before, String now) {
-        mark(before, false);
-        mark(now, true);
+    private void markDrop(String code, boolean isHere) {
+        mark(shown, code, ShelfDrag.OVER, isHere);
+        mark(frames, code, ShelfDrag.OVER, isHere);
     }
 
-    private void mark(String code, boolean isCurrent) {
-        Node card = shown.get(code);
-        if (card != null) {
-            card.pseudoClassStateChanged(ContainerCard.CURRENT, isCurrent);
+    /** Marks what is there and leaves it in place. */
+    private static void mark(Map<String, Node> nodes, String code, PseudoClass mark, boolean isMarked) {
+        Node node = nodes.get(code);
+        if (node != null) {
+            node.pseudoClassStateChanged(mark, isMarked);
         }
     }
 
     private Node framed(ShelfRow row) {
-        return switch (row.part()) {
-            case HEAD -> framed(edge(head(row), row.depth(), "shelf-top"), row.depth());
-            case FOOT -> framed(foot(row), row.depth());
-            case CARDS -> cards(row);
-        };
+        List<Node> edges = row.part() == ShelfRow.Part.CARDS ? cardEdges : new ArrayList<>();
+        int own = row.frames().size() - 1;
+        Node framed =
+                switch (row.part()) {
+                    case HEAD -> framed(edge(head(row), own, "shelf-top", edges), own, edges);
+                    case FOOT -> framed(foot(own, edges), own, edges);
+                    case CARDS -> cards(row);
+                };
+        for (int depth = 0; depth <= own; depth++) {
+            frames.put(row.frames().get(depth), edges.get(own - depth));
+        }
+        return framed;
     }
 
-    private static Node framed(Node part, int containersAround) {
+    /** @param edges the innermost first, to which those around the part are added */
+    private static Node framed(Node part, int containersAround, List<Node> edges) {
         Node node = part;
         for (int depth = containersAround - 1; depth >= 0; depth--) {
-            node = edge(node, depth, "shelf-sides");
+            node = edge(node, depth, "shelf-sides", edges);
         }
         return node;
     }
@@ -80,7 +108,7 @@ final class ShelfCell extends ListCell<ShelfRow> {
     private void pressable(Node card, Supplier<String> container) {
         card.addEventHandler(
                 MouseEvent.MOUSE_PRESSED, event -> model.focusProperty().set(container.get()));
-        drag.on(card, container);
+        drag.takes(card, container);
     }
 
     private Node head(ShelfRow row) {
@@ -92,17 +120,17 @@ final class ShelfCell extends ListCell<ShelfRow> {
     }
 
     /** The frame's lower edge, and some room to what follows. */
-    private static Node foot(ShelfRow row) {
-        StackPane foot = new StackPane(edge(new Region(), row.depth(), "shelf-bottom"));
+    private static Node foot(int depth, List<Node> edges) {
+        StackPane foot = new StackPane(edge(new Region(), depth, "shelf-bottom", edges));
         foot.getStyleClass().add("shelf-foot");
         return foot;
     }
 
     /** The cards stay while rows come and go in their cell; those that no container needs are not seen. */
     private Node cards(ShelfRow row) {
-        if (framedCards == cards || cardsDepth != row.depth()) {
-            cardsDepth = row.depth();
-            framedCards = framed(cards, cardsDepth);
+        if (cardEdges.size() != row.frames().size()) {
+            cardEdges.clear();
+            framedCards = framed(cards, row.frames().size(), cardEdges);
         }
         while (cards.getChildren().size() < model.columnsProperty().get()) {
             cards.getChildren().add(card());
@@ -113,7 +141,9 @@ final class ShelfCell extends ListCell<ShelfRow> {
             ContainerCard card = (ContainerCard) cards.getChildren().get(column);
             boolean isNeeded = column < row.cards().size();
             card.setVisible(isNeeded);
-            if (isNeeded) {
+            if (!isNeeded) {
+                card.showNothing();
+            } else {
                 Standing standing = row.cards().get(column);
                 card.show(standing, model.vocabularyProperty().get(), isCurrent(standing));
                 shown.put(standing.code(), card);
@@ -136,9 +166,10 @@ final class ShelfCell extends ListCell<ShelfRow> {
         return standing.code().equals(model.focusProperty().get());
     }
 
-    private static Node edge(Node inside, int depth, String side) {
+    private static Node edge(Node inside, int depth, String side, List<Node> edges) {
         StackPane edge = new StackPane(inside);
         edge.getStyleClass().addAll(EDGES[depth % 2], side);
+        edges.add(edge);
         return edge;
     }
 }

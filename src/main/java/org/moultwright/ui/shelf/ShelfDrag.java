@@ -3,6 +3,7 @@ package org.moultwright.ui.shelf;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.input.DataFormat;
@@ -11,9 +12,12 @@ import javafx.scene.input.Dragboard;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.TransferMode;
 
-/** Carries a container to another place by hand. Where it cannot go it can be let go all the same, and is told why not. */
+/**
+ * Carries a container to another place by hand. It can be let go anywhere on the shelf: it comes into what is under it, or
+ * the nearest around that can hold it, and where nothing can, a sentence says so.
+ */
 final class ShelfDrag {
-    private static final PseudoClass OVER = PseudoClass.getPseudoClass("drop-here");
+    static final PseudoClass OVER = PseudoClass.getPseudoClass("drop-here");
     private static final DataFormat CONTAINER = new DataFormat("application/x-moultwright-container");
 
     private final ShelfViewModel model;
@@ -40,29 +44,44 @@ final class ShelfDrag {
                 event.consume();
             }
         });
+        cell.setOnDragDone(event -> {
+            if (event.getTransferMode() == null) {
+                carried(event).ifPresent(code -> model.letGo(code, Optional.empty()));
+            }
+        });
+    }
+
+    /** Lets a container be taken by this card of the cell, which is that of {@code container} now. */
+    void takes(Node card, Supplier<String> container) {
+        card.addEventHandler(MouseEvent.MOUSE_PRESSED, event -> pressed = container.get());
     }
 
     /**
-     * Lets a container be taken by this card of the cell, and others be let go on it.
+     * Lets containers be let go over a cell.
      *
-     * @param container says whose card it is now
+     * @param cards those in the cell now, by the codes of their containers
+     * @param frames what is drawn around them, the outermost first
      */
-    void on(Node card, Supplier<String> container) {
-        card.addEventHandler(MouseEvent.MOUSE_PRESSED, event -> pressed = container.get());
-        card.setOnDragOver(event -> {
-            if (carried(event).filter(code -> !code.equals(container.get())).isPresent()) {
-                event.acceptTransferModes(TransferMode.MOVE);
-                card.pseudoClassStateChanged(OVER, true);
-            }
+    void over(Node cell, Map<String, Node> cards, Map<String, Node> frames) {
+        cell.setOnDragOver(event -> carried(event).ifPresent(code -> {
+            event.acceptTransferModes(TransferMode.MOVE);
+            model.carryOver(code, under(event, cards, frames));
             event.consume();
-        });
-        card.setOnDragExited(event -> card.pseudoClassStateChanged(OVER, false));
-        card.setOnDragDropped(event -> {
-            Optional<String> code = carried(event);
-            code.ifPresent(taken -> model.carry(taken, container.get()));
-            event.setDropCompleted(code.isPresent());
+        }));
+        cell.setOnDragExited(event -> carried(event).ifPresent(code -> model.carryOver(code, Optional.empty())));
+        cell.setOnDragDropped(event -> carried(event).ifPresent(code -> {
+            model.letGo(code, under(event, cards, frames));
+            event.setDropCompleted(true);
             event.consume();
-        });
+        }));
+    }
+
+    private static Optional<String> under(DragEvent event, Map<String, Node> cards, Map<String, Node> frames) {
+        return Stream.concat(frames.entrySet().stream(), cards.entrySet().stream())
+                .filter(part ->
+                        part.getValue().contains(part.getValue().sceneToLocal(event.getSceneX(), event.getSceneY())))
+                .map(Map.Entry::getKey)
+                .reduce((outer, inner) -> inner);
     }
 
     private static Optional<String> carried(DragEvent event) {

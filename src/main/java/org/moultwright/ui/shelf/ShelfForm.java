@@ -2,8 +2,9 @@ package org.moultwright.ui.shelf;
 
 import java.util.Optional;
 import java.util.function.Supplier;
-import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.Observable;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.ShelfAt;
 
@@ -11,7 +12,7 @@ import org.moultwright.workflow.ShelfAt;
 abstract sealed class ShelfForm permits MoveForm, SplitForm, MergeForm, AddForm {
     private final String title;
     private final String verb;
-    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<Optional<Refusal>> refusal = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     ShelfForm(String title, String verb) {
         this.title = title;
@@ -27,9 +28,15 @@ abstract sealed class ShelfForm permits MoveForm, SplitForm, MergeForm, AddForm 
         return verb;
     }
 
-    /** Why it cannot be done as it is filled in; empty while nothing is wrong. */
-    final ReadOnlyStringProperty problemProperty() {
-        return problem.getReadOnlyProperty();
+    /** What is wrong with the value of a field; empty while nothing is. */
+    final ObservableValue<String> problemOf(Observable value) {
+        return refusal.map(said ->
+                said.filter(of -> of.value().equals(value)).map(Refusal::why).orElse(""));
+    }
+
+    /** The value that is wrong. */
+    final Optional<Observable> refused() {
+        return refusal.get().map(Refusal::value);
     }
 
     /** The shelf was read anew while it is open. */
@@ -38,13 +45,21 @@ abstract sealed class ShelfForm permits MoveForm, SplitForm, MergeForm, AddForm 
     /** What is to be kept; empty where something is wrong, which is then said. */
     abstract Optional<Supplier<Deed.Summary>> filledIn();
 
-    final Optional<Supplier<Deed.Summary>> refuse(String sentence) {
-        problem.set(sentence);
+    /** Keeps it unless something is wrong, which is said where it is. */
+    final Optional<Supplier<Deed.Summary>> unless(Optional<Refusal> wrong, Supplier<Deed.Summary> keeping) {
+        refusal.set(wrong);
+        return wrong.isPresent() ? Optional.empty() : Optional.of(keeping);
+    }
+
+    final Optional<Supplier<Deed.Summary>> refuse(Observable value, String why) {
+        refusal.set(Optional.of(new Refusal(value, why)));
         return Optional.empty();
     }
 
     final Optional<Supplier<Deed.Summary>> accept(Supplier<Deed.Summary> keeping) {
-        problem.set("");
-        return Optional.of(keeping);
+        return unless(Optional.empty(), keeping);
     }
+
+    /** A value that is wrong, and why. */
+    record Refusal(Observable value, String why) {}
 }

@@ -46,6 +46,7 @@ final class ShelfKeys {
             case PAGE_UP -> model.step(-1);
             case PAGE_DOWN -> model.step(1);
             case T -> model.toTonight();
+            case ESCAPE -> model.closeForm();
             default -> {
                 return false;
             }

@@ -2,7 +2,6 @@ package org.moultwright.ui.shelf;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.moultwright.workflow.ShelfAt;
 import org.moultwright.workflow.Standing;
@@ -12,11 +11,10 @@ import org.moultwright.workflow.Standing;
  * side.
  *
  * @param part which of these it is
- * @param depth how many containers are around it
- * @param container the container it belongs to; empty for cards that stand in nothing
+ * @param frames the codes of the containers it is drawn in, the outermost first; a head's or a foot's own is the last
  * @param cards the cards of the row, or the head's container alone
  */
-record ShelfRow(Part part, int depth, Optional<Standing> container, List<Standing> cards) {
+record ShelfRow(Part part, List<String> frames, List<Standing> cards) {
     /** What a row is. */
     enum Part {
         HEAD,
@@ -27,7 +25,7 @@ record ShelfRow(Part part, int depth, Optional<Standing> container, List<Standin
     /** The rows of a shelf, at most so many cards side by side. */
     static List<ShelfRow> of(ShelfAt shelf, int columns) {
         List<ShelfRow> rows = new ArrayList<>();
-        lay(rows, Optional.empty(), shelf.outermost(), 0, columns);
+        lay(rows, List.of(), shelf.outermost(), columns);
         return rows;
     }
 
@@ -35,19 +33,20 @@ record ShelfRow(Part part, int depth, Optional<Standing> container, List<Standin
         return part != Part.FOOT && cards.stream().anyMatch(card -> card.code().equals(code));
     }
 
-    private static void lay(
-            List<ShelfRow> rows, Optional<Standing> container, List<Standing> inside, int depth, int columns) {
+    private static void lay(List<ShelfRow> rows, List<String> around, List<Standing> inside, int columns) {
         List<Standing> holding =
                 inside.stream().filter(one -> !one.contents().isEmpty()).toList();
         List<Standing> leaves =
                 inside.stream().filter(one -> one.contents().isEmpty()).toList();
         Stream.iterate(0, from -> from < leaves.size(), from -> from + columns)
                 .forEach(from -> rows.add(new ShelfRow(
-                        Part.CARDS, depth, container, leaves.subList(from, Math.min(from + columns, leaves.size())))));
+                        Part.CARDS, around, leaves.subList(from, Math.min(from + columns, leaves.size())))));
         for (Standing one : holding) {
-            rows.add(new ShelfRow(Part.HEAD, depth, Optional.of(one), List.of(one)));
-            lay(rows, Optional.of(one), one.contents(), depth + 1, columns);
-            rows.add(new ShelfRow(Part.FOOT, depth, Optional.of(one), List.of()));
+            List<String> frames =
+                    Stream.concat(around.stream(), Stream.of(one.code())).toList();
+            rows.add(new ShelfRow(Part.HEAD, frames, List.of(one)));
+            lay(rows, frames, one.contents(), columns);
+            rows.add(new ShelfRow(Part.FOOT, frames, List.of()));
         }
     }
 }

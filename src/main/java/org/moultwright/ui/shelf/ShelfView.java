@@ -16,15 +16,12 @@ import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
-import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.Em;
-import org.moultwright.ui.control.EmptyState;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
-import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 
@@ -39,8 +36,9 @@ final class ShelfView extends VBox {
     private final VBox side = new VBox();
     private final VBox moved = new VBox();
     private final Columns columns;
-    private final VBox empty = new VBox();
+    private final EmptyShelf empty;
     private Optional<ShelfForm> open = Optional.empty();
+    private Optional<FormCard> filledIn = Optional.empty();
 
     /** While the mouse is held down nothing may scroll away from under it. */
     private boolean isHeldDown;
@@ -51,8 +49,8 @@ final class ShelfView extends VBox {
     ShelfView(ShelfViewModel model) {
         this.model = model;
         this.columns = columns();
+        this.empty = new EmptyShelf(model);
         PageHeader header = header();
-        VBox.setVgrow(empty, Priority.ALWAYS);
         getStyleClass().addAll("page", "shelf");
         getChildren()
                 .addAll(
@@ -72,18 +70,25 @@ final class ShelfView extends VBox {
         show();
     }
 
-    /** Puts the keeper's hands on the cards, or where the first container is added. */
+    /** Puts the keeper's hands into the form that is open, else on the cards; while there are none, on the way to them. */
     void takeFocus() {
-        if (model.formProperty().get().isEmpty()) {
+        awaitsCards = !columns.isVisible();
+        if (filledIn.isPresent()) {
+            filledIn.get().takeFocus();
+        } else if (awaitsCards) {
+            empty.takeFocus();
+        } else {
             cards.requestFocus();
-            awaitsCards = !columns.isVisible();
         }
     }
 
     private PageHeader header() {
         DayPicker day = new DayPicker(Texts.say("day shown"), model.dayProperty());
         day.input().setPromptText(Texts.say("another date"));
-        Button tonight = Buttons.secondary(Texts.say("Back to tonight"), model::toTonight);
+        Button tonight = Buttons.secondary(Texts.say("Back to tonight"), () -> {
+            model.toTonight();
+            takeFocus();
+        });
         Button add = Buttons.secondary(Texts.say("Add a container"), model::openAdd);
         PageHeader header = new PageHeader(Texts.say("Shelf"), day, tonight, add);
         Runnable tell = () -> {
@@ -91,7 +96,7 @@ final class ShelfView extends VBox {
                     .set(
                             model.isPast()
                                     ? Texts.say(
-                                            "as it stood at the end of {0}, read only",
+                                            "as it stood at the end of {0}, read only. What stands above is of now.",
                                             model.days()
                                                     .longDay(model.shelfProperty()
                                                             .get()
@@ -115,7 +120,10 @@ final class ShelfView extends VBox {
                 event.consume();
             }
         });
-        cards.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> isHeldDown = true);
+        cards.addEventFilter(MouseEvent.MOUSE_PRESSED, event -> {
+            isHeldDown = true;
+            cards.requestFocus();
+        });
         cards.addEventFilter(MouseEvent.MOUSE_RELEASED, event -> isHeldDown = false);
         // What is carried is let go without the mouse being told.
         cards.addEventFilter(DragEvent.DRAG_DONE, event -> isHeldDown = false);
@@ -142,12 +150,13 @@ final class ShelfView extends VBox {
     private void show() {
         boolean nothing = model.shelfProperty().get().outermost().isEmpty();
         boolean isForm = model.formProperty().get().isPresent();
+        boolean cardsGo = cards.isFocused() && nothing && !isForm;
+        empty.show();
         show(columns, !nothing || isForm);
         show(empty, nothing && !isForm);
-        if (awaitsCards && columns.isVisible()) {
+        if (cardsGo || (awaitsCards && columns.isVisible())) {
             takeFocus();
         }
-        empty.getChildren().setAll(emptyCard());
         moved.getChildren().setAll(Words.cardTitle(Texts.say("Moved lately")));
         List<ShelfWords.Moved> lately = ShelfWords.moved(
                 model.room().shelf(), model.shelfProperty().get().at(), model.days());
@@ -157,17 +166,6 @@ final class ShelfView extends VBox {
         cards.refresh();
         showSide();
         focusMoved();
-    }
-
-    private Node emptyCard() {
-        Card card = model.isPast()
-                ? new Card(new EmptyState(Sign.SHELF, ShelfWords.NOTHING_THEN))
-                : new Card(new EmptyState(
-                        Sign.SHELF,
-                        ShelfWords.EMPTY,
-                        Buttons.primary(Texts.say("Add the first container"), model::openAdd)));
-        VBox.setVgrow(card, Priority.ALWAYS);
-        return card;
     }
 
     private static HBox movedRow(ShelfWords.Moved one) {
@@ -185,12 +183,14 @@ final class ShelfView extends VBox {
         if (isNew) {
             FormCard card =
                     new FormCard(model, form.get(), model.vocabularyProperty().get());
+            filledIn = Optional.of(card);
             side.getChildren().setAll(card);
             show(columns, true);
             show(empty, false);
             card.focusFirst();
         } else if (form.isEmpty()) {
             boolean wasOpen = open.isPresent();
+            filledIn = Optional.empty();
             side.getChildren()
                     .setAll(model
                             .focused()
@@ -202,7 +202,7 @@ final class ShelfView extends VBox {
                 boolean nothing = model.shelfProperty().get().outermost().isEmpty();
                 show(columns, !nothing);
                 show(empty, nothing);
-                cards.requestFocus();
+                takeFocus();
             }
         }
         open = form;

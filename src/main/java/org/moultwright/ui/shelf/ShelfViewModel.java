@@ -10,6 +10,8 @@ import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
@@ -40,6 +42,7 @@ final class ShelfViewModel {
     private final IntegerProperty columns = new SimpleIntegerProperty(3);
     private final ObjectProperty<@Nullable LocalDate> day = new SimpleObjectProperty<>();
     private final StringProperty focus = new SimpleStringProperty("");
+    private final ReadOnlyStringWrapper drop = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<ShelfForm>> form = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     ShelfViewModel(ShelfDesk desk) {
@@ -48,6 +51,8 @@ final class ShelfViewModel {
         desk.room().addListener((observed, before, now) -> read());
         day.addListener((observed, before, now) -> {
             closeForm();
+            // What was said is of the day that was shown.
+            deeds.say("");
             read();
         });
         columns.addListener((observed, before, now) -> lay());
@@ -75,6 +80,11 @@ final class ShelfViewModel {
     /** The code of the card that has the focus. */
     StringProperty focusProperty() {
         return focus;
+    }
+
+    /** The code of the container that what is carried would come into; empty while there is none. */
+    ReadOnlyStringProperty dropProperty() {
+        return drop.getReadOnlyProperty();
     }
 
     ReadOnlyObjectProperty<Optional<ShelfForm>> formProperty() {
@@ -138,22 +148,41 @@ final class ShelfViewModel {
         open((there, standing) -> Optional.of(new MoveForm(desk, there, standing)));
     }
 
-    /** Moves a container into another, carried there by hand. */
-    void carry(String code, String into) {
-        Optional<Standing> carried = shelf.get().find(code);
-        if (refusedAsPast() || carried.isEmpty()) {
+    /** A container is carried over another, or over none. */
+    void carryOver(String code, Optional<String> over) {
+        drop.set(over.filter(place -> !isPast())
+                .flatMap(place -> carried(code).flatMap(carried -> carried.into(place)))
+                .orElse(""));
+    }
+
+    /** Moves a container to where it was carried by hand and let go. */
+    void letGo(String code, Optional<String> over) {
+        drop.set("");
+        if (refusedAsPast()) {
             return;
         }
         focus.set(code);
-        Optional<String> against = carried.get().inside().equals(Optional.of(into))
-                ? Optional.of(Texts.say("{0} stands in {1} already.", code, into))
-                : ShelfRules.againstPlace(shelf.get(), code, carried.get().kind(), Optional.of(into));
-        against.ifPresentOrElse(
-                deeds::refuse,
-                () -> deeds.keep(
-                        () -> desk.arrange()
-                                .move(code, Optional.of(into), desk.clock().instant()),
-                        () -> {}));
+        over.ifPresentOrElse(
+                place -> carried(code).ifPresent(carried -> letGo(carried, place)),
+                () -> deeds.refuse(
+                        Texts.say("{0} stays where it stood. Let it go over the container it is to stand in.", code)));
+    }
+
+    private void letGo(Carried carried, String over) {
+        carried.against(over)
+                .ifPresentOrElse(
+                        deeds::refuse,
+                        () -> deeds.keep(
+                                () -> desk.arrange()
+                                        .move(
+                                                carried.standing().code(),
+                                                carried.into(over),
+                                                desk.clock().instant()),
+                                () -> {}));
+    }
+
+    private Optional<Carried> carried(String code) {
+        return shelf.get().find(code).map(standing -> new Carried(shelf.get(), standing));
     }
 
     void openSplit(boolean isolates) {

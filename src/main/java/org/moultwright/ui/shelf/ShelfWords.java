@@ -8,7 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import org.moultwright.domain.ContainerKind;
 import org.moultwright.domain.HandReading;
 import org.moultwright.domain.Shelf;
 import org.moultwright.domain.Stage;
@@ -71,14 +73,21 @@ final class ShelfWords {
         return standing.occupants().stream().map(Standing.Occupants::brood).collect(Collectors.joining(", "));
     }
 
-    /** "56 animals in 2 trays", "empty". */
+    /** "56 animals in 2 trays", "no animals": only what is lived in is counted, by what it is. */
     static String within(Standing standing) {
-        int alive = standing.aliveWithin();
-        int trays = standing.traysWithin();
-        if (trays == 0) {
-            return alive == 0 ? Texts.say("no animals") : animals(alive);
+        List<ContainerKind> homes = standing.homesWithin();
+        return homes.isEmpty()
+                ? Texts.say("no animals")
+                : Texts.say("{0} in {1}", animals(standing.aliveWithin()), homes(homes.size(), Set.copyOf(homes)));
+    }
+
+    private static String homes(int count, Set<ContainerKind> kinds) {
+        if (kinds.equals(Set.of(ContainerKind.TRAY))) {
+            return Texts.count(count, "1 tray", "{0} trays", count);
         }
-        return Texts.say("{0} in {1}", animals(alive), Texts.count(trays, "1 tray", "{0} trays", trays));
+        return kinds.equals(Set.of(ContainerKind.HAMMOCK))
+                ? Texts.count(count, "1 hammock", "{0} hammocks", count)
+                : Texts.count(count, "1 container", "{0} containers", count);
     }
 
     static String animals(int count) {

@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import javafx.beans.Observable;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
@@ -83,10 +84,20 @@ final class SplitForm extends ShelfForm {
                 taken,
                 isolates ? Cause.ISOLATED : Cause.MOVED,
                 reason.get());
-        Optional<String> problem = ShareTrays.against(shelf, part);
-        return problem.isPresent()
-                ? refuse(problem.get())
-                : accept(() -> desk.share().split(part));
+        Optional<Refusal> wrong = ShareTrays.againstCounts(shelf, part)
+                .map(tooMany -> new Refusal(countOf(tooMany.stage()), tooMany.why()))
+                .or(() -> ShareTrays.againstTarget(shelf, part.brood(), part.from(), part.to())
+                        .map(why -> new Refusal(to, why)))
+                .or(() -> ShareTrays.againstReason(part).map(why -> new Refusal(reason, why)));
+        return unless(wrong, () -> desk.share().split(part));
+    }
+
+    /** The count of a stage; of the first that was seen where none was said. */
+    private Observable countOf(Optional<Stage> stage) {
+        return stage.or(() ->
+                        counts.keySet().stream().filter(one -> seen(one) > 0).findFirst())
+                .map(counts::get)
+                .orElseGet(() -> counts.values().iterator().next());
     }
 
     /** A1 leads to the first of A2, A3, ... that is free; a code without a number gets one. */

@@ -11,7 +11,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 
-/** Places something can go to, narrowed down by what is typed. The first that fits is chosen until another is. */
+/** Places something can go to, narrowed down by what is typed. The first that fits it is chosen until another is; none before. */
 final class Targets {
     private List<Target> all;
     private final StringProperty typed = new SimpleStringProperty("");
@@ -68,7 +68,7 @@ final class Targets {
         Optional<Target> exact = fit.stream()
                 .filter(target -> target.title().toLowerCase(Locale.ROOT).equals(words))
                 .findFirst();
-        chosen.set(exact.orElse(fit.isEmpty() ? null : fit.get(0)));
+        chosen.set(exact.orElse(words.isEmpty() || fit.isEmpty() ? null : fit.get(0)));
     }
 
     /**

@@ -6,10 +6,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javafx.css.PseudoClass;
 import javafx.event.EventType;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.DataFormat;
@@ -76,19 +80,55 @@ class CarryUiTest {
     /** Let go by the system over the window: what cannot be is said, and nothing has moved. */
     @Test
     void isToldWhereItCannotStand(FxRobot robot) {
-        letGo(robot, "A2", "box 1");
+        letGo("A2", () -> card(robot, "box 1"));
         desk.awaitParts("A2 stands in box 1 already.");
-        letGo(robot, "A2", "box 2");
+        letGo("A2", () -> card(robot, "box 2"));
         desk.awaitParts("A2 moved into box 2.");
     }
 
-    private void letGo(FxRobot robot, String carried, String over) {
+    /** The whole of a box takes it, its empty floor and the trays in it too; what it would come into is marked. */
+    @Test
+    void goesIntoTheNearestContainerAroundThatCanHoldIt(FxRobot robot) {
+        assertThat(marked(robot, "A1", () -> card(robot, "B1"))).containsExactly("box 2");
+        letGo("A1", () -> card(robot, "B1"));
+        desk.awaitParts("A1 moved into box 2.");
+        assertThat(marked(robot, "A2", () -> floorBeside(robot, "B1"))).containsExactly("box 2");
+        letGo("A2", () -> floorBeside(robot, "B1"));
+        desk.awaitParts("A2 moved into box 2.");
+        assertThat(marked(robot, "box 1", () -> card(robot, "A2"))).isEmpty();
+        letGo("box 1", () -> card(robot, "A2"));
+        desk.awaitParts("box 1 stands in INC-1 already.");
+    }
+
+    @Test
+    void isToldWhereNothingCanHoldIt(FxRobot robot) {
+        letGo("A1", () -> blank(robot));
+        desk.awaitParts("A1 stays where it stood. Let it go over the container it is to stand in.");
+        letGo("room", () -> card(robot, "B1"));
+        desk.awaitParts("A room stands in nothing.");
+    }
+
+    private List<String> marked(FxRobot robot, String carried, Supplier<Node> over) {
+        return ToolkitThread.ask(() -> {
+            drag(carried).carryOver(over.get());
+            return cards(robot)
+                    .filter(node -> node.getPseudoClassStates().contains(PseudoClass.getPseudoClass("drop-here")))
+                    .map(CarryUiTest::code)
+                    .toList();
+        });
+    }
+
+    private SystemDrag drag(String carried) {
+        ClipboardContent content = new ClipboardContent();
+        content.put(DataFormat.lookupMimeType("application/x-moultwright-container"), carried);
+        return SystemDrag.of(content, stage.getScene());
+    }
+
+    private void letGo(String carried, Supplier<Node> over) {
         ToolkitThread.ask(() -> {
-            ClipboardContent content = new ClipboardContent();
-            content.put(DataFormat.lookupMimeType("application/x-moultwright-container"), carried);
-            SystemDrag drag = SystemDrag.of(content, stage.getScene());
-            assertThat(drag.carryOver(card(robot, over))).isTrue();
-            drag.letGoOver(card(robot, over));
+            SystemDrag drag = drag(carried);
+            assertThat(drag.carryOver(over.get())).isTrue();
+            drag.letGoOver(over.get());
             return true;
         });
     }
@@ -104,9 +144,31 @@ class CarryUiTest {
     }
 
     private static Node card(FxRobot robot, String code) {
-        return robot.lookup((Node node) -> node.getOnDragOver() != null
-                        && node.lookupAll(".wording").stream()
-                                .anyMatch(label -> label instanceof Label word && code.equals(word.getText())))
-                .query();
+        return cards(robot)
+                .filter(node -> node.isVisible() && code.equals(code(node)))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Stream<Node> cards(FxRobot robot) {
+        return Stream.of(".shelf-head", ".shelf-card").flatMap(kind -> robot.lookup(kind).queryAll().stream());
+    }
+
+    private static String code(Node card) {
+        return ((Label) card.lookup(".wording")).getText();
+    }
+
+    /** Where a row of cards has room for another. */
+    private static Node floorBeside(FxRobot robot, String code) {
+        List<Node> row = card(robot, code).getParent().getChildrenUnmodifiable();
+        return row.get(row.size() - 1);
+    }
+
+    /** Beneath all containers. */
+    private static Node blank(FxRobot robot) {
+        return robot.lookup(".shelf-cell").queryAll().stream()
+                .filter(node -> node instanceof ListCell<?> cell && cell.isEmpty() && cell.isVisible())
+                .findFirst()
+                .orElseThrow();
     }
 }

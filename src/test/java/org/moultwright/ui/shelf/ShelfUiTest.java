@@ -3,9 +3,14 @@ package org.moultwright.ui.shelf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Supplier;
+import javafx.geometry.Orientation;
 import javafx.scene.Node;
+import javafx.scene.control.DatePicker;
+import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
+import javafx.scene.control.ScrollBar;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -112,6 +117,126 @@ class ShelfUiTest {
     }
 
     @Test
+    void whatIsWrongIsSaidAtItsFieldWhichGetsTheKeyboard(FxRobot robot) {
+        robot.type(KeyCode.I);
+        await(() -> isTyping());
+        robot.write("1").type(KeyCode.ENTER);
+        awaitWords("Say why");
+        awaitTyping("why");
+        assertThat(refusals(named("why"))).containsExactly("Say why, such as: failed moult.");
+        assertThat(refusals(named("to which tray, a new code makes one"))).isEmpty();
+        robot.write("bitten")
+                .clickOn(named("how many eggs with legs"))
+                .write("3")
+                .type(KeyCode.ENTER);
+        awaitWords("When it was last looked at, A1 held 0 of these stages; 3 cannot leave it.");
+        awaitTyping("how many eggs with legs");
+        assertThat(refusals(named("how many eggs with legs"))).hasSize(1);
+        assertThat(refusals(named("why"))).isEmpty();
+        robot.eraseText(1);
+        robot.clickOn(named("to which tray, a new code makes one"))
+                .press(KeyCode.CONTROL)
+                .type(KeyCode.A)
+                .release(KeyCode.CONTROL)
+                .write("A1")
+                .type(KeyCode.ENTER);
+        awaitWords("They are in A1 already.");
+        awaitTyping("to which tray, a new code makes one");
+        assertThat(refusals(named("to which tray, a new code makes one")))
+                .containsExactly("They are in A1 already. Choose another tray.");
+    }
+
+    @Test
+    void aTimeThatIsNoneIsSaidAtTheTime(FxRobot robot) {
+        robot.type(KeyCode.M);
+        await(() -> isTyping());
+        robot.write("box 2").clickOn(named("time of day")).write("quarter").type(KeyCode.ENTER);
+        awaitWords("Type the time as 20:41");
+        awaitTyping("time of day");
+        assertThat(refusals(named("time of day")))
+                .containsExactly("Type the time as 20:41, or leave it empty for now.");
+    }
+
+    @Test
+    void aFormHalfFilledInWaitsForItsKeeper(FxRobot robot) {
+        robot.type(KeyCode.M);
+        await(() -> isTyping());
+        robot.write("bo");
+        goTo(robot, KeyCode.DIGIT2);
+        goTo(robot, KeyCode.DIGIT3);
+        awaitTyping("move to");
+        robot.write("x 2").type(KeyCode.ENTER);
+        awaitWords("A1 moved into box 2.");
+    }
+
+    @Test
+    void aFormIsLeftFromTheCardsToo(FxRobot robot) {
+        robot.type(KeyCode.M);
+        await(() -> isTyping());
+        robot.clickOn(card("B1")).type(KeyCode.ESCAPE);
+        awaitFocus("B1, tray");
+        await(() -> stage.getScene().getRoot().lookupAll(".shelf-form").isEmpty());
+    }
+
+    @Test
+    void aCardThatIsPressedTakesTheKeyboard(FxRobot robot) {
+        robot.clickOn(named("day shown"));
+        await(() -> has(DatePicker.class));
+        robot.clickOn(card("B1"));
+        awaitFocus("B1, tray");
+        robot.type(KeyCode.M);
+        awaitWords("Move B1");
+    }
+
+    @Test
+    void backToTonightLeadsToTheCardChosen(FxRobot robot) {
+        robot.type(KeyCode.RIGHT).type(KeyCode.PAGE_UP);
+        awaitWords("as it stood at the end of Saturday 2 May");
+        robot.clickOn("Back to tonight");
+        awaitWords("as it stands tonight");
+        awaitFocus("A2, tray");
+    }
+
+    @Test
+    void noPlaceIsWiderThanTheList(FxRobot robot) {
+        robot.type(KeyCode.M);
+        await(() -> isTyping());
+        assertThat(stage.getScene().getRoot().lookupAll(".shelf-targets .scroll-bar"))
+                .filteredOn(bar -> ((ScrollBar) bar).getOrientation() == Orientation.HORIZONTAL)
+                .noneMatch(Node::isVisible);
+    }
+
+    /** Enter opens the form, and once more it must not move anything. */
+    @Test
+    void nothingIsMovedBeforeAPlaceIsChosen(FxRobot robot) {
+        robot.type(KeyCode.ENTER);
+        await(() -> isTyping());
+        robot.type(KeyCode.ENTER);
+        awaitWords("Type where it goes, or choose from the list.");
+        robot.type(KeyCode.DOWN).type(KeyCode.ENTER);
+        awaitWords("A1 moved into room.");
+    }
+
+    @Test
+    void aPlaceIsChosenByPressingItAndTheKeyboardStays(FxRobot robot) {
+        robot.type(KeyCode.M);
+        await(() -> isTyping());
+        robot.clickOn("box in room, 24.5 °C set");
+        awaitTyping("move to");
+        robot.type(KeyCode.ENTER);
+        awaitWords("A1 moved into mother C.");
+    }
+
+    @Test
+    void whatWasSaidTonightDoesNotStandOverAnotherDay(FxRobot robot) {
+        robot.type(KeyCode.DELETE);
+        awaitWords("A1 still holds 56 animals. Move or pot them first.");
+        robot.type(KeyCode.PAGE_UP);
+        awaitWords("as it stood at the end of Saturday 2 May", "What stands above is of now.");
+        assertThat(desk.words()).noneMatch(words -> words.startsWith("A1 still holds"));
+    }
+
+    @Test
     void aTrayIsJoinedWithAnother(FxRobot robot) {
         robot.type(KeyCode.J).write("A2").type(KeyCode.ENTER);
         awaitWords("A1 joined with A2.");
@@ -139,6 +264,17 @@ class ShelfUiTest {
     }
 
     @Test
+    void beforeTheFirstContainerTheKeysStillLeadBack(FxRobot robot) {
+        for (int day = 0; day < 80; day++) {
+            robot.type(KeyCode.PAGE_UP);
+        }
+        awaitWords("Nothing stood on the shelf on that day.");
+        robot.type(KeyCode.T);
+        awaitWords("as it stands tonight");
+        awaitFocus("A1, tray");
+    }
+
+    @Test
     void arrowsLeadFromCardToCard(FxRobot robot) {
         awaitFocus("A1, tray");
         robot.type(KeyCode.RIGHT);
@@ -149,6 +285,37 @@ class ShelfUiTest {
         awaitFocus("B1, tray");
         robot.type(KeyCode.HOME);
         awaitFocus("room, room");
+    }
+
+    /** The sentences beneath a field, or beneath its row. */
+    private List<String> refusals(Node field) {
+        Node whole = field;
+        for (Node at = field; at != null; at = at.getParent()) {
+            whole = at.getStyleClass().contains("entry") ? at : whole;
+        }
+        return whole.lookupAll(".problem").stream()
+                .filter(Node::isVisible)
+                .map(label -> ((Label) label).getText())
+                .filter(words -> !words.isEmpty())
+                .toList();
+    }
+
+    private Node card(String code) {
+        return stage.getScene().getRoot().lookupAll(".shelf-card").stream()
+                .filter(card -> card instanceof ContainerCard shown && shown.isVisible() && code.equals(shown.code()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void goTo(FxRobot robot, KeyCode screen) {
+        robot.press(KeyCode.CONTROL).type(screen).release(KeyCode.CONTROL);
+    }
+
+    private void awaitTyping(String field) {
+        await(() -> isTyping()
+                && desk.focused()
+                        .filter(node -> field.equals(node.getAccessibleText()))
+                        .isPresent());
     }
 
     private Node named(String name) {
