@@ -3,6 +3,7 @@ package org.moultwright.boot;
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
+import org.moultwright.ui.control.FirstScene;
 import org.moultwright.ui.takealong.SitterView;
 import org.moultwright.ui.takealong.SitterViewModel;
 
@@ -30,8 +31,9 @@ final class SitterParts extends StackPane {
         frame.setVisible(!isSitting);
         if (isSitting) {
             SitterView view = new SitterView(sitter);
+            // A desk opened in a sitter's hands has no window yet, which would lead the keyboard to "One dead".
+            FirstScene.of(view, view::takeFocus);
             getChildren().add(view);
-            view.takeFocus();
         } else if (getScene() != null) {
             whenBack.run();
         }

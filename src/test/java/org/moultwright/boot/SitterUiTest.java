@@ -123,6 +123,9 @@ class SitterUiTest {
         desk.close();
         desk = ShownDesk.open(DeskRoom.DEMO, folder, stage, "round");
         desk.awaitHolds(() -> said().startsWith("Written last: A1, one dead"));
+        assertThat(ToolkitThread.ask(() -> stage.getScene().getFocusOwner()))
+                .as("no key writes before the sitter chose")
+                .isNotInstanceOf(Button.class);
         press(robot, BACK);
         ShownDesk.await(() -> dead() == before);
         desk.awaitHolds(() -> find(robot, BACK).get(0).isDisabled());
