@@ -13,11 +13,6 @@ public final class Refusable extends VBox {
     private final Beneath beneath;
     private final StringProperty problem = new SimpleStringProperty("");
 
-    /** What is filled in by itself. */
-    public Refusable(Node input) {
-        this(input, input);
-    }
-
     /**
      * @param whole what the sentence stands beneath
      * @param input what has the keyboard, within it

@@ -2,7 +2,6 @@ package org.moultwright.ui.round;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.control.Button;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -136,9 +135,7 @@ final class RoundKeys {
             model.done();
         } else if (Keys.goToText(event)) {
             return false;
-        } else if (event.getTarget() instanceof Button button) {
-            button.fire();
-        } else if (!open.keys().acceptUsual() && !view.moveFocus(false)) {
+        } else if (!Keys.press(event) && !open.keys().acceptUsual() && !view.moveFocus(false)) {
             model.done();
         }
         return true;

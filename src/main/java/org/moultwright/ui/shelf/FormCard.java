@@ -3,12 +3,12 @@ package org.moultwright.ui.shelf;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.Observable;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Control;
@@ -30,6 +30,7 @@ import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.FormFields;
+import org.moultwright.ui.control.Keys;
 import org.moultwright.ui.control.NumberField;
 import org.moultwright.ui.control.Refusable;
 import org.moultwright.ui.control.StageChip;
@@ -43,7 +44,7 @@ final class FormCard extends VBox {
     private final ShelfViewModel model;
     private final ShelfForm form;
     private final Map<Observable, Control> inputs = new HashMap<>();
-    private Control first = new Label();
+    private Optional<Control> first = Optional.empty();
 
     FormCard(ShelfViewModel model, ShelfForm form, Vocabulary names) {
         this.model = model;
@@ -74,18 +75,23 @@ final class FormCard extends VBox {
         });
     }
 
+    ShelfForm form() {
+        return form;
+    }
+
     /** Once what was pressed is over, for the key that opened the form is not for its fields. */
     void focusFirst() {
-        Platform.runLater(first::requestFocus);
+        first.ifPresent(field -> Platform.runLater(field::requestFocus));
     }
 
     /** The keeper is back: what was typed is gone on with, not typed over. */
     void takeFocus() {
-        Control left = form.refused().map(inputs::get).orElse(first);
-        left.requestFocus();
-        if (left instanceof TextField field) {
-            field.end();
-        }
+        form.refused().map(inputs::get).or(() -> first).ifPresent(left -> {
+            left.requestFocus();
+            if (left instanceof TextField field) {
+                field.end();
+            }
+        });
     }
 
     private void submit() {
@@ -123,7 +129,7 @@ final class FormCard extends VBox {
             }
         });
         getChildren().addAll(field, new TargetList(targets));
-        first = field.input();
+        first = Optional.of(field.input());
     }
 
     private void lay(SplitForm split, Vocabulary names) {
@@ -140,8 +146,8 @@ final class FormCard extends VBox {
             row.getStyleClass().add("shelf-count");
             form.problemOf(count).subscribe(number::mark);
             getChildren().add(refusable(row, number.input(), count));
-            if (first instanceof Label && split.seen(stage) > 0) {
-                first = number.input();
+            if (first.isEmpty() && split.seen(stage) > 0) {
+                first = Optional.of(number.input());
             }
         });
         getChildren()
@@ -167,7 +173,7 @@ final class FormCard extends VBox {
                         choice(Texts.say("kind"), List.of(ContainerKind.values()), add.kindProperty(), new KindWord()),
                         caption(Texts.say("Stands in")),
                         choice(Texts.say("stands in"), add.places(), add.insideProperty(), new Plain()));
-        first = code.input();
+        first = Optional.of(code.input());
     }
 
     private EntryField entry(String name, StringProperty value) {
@@ -213,9 +219,7 @@ final class FormCard extends VBox {
 
     private void pressed(KeyEvent event) {
         if (event.getCode() == KeyCode.ENTER) {
-            if (event.getTarget() instanceof Button button) {
-                button.fire();
-            } else {
+            if (!Keys.press(event)) {
                 submit();
             }
             event.consume();

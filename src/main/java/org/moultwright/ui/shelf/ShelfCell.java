@@ -141,12 +141,12 @@ final class ShelfCell extends ListCell<ShelfRow> {
             ContainerCard card = (ContainerCard) cards.getChildren().get(column);
             boolean isNeeded = column < row.cards().size();
             card.setVisible(isNeeded);
-            if (!isNeeded) {
-                card.showNothing();
-            } else {
+            if (isNeeded) {
                 Standing standing = row.cards().get(column);
                 card.show(standing, model.vocabularyProperty().get(), isCurrent(standing));
                 shown.put(standing.code(), card);
+            } else {
+                card.showNothing();
             }
         }
         return framedCards;

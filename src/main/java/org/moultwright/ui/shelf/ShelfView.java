@@ -37,7 +37,6 @@ final class ShelfView extends VBox {
     private final VBox moved = new VBox();
     private final Columns columns;
     private final EmptyShelf empty;
-    private Optional<ShelfForm> open = Optional.empty();
     private Optional<FormCard> filledIn = Optional.empty();
 
     /** While the mouse is held down nothing may scroll away from under it. */
@@ -179,7 +178,7 @@ final class ShelfView extends VBox {
     /** A form stays as it is while it is filled in; the card behind it may change. */
     private void showSide() {
         Optional<ShelfForm> form = model.formProperty().get();
-        boolean isNew = form.isPresent() && !form.equals(open);
+        boolean isNew = form.isPresent() && !form.equals(filledIn.map(FormCard::form));
         if (isNew) {
             FormCard card =
                     new FormCard(model, form.get(), model.vocabularyProperty().get());
@@ -189,7 +188,7 @@ final class ShelfView extends VBox {
             show(empty, false);
             card.focusFirst();
         } else if (form.isEmpty()) {
-            boolean wasOpen = open.isPresent();
+            boolean wasOpen = filledIn.isPresent();
             filledIn = Optional.empty();
             side.getChildren()
                     .setAll(model
@@ -205,7 +204,6 @@ final class ShelfView extends VBox {
                 takeFocus();
             }
         }
-        open = form;
     }
 
     private void focusMoved() {

@@ -1,6 +1,5 @@
 package org.moultwright.ui.shell;
 
-import java.util.Optional;
 import org.moultwright.ui.control.Tone;
 
 /**
@@ -9,16 +8,10 @@ import org.moultwright.ui.control.Tone;
  * @param tone how urgent
  * @param sentence what has happened
  * @param remedy what to do about it, possibly empty
- * @param lead where more of it is to be seen
+ * @param leadsToDeeds whether more of it is to be seen in the list of what was written down last
  */
-public record Notice(Tone tone, String sentence, String remedy, Optional<Lead> lead) {
+public record Notice(Tone tone, String sentence, String remedy, boolean leadsToDeeds) {
     public Notice(Tone tone, String sentence, String remedy) {
-        this(tone, sentence, remedy, Optional.empty());
-    }
-
-    /** Where a notice leads. */
-    public enum Lead {
-        /** The list of what was written down last. */
-        DEEDS
+        this(tone, sentence, remedy, false);
     }
 }

@@ -95,7 +95,7 @@ public final class ShellView extends BorderPane {
         Button toDeeds = Buttons.secondary(Texts.say("What was written"), deeds::open);
         Runnable show = () -> {
             Notice notice = model.noticeProperty().get().orElse(new Notice(Tone.ACCENT, "", ""));
-            bar.setActions(notice.lead().isPresent() ? new Button[] {toDeeds, close} : new Button[] {close});
+            bar.setActions(notice.leadsToDeeds() ? new Button[] {toDeeds, close} : new Button[] {close});
             bar.setTone(notice.tone());
             bar.sentenceProperty().set(notice.sentence());
             bar.detailProperty().set(notice.remedy());

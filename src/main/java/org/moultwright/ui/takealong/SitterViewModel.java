@@ -42,7 +42,7 @@ public final class SitterViewModel {
      * Broods as the book had them once the sitter wrote, by code: nobody else writes meanwhile, and a room still being read
      * may not have it yet.
      */
-    private final Map<String, Fresh> fresh = new HashMap<>();
+    private final Map<String, BroodRecord> fresh = new HashMap<>();
 
     public SitterViewModel(SitterDesk desk) {
         this.desk = desk;
@@ -160,7 +160,7 @@ public final class SitterViewModel {
     }
 
     private void show(Fresh now, String sentence) {
-        fresh.put(now.of().brood(), now);
+        fresh.put(now.of().brood(), now.record());
         read();
         canTakeBack.set(now.isSomethingLeft());
         said.set(trays.stream()
@@ -228,7 +228,7 @@ public final class SitterViewModel {
                 .map(tray -> {
                     String expected = words.expected(tray.moult(), tray.partBy(), from, to);
                     Optional<BroodRecord> since =
-                            Optional.ofNullable(fresh.get(tray.brood().code())).map(Fresh::record);
+                            Optional.ofNullable(fresh.get(tray.brood().code()));
                     return new SitterTray(
                             since.map(record -> tray.tray().in(record, clock)).orElse(tray.tray()),
                             expected,

@@ -35,7 +35,7 @@ record SittersReport(Optional<Instant> since, List<Written> written) {
                         Tone.ACCENT,
                         Texts.say("The sitter wrote down: {0}.", String.join(", ", parts())),
                         from + WHERE,
-                        Optional.of(Notice.Lead.DEEDS));
+                        true);
     }
 
     private List<String> parts() {
