@@ -76,7 +76,8 @@ class SitterUiTest {
         assertThat(Files.exists(folder.resolve("demo.store.sitter"))).isTrue();
         desk = ShownDesk.open(DeskRoom.DEMO, folder, stage, "round");
         desk.awaitWords(SitterWords.TITLE);
-        assertThat(desk.words()).contains("One dead").doesNotContain("Done, next tray", "Settings");
+        assertThat(desk.words()).contains("One dead").doesNotContain("Settings");
+        assertThat(isRoundInSight()).isFalse();
 
         press(robot, "The keeper is back");
         desk.awaitWords("Are you the keeper?");
@@ -84,7 +85,7 @@ class SitterUiTest {
         ShownDesk.await(() -> !desk.words().contains("Are you the keeper?"));
         press(robot, "The keeper is back");
         press(robot, "Yes, take the desk back");
-        ShownDesk.await(() -> desk.words().contains("Done, next tray"));
+        ShownDesk.await(this::isRoundInSight);
         assertThat(Files.exists(folder.resolve("demo.store.sitter"))).isFalse();
     }
 
@@ -181,6 +182,10 @@ class SitterUiTest {
             assertThat(at.getMinY()).isPositive();
             assertThat(at.getMaxY()).isLessThanOrEqualTo(stage.getScene().getHeight());
         }
+    }
+
+    private boolean isRoundInSight() {
+        return desk.words().stream().anyMatch(words -> words.endsWith(" done, next tray"));
     }
 
     private static Bounds place(Node node) {

@@ -32,7 +32,7 @@ final class RoundFoot extends Flow {
 
     RoundFoot(RoundViewModel model) {
         this.model = model;
-        this.done = Buttons.primary(Texts.say("Done, next tray"), model::done);
+        this.done = Buttons.primary(Texts.say("Done"), model::done);
         done.getStyleClass().add("done");
         done.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
         // Both keep their room, so that the button is as wide whichever is shown.
@@ -59,6 +59,8 @@ final class RoundFoot extends Flow {
     void lay(OpenSheet sheet) {
         balanced.unsubscribe();
         open = Optional.of(sheet);
+        // In large text the tray's name above is scrolled away while its last stages are counted.
+        done.setText(Texts.say("{0} done, next tray", sheet.facts().tray()));
         Runnable show = () -> {
             show(sheet);
             showKey();

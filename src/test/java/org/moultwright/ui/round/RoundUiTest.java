@@ -162,6 +162,13 @@ class RoundUiTest {
 
     /** C1 has four fields. */
     @Test
+    void theButtonNamesTheTrayItSaves(FxRobot robot) {
+        assertThat(robot.lookup(".done").queryButton().getText()).isEqualTo("A1 done, next tray");
+        robot.type(KeyCode.EQUALS).type(KeyCode.ENTER);
+        assertThat(robot.lookup(".done").queryButton().getText()).isEqualTo("A2 done, next tray");
+    }
+
+    @Test
     void theButtonNamesTheKeyThatEndsTheSheetFromHere(FxRobot robot) {
         openC1(robot);
         assertThat(keyOfDone(robot)).isEqualTo("Ctrl + Enter");
