@@ -42,12 +42,9 @@ import org.moultwright.ui.shell.ShellView;
 import org.moultwright.ui.takealong.TakeAlongPictures;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Contrast;
-import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 
 /** What holds of every screen in every room, in both themes. A view in a state of its own is one more line. */
-@ExtendWith({ApplicationExtension.class, StyleFaults.class})
+@ExtendWith({OneWindow.class, StyleFaults.class})
 class EveryViewTest {
     /** WCAG 2.1, success criterion 1.4.3. */
     private static final double ENOUGH_FOR_TEXT = 4.5;
@@ -72,13 +69,6 @@ class EveryViewTest {
 
     @TempDir
     private static Path folder;
-
-    private Stage stage;
-
-    @Start
-    void start(Stage primary) {
-        stage = primary;
-    }
 
     @AfterAll
     static void close() {
@@ -182,18 +172,18 @@ class EveryViewTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("views")
-    void everyControlTheKeyboardReachesHasAName(View view, FxRobot robot) {
-        Scene scene = shown(view, Theme.LIGHT, robot);
-        robot.interact(() -> assertThat(focusable(scene.getRoot()))
+    void everyControlTheKeyboardReachesHasAName(View view, Stage window) {
+        Scene scene = shown(view, Theme.LIGHT, window);
+        ToolkitThread.run(() -> assertThat(focusable(scene.getRoot()))
                 .allSatisfy(
                         node -> assertThat(nameOf(node)).as("name of %s", node).isNotBlank()));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("views")
-    void tabReachesEverythingOnceAndReadsDownThePage(View view, FxRobot robot) {
-        Scene scene = shown(view, Theme.LIGHT, robot);
-        robot.interact(() -> {
+    void tabReachesEverythingOnceAndReadsDownThePage(View view, Stage window) {
+        Scene scene = shown(view, Theme.LIGHT, window);
+        ToolkitThread.run(() -> {
             FocusWalk.expected(scene.getRoot()).get(0).requestFocus();
             List<Node> stops = FocusWalk.stops(scene);
             assertThat(stops).containsExactlyInAnyOrderElementsOf(FocusWalk.expected(scene.getRoot()));
@@ -207,10 +197,10 @@ class EveryViewTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("views")
-    void everyWordStandsOutFromItsGround(View view, FxRobot robot) {
+    void everyWordStandsOutFromItsGround(View view, Stage window) {
         for (Theme theme : Theme.values()) {
-            Scene scene = shown(view, theme, robot);
-            robot.interact(() -> assertThat(nodes(scene.getRoot()))
+            Scene scene = shown(view, theme, window);
+            ToolkitThread.run(() -> assertThat(nodes(scene.getRoot()))
                     .filteredOn(node -> node instanceof Text text && isSeen(text))
                     .isNotEmpty()
                     .allSatisfy(node -> standsOut((Text) node, theme)));
@@ -223,17 +213,16 @@ class EveryViewTest {
                 .isGreaterThanOrEqualTo(ENOUGH_FOR_TEXT);
     }
 
-    private Scene shown(View view, Theme theme, FxRobot robot) {
+    private Scene shown(View view, Theme theme, Stage window) {
         Worn worn = view.content().get();
-        robot.interact(() -> {
+        ToolkitThread.run(() -> {
             worn.appearance().themeProperty().set(theme);
             Scene scene = worn.scene(1280, 800);
-            stage.setScene(scene);
-            stage.show();
-            scene.getRoot().applyCss();
-            scene.getRoot().layout();
+            window.setScene(scene);
+            window.show();
         });
-        return stage.getScene();
+        OneWindow.settle(window.getScene());
+        return window.getScene();
     }
 
     private static String nameOf(Node node) {

@@ -19,12 +19,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.theme.Contrast;
 import org.moultwright.ui.theme.Token;
-import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 
 /** Whatever Tab stops at shows that it has the keyboard, in every view and both themes. */
-@ExtendWith(ApplicationExtension.class)
+@ExtendWith(OneWindow.class)
 class FocusIsSeenTest {
     /** WCAG 2.2, success criterion 2.4.13: the pixels that change do so by this contrast. */
     private static final double ENOUGH_FOR_A_SIGN = 3;
@@ -35,27 +32,20 @@ class FocusIsSeenTest {
     @TempDir
     private static Path folder;
 
-    private Stage stage;
-
-    @Start
-    void start(Stage primary) {
-        stage = primary;
-    }
-
     static Stream<EveryViewTest.View> views() {
         return EveryViewTest.viewsOfSmallRooms(folder);
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("views")
-    void whereTabStops(EveryViewTest.View view, FxRobot robot) {
+    void whereTabStops(EveryViewTest.View view, Stage window) {
         EveryViewTest.Worn worn = view.content().get();
         for (Theme theme : Theme.values()) {
-            robot.interact(() -> {
+            ToolkitThread.run(() -> {
                 worn.appearance().themeProperty().set(theme);
                 Scene scene = worn.scene(1280, 800);
-                stage.setScene(scene);
-                stage.show();
+                window.setScene(scene);
+                window.show();
                 layOut(scene);
                 assertThat(unseen(scene, ground(worn)))
                         .as("shows no focus in %s", theme)

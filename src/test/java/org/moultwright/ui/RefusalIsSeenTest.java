@@ -6,6 +6,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -18,14 +21,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.moultwright.settings.TextSize;
 import org.moultwright.ui.control.EntryField;
-import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** What a field says of an entry it does not take can be read whole where it is typed, in a small window and the largest text. */
-@ExtendWith(ApplicationExtension.class)
+@ExtendWith(OneWindow.class)
 class RefusalIsSeenTest {
+    private static final int LONGEST_SECONDS = 5;
+
     private static final double TOLERANCE_PIXELS = 1.5;
 
     /** More than any field takes, and no figure. */
@@ -34,43 +36,35 @@ class RefusalIsSeenTest {
     @TempDir
     private static Path folder;
 
-    private Stage stage;
-
-    @Start
-    void start(Stage primary) {
-        stage = primary;
-    }
-
     static Stream<EveryViewTest.View> views() {
         return EveryViewTest.viewsOfSmallRooms(folder);
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("views")
-    void whereItIsTyped(EveryViewTest.View view, FxRobot robot) {
+    void whereItIsTyped(EveryViewTest.View view, Stage window) {
         EveryViewTest.Worn worn = view.content().get();
         for (TextSize size : List.of(TextSize.NORMAL, TextSize.LARGEST)) {
             Scene scene = ToolkitThread.ask(() -> {
                 worn.appearance().textSizeProperty().unbind();
                 worn.appearance().textSizeProperty().set(size);
                 Scene shown = worn.scene(1280, 720);
-                stage.setScene(shown);
-                stage.show();
+                window.setScene(shown);
+                window.show();
                 return shown;
             });
-            WaitForAsyncUtils.waitForFxEvents();
+            OneWindow.settle(scene);
             List<EntryField> fields = ToolkitThread.ask(() -> fields(scene));
             if (fields.isEmpty()) {
                 return;
             }
             List<String> unread = new ArrayList<>();
             for (EntryField field : fields) {
-                robot.interact(() -> {
+                ToolkitThread.run(() -> {
                     field.input().requestFocus();
                     field.input().appendText(REFUSED);
                 });
-                WaitForAsyncUtils.waitForFxEvents();
-                ToolkitThread.ask(() -> unread(field, scene)).ifPresent(unread::add);
+                atRest(field, scene).ifPresent(unread::add);
             }
             assertThat(unread).as(size.name()).isEmpty();
         }
@@ -82,6 +76,19 @@ class RefusalIsSeenTest {
                 .map(EntryField.class::cast)
                 .filter(field -> !field.input().isDisabled() && field.input().isEditable())
                 .toList();
+    }
+
+    /** A page scrolls to what is said in its next frames. */
+    private static Optional<String> atRest(EntryField field, Scene scene) {
+        OneWindow.settle(scene);
+        Supplier<Optional<String>> unread = () -> ToolkitThread.ask(() -> unread(field, scene));
+        try {
+            WaitForAsyncUtils.waitFor(
+                    LONGEST_SECONDS, TimeUnit.SECONDS, () -> unread.get().isEmpty());
+        } catch (TimeoutException stays) {
+            return unread.get();
+        }
+        return Optional.empty();
     }
 
     private static Optional<String> unread(EntryField field, Scene scene) {

@@ -18,11 +18,18 @@ public final class ToolkitThread {
         Platform.runLater(() -> {
             try {
                 done.complete(work.get());
-            } catch (RuntimeException fault) {
+            } catch (RuntimeException | AssertionError fault) {
                 done.completeExceptionally(fault);
             }
         });
         return await(done);
+    }
+
+    public static void run(Runnable work) {
+        ask(() -> {
+            work.run();
+            return true;
+        });
     }
 
     public static <T> T await(CompletableFuture<T> awaited) {
@@ -31,7 +38,12 @@ public final class ToolkitThread {
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException(interrupted);
-        } catch (ExecutionException | TimeoutException fault) {
+        } catch (ExecutionException fault) {
+            if (fault.getCause() instanceof AssertionError failed) {
+                throw failed;
+            }
+            throw new IllegalStateException(fault);
+        } catch (TimeoutException fault) {
             throw new IllegalStateException(fault);
         }
     }
