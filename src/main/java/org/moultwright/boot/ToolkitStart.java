@@ -1,9 +1,14 @@
 package org.moultwright.boot;
 
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import javafx.application.Platform;
+import org.moultwright.text.DayWords;
+import org.moultwright.ui.control.Sign;
+import org.moultwright.ui.theme.Fonts;
 
 /** The start of the toolkit, once in a program: begun aside, so that a store can be opened meanwhile, and awaited. */
 final class ToolkitStart {
@@ -30,11 +35,20 @@ final class ToolkitStart {
             Runnable first = SPEAKS.get();
             START.get();
             Platform.runLater(first);
+            loadAside();
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
         } catch (ExecutionException noToolkit) {
             // Whoever awaits it is told.
         }
+    }
+
+    /** What a first screen needs and any thread can load, while the toolkit's own makes the window. */
+    private static void loadAside() {
+        Fonts.load();
+        Sign.load();
+        // The names of days are the language's own, and long to find.
+        new DayWords(ZoneOffset.UTC).longDay(Instant.EPOCH);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.moultwright.ui.control;
 
 import org.kordamp.ikonli.Ikon;
+import org.kordamp.ikonli.javafx.FontIcon;
 
 /**
  * The icons of the workbench, by what each stands for. They are glyphs of the Material Design Icons; its own tables have
@@ -27,6 +28,11 @@ public enum Sign implements Ikon {
     Sign(String description, int code) {
         this.description = description;
         this.code = code;
+    }
+
+    /** Makes the glyphs known to the toolkit, once; on any thread, once the toolkit runs. */
+    public static void load() {
+        FontIcon.of(ROUND);
     }
 
     @Override

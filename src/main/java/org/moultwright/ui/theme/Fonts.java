@@ -8,7 +8,7 @@ import java.util.Objects;
 import javafx.scene.text.Font;
 
 /** The typeface the workbench brings along, so that it looks the same on every machine. */
-final class Fonts {
+public final class Fonts {
     private static final List<String> FILES =
             List.of("OpenSans-Regular.ttf", "OpenSans-Italic.ttf", "OpenSans-Semibold.ttf", "OpenSans-Bold.ttf");
 
@@ -16,8 +16,8 @@ final class Fonts {
 
     private Fonts() {}
 
-    /** Makes the typeface known to the toolkit, once. */
-    static synchronized void load() {
+    /** Makes the typeface known to the toolkit, once; on any thread, once the toolkit runs. */
+    public static synchronized void load() {
         if (!isLoaded) {
             FILES.forEach(Fonts::load);
             isLoaded = true;
