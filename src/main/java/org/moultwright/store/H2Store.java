@@ -43,26 +43,35 @@ public final class H2Store implements AutoCloseable {
     public static final String DEFAULT_FILE_NAME = "moultwright.store";
 
     private final Path file;
-    private final H2Transactions transactions;
+    private final AwaitedTransactions transactions = new AwaitedTransactions();
     private final OwnerNote owner;
     private final Arrivals arrivals = new Arrivals();
 
-    /** @param isLogging whether it is let go of when another program asks */
-    H2Store(Path file, boolean isLogging) throws IOException {
+    /** @param file by its real name */
+    H2Store(Path file) {
         this.file = file;
         this.owner = new OwnerNote(file);
-        this.transactions = new H2Transactions(file, DiskRoom.of(file));
+    }
+
+    /**
+     * Opens the database of a file that may be opened.
+     *
+     * @param isLogging whether it is let go of when another program asks
+     */
+    void begin(boolean isLogging) throws IOException {
+        H2Transactions opened = new H2Transactions(file, DiskRoom.of(file));
         try {
             if (isLogging) {
                 owner.writeLogging();
             } else {
                 owner.write();
             }
-            new H2ReadingLog(transactions, arrivals).rollUpMissing();
+            new H2ReadingLog(opened, arrivals).rollUpMissing();
         } catch (IOException | RuntimeException e) {
-            transactions.close();
+            opened.close();
             throw e;
         }
+        transactions.are(opened);
     }
 
     /**
@@ -77,18 +86,74 @@ public final class H2Store implements AutoCloseable {
     }
 
     static H2Store open(Path file, Migrations migrations) {
-        H2Store opened = StoreOpening.open(file, migrations);
-        try {
-            opened.takeInSpools();
-        } catch (StoreException stillBeside) {
-            // On a full disk a store must open all the same; what is beside it is safe there.
-        }
-        return opened;
+        Database.loadAside();
+        H2Store store = new H2Store(StoreOpening.writable(file));
+        store.openNow(migrations);
+        return store;
     }
 
     /** Opens a store as a logger, which neither asks another for it nor refuses it to one that asks. */
     static H2Store openToLog(Path file) {
-        return StoreOpening.openToLog(file, Migrations.OURS);
+        H2Store store = new H2Store(StoreOpening.writable(file));
+        StoreOpening.openToLog(store, Migrations.OURS);
+        return store;
+    }
+
+    /**
+     * A store that nothing is done with before {@link #openNow}: what is read or written until then waits for that.
+     *
+     * @param file that is there
+     */
+    public static H2Store later(Path file) throws IOException {
+        return new H2Store(file.toRealPath());
+    }
+
+    /**
+     * Opens it, as {@link #open} does, and returns once it is open, also if it was before.
+     *
+     * @throws StoreException if it cannot be opened, to whoever waits for it as well; again at each further call
+     */
+    public void openNow() {
+        openNow(Migrations.OURS);
+    }
+
+    private synchronized void openNow(Migrations migrations) {
+        if (!transactions.areDecided()) {
+            try {
+                StoreOpening.open(this, migrations);
+                takeInWhatIsBeside();
+            } catch (RuntimeException refusal) {
+                transactions.areRefused(refusal);
+            }
+        }
+        awaitOpen();
+    }
+
+    /**
+     * Returns once it is open.
+     *
+     * @throws StoreException if it cannot be opened
+     */
+    public void awaitOpen() {
+        transactions.opened();
+    }
+
+    /** How a file that no program has open was left; empty for any other. Changes nothing. */
+    public static Optional<StoreStamp> atRest(Path file) {
+        return StoreOpening.atRest(file);
+    }
+
+    /** On a full disk a store must open all the same; what is beside it is safe there. */
+    private void takeInWhatIsBeside() {
+        try {
+            takeInSpools();
+        } catch (StoreException stillBeside) {
+            // Whoever looks again, later, is told.
+        }
+    }
+
+    Path file() {
+        return file;
     }
 
     /** The file of the store's name with more at its end, for what waits to be in the store. */
@@ -156,7 +221,7 @@ public final class H2Store implements AutoCloseable {
      */
     public void backup(Path target) {
         Path copy = target.toAbsolutePath().normalize();
-        Backup.of(transactions, copy, () -> PhotoCopies.copy(photosOf(file), photosOf(copy)));
+        Backup.of(transactions.opened(), copy, () -> PhotoCopies.copy(photosOf(file), photosOf(copy)));
     }
 
     /** Copies a backup, with its pictures, to a file that is not there yet, and makes sure the copy can be opened. */
@@ -170,13 +235,25 @@ public final class H2Store implements AutoCloseable {
     /** Ends what was begun and lets go of the file. A second time does nothing. */
     @Override
     public void close() {
-        if (transactions.close()) {
-            StoreOpening.closed(file);
-            try {
-                owner.remove();
-            } catch (IOException e) {
-                throw Faults.ofWriting(file, e);
-            }
+        closeAtRest();
+    }
+
+    /**
+     * Closes it, and says how it was left; empty if it was closed before, or another program may have written to it since.
+     */
+    public Optional<StoreStamp> closeAtRest() {
+        if (!transactions.close()) {
+            return Optional.empty();
         }
+        Optional<StoreStamp> left = StoreStamp.of(file);
+        // Another program writes its own note before it writes anything else.
+        boolean isStillOurs = owner.isOfThisProgram();
+        StoreOpening.closed(file);
+        try {
+            owner.remove();
+        } catch (IOException e) {
+            throw Faults.ofWriting(file, e);
+        }
+        return left.filter(stamp -> isStillOurs);
     }
 }

@@ -92,13 +92,20 @@ final class StoreGuard {
     }
 
     private static void requireUnlocked(Path file) {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ);
-                FileLock lock = channel.tryLock(0, Long.MAX_VALUE, true)) {
-            if (lock == null) {
+        try {
+            if (isLocked(file)) {
                 throw inUse(file);
             }
         } catch (IOException e) {
             throw new StoreException(Reason.NOT_A_STORE, Texts.say("'{0}' cannot be read as a file.", file), e);
+        }
+    }
+
+    /** Whether another program has a file open as a store; not to be asked while this one has. */
+    static boolean isLocked(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ);
+                FileLock lock = channel.tryLock(0, Long.MAX_VALUE, true)) {
+            return lock == null;
         }
     }
 

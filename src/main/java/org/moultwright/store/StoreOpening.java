@@ -48,38 +48,38 @@ final class StoreOpening {
     private StoreOpening() {}
 
     /** Opens a store; a logger that has it is asked to let go of it, and waited for. */
-    static H2Store open(Path named, Migrations migrations) {
-        Database.loadAside();
-        Path file = writable(named.toAbsolutePath().normalize());
+    static void open(H2Store store, Migrations migrations) {
         try {
-            return open(file, migrations, false);
+            open(store, migrations, false);
         } catch (StoreException e) {
-            if (e.reason() == Reason.IN_USE && mayBeWaitedFor(file, 0)) {
-                return openWhenLetGo(file, migrations);
+            if (e.reason() != Reason.IN_USE || !mayBeWaitedFor(store.file(), 0)) {
+                throw e;
             }
-            throw e;
+            openWhenLetGo(store, migrations);
         }
     }
 
-    static H2Store openToLog(Path named, Migrations migrations) {
-        return open(writable(named.toAbsolutePath().normalize()), migrations, true);
+    static void openToLog(H2Store store, Migrations migrations) {
+        open(store, migrations, true);
     }
 
-    private static H2Store openWhenLetGo(Path file, Migrations migrations) {
+    private static void openWhenLetGo(H2Store store, Migrations migrations) {
         long beganAtNanos = System.nanoTime();
-        try (HandOverWish wish = HandOverWish.of(file)) {
+        try (HandOverWish wish = HandOverWish.of(store.file())) {
             while (true) {
                 wish.await(BETWEEN_ATTEMPTS);
                 try {
-                    return open(file, migrations, false);
+                    open(store, migrations, false);
+                    return;
                 } catch (StoreException e) {
-                    if (e.reason() != Reason.IN_USE || !mayBeWaitedFor(file, System.nanoTime() - beganAtNanos)) {
+                    if (e.reason() != Reason.IN_USE
+                            || !mayBeWaitedFor(store.file(), System.nanoTime() - beganAtNanos)) {
                         throw e;
                     }
                 }
             }
         } catch (IOException e) {
-            throw Faults.ofWriting(file, e);
+            throw Faults.ofWriting(store.file(), e);
         }
     }
 
@@ -91,12 +91,13 @@ final class StoreOpening {
         return waitedNanos < patience.toNanos() && !Thread.currentThread().isInterrupted();
     }
 
-    private static H2Store open(Path file, Migrations migrations, boolean isLogging) {
+    private static void open(H2Store store, Migrations migrations, boolean isLogging) {
+        Path file = store.file();
         if (!OPEN_HERE.add(file)) {
             throw StoreGuard.inUse(file);
         }
         try {
-            return openAlone(file, migrations, isLogging);
+            openAlone(store, migrations, isLogging);
         } catch (RuntimeException e) {
             OPEN_HERE.remove(file);
             throw Faults.isLocked(e) ? StoreGuard.inUse(file) : Faults.unchecked(e);
@@ -108,7 +109,18 @@ final class StoreOpening {
         OPEN_HERE.remove(file);
     }
 
-    private static H2Store openAlone(Path file, Migrations migrations, boolean isLogging) {
+    /** How a file was left that neither this program nor another has open. */
+    static Optional<StoreStamp> atRest(Path named) {
+        try {
+            Path file = named.toRealPath();
+            return OPEN_HERE.contains(file) || StoreGuard.isLocked(file) ? Optional.empty() : StoreStamp.of(file);
+        } catch (IOException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    private static void openAlone(H2Store store, Migrations migrations, boolean isLogging) {
+        Path file = store.file();
         StoreMaking making = new StoreMaking(migrations);
         if (!Files.exists(file)) {
             making.make(file);
@@ -118,7 +130,7 @@ final class StoreOpening {
             making.bringUpToDate(file, version);
         }
         try {
-            return new H2Store(file, isLogging);
+            store.begin(isLogging);
         } catch (IOException e) {
             throw Faults.ofWriting(file, e);
         }
@@ -136,7 +148,8 @@ final class StoreOpening {
     }
 
     /** The real name of a file that can be written or made; its folder is made if need be. */
-    private static Path writable(Path file) {
+    static Path writable(Path named) {
+        Path file = named.toAbsolutePath().normalize();
         Path folder = Optional.ofNullable(file.getParent()).orElse(file);
         try {
             Files.createDirectories(folder);

@@ -41,6 +41,11 @@ public final class OwnerNote {
         return read().filter(words -> words.endsWith(LOGGING)).isPresent();
     }
 
+    /** Whether it is this program that wrote it last. */
+    public boolean isOfThisProgram() {
+        return note.isOfThisProgram();
+    }
+
     /** Whether the program that wrote it still runs. */
     public boolean isOfARunningProgram() {
         return note.isOfARunningProgram();

@@ -49,12 +49,19 @@ final class ProcessNote {
 
     /** Whether the program that wrote it runs on this machine; of one elsewhere nothing is known. */
     boolean isOfARunningProgram() {
+        return process().flatMap(ProcessHandle::of).filter(ProcessHandle::isAlive).isPresent();
+    }
+
+    boolean isOfThisProgram() {
+        return process().filter(id -> id == ProcessHandle.current().pid()).isPresent();
+    }
+
+    /** The number of the process that wrote it, if that was on this machine. */
+    private Optional<Long> process() {
         Matcher words = PROCESS.matcher(read().orElse(""));
-        return words.matches()
-                && words.group(2).equals(host())
-                && ProcessHandle.of(Long.parseLong(words.group(1)))
-                        .filter(ProcessHandle::isAlive)
-                        .isPresent();
+        return words.matches() && words.group(2).equals(host())
+                ? Optional.of(Long.valueOf(words.group(1)))
+                : Optional.empty();
     }
 
     private static String host() {
