@@ -61,7 +61,7 @@ final class DemoDoor implements AutoCloseable {
     }
 
     private OpenedRoom opened() {
-        return DemoRoom.opened(file, evening, settings);
+        return DemoRoom.opened(file, evening, settings, LeftRooms.ofThisProgram());
     }
 
     private void show(OpenedRoom opened) {

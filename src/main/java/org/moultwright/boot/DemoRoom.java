@@ -11,6 +11,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.language.Texts;
@@ -18,14 +19,12 @@ import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
 import org.moultwright.workflow.Deed;
 import org.moultwright.workflow.TakeInFolders;
+import org.moultwright.workflow.WrittenRoom;
 
 /** The demo brood room, cut at one evening: an invented keeper's three broods. */
 final class DemoRoom {
     /** The evening it opens at unless another is asked for: the first slings. */
     static final Instant USUAL_EVENING = LocalDateTime.of(2026, 5, 3, 19, 41).toInstant(ZoneOffset.UTC);
-
-    /** A clock set back is noticed among so many deeds. */
-    private static final int DEEDS_LOOKED_AT = 50;
 
     private DemoRoom() {}
 
@@ -33,21 +32,25 @@ final class DemoRoom {
      * The demo room at an evening. A visitor who wrote later than that goes on from there: a clock begun anew would hide
      * what was written until it comes round again.
      */
-    static OpenedRoom opened(Path file, Instant evening, SettingsFile settings) {
+    static OpenedRoom opened(Path file, Instant evening, SettingsFile settings, LeftRooms left) {
         H2Store store = open(file, evening);
-        Instant now = store.book().latestDeeds(DEEDS_LOOKED_AT).stream()
-                .map(Deed.Summary::doneAt)
-                .filter(evening::isBefore)
-                .max(Comparator.naturalOrder())
-                .orElse(evening);
-        return OpenedRoom.of(store, clock(now), settings);
+        InstantSource clock = clock(evening, store.book().latestDeeds(WrittenRoom.DEEDS_LOOKED_AT));
+        return OpenedRoom.of(store, clock, settings, left);
+    }
+
+    /** The same as it was left, if all broods are in it. */
+    static Optional<OpenedRoom> asLeft(LeftRooms.Found found, Instant evening, SettingsFile settings, LeftRooms left) {
+        return isFilled(found.room().broods().size())
+                ? Optional.of(
+                        OpenedRoom.asLeft(found, clock(evening, found.room().latestDeeds()), settings, left))
+                : Optional.empty();
     }
 
     /** Opens a demo store; one that is new, or was left before all broods were in it, is filled. */
     static H2Store open(Path file, Instant today) {
         H2Store store = H2Store.open(file);
         try {
-            if (store.book().broods().size() < folders().size()) {
+            if (!isFilled(store.book().broods().size())) {
                 fill(store, today);
             }
             return store;
@@ -55,6 +58,18 @@ final class DemoRoom {
             store.close();
             throw fault;
         }
+    }
+
+    private static boolean isFilled(int broods) {
+        return broods >= folders().size();
+    }
+
+    private static InstantSource clock(Instant evening, List<Deed.Summary> latestDeeds) {
+        return clock(latestDeeds.stream()
+                .map(Deed.Summary::doneAt)
+                .filter(evening::isBefore)
+                .max(Comparator.naturalOrder())
+                .orElse(evening));
     }
 
     /** A clock that reads {@code today} now and runs on at this machine's pace. */

@@ -19,6 +19,7 @@ import org.moultwright.ui.draft.BegunDesk;
 import org.moultwright.ui.settings.SettingsViewModel;
 import org.moultwright.ui.shell.ShellViewModel;
 import org.moultwright.workflow.BroodBook;
+import org.moultwright.workflow.Drafts;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.UndoDeed;
 
@@ -104,7 +105,12 @@ record DeskTools(
         loaded.problem()
                 .ifPresent(problem ->
                         tell(Tone.WARN, Texts.say("The {0} begun last time could not be read.", what), problem));
-        return new BegunDesk<>(loaded.drafts(), file, runners.typed());
+        Drafts<T> behind = drafts -> {
+            // Nothing is written beside a store that cannot be opened.
+            store().awaitOpen();
+            file.keep(drafts);
+        };
+        return new BegunDesk<>(loaded.drafts(), behind, runners.typed());
     }
 
     void tell(Tone tone, String sentence, String remedy) {

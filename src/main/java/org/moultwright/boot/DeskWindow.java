@@ -52,6 +52,13 @@ final class DeskWindow {
         return stage;
     }
 
+    /** Closes a desk whose store cannot be opened, and leaves its window, empty. */
+    static void takeAway(Workbench workbench, Stage stage) {
+        stage.setOnHidden(null);
+        floor(stage.getScene()).getChildren().clear();
+        workbench.close();
+    }
+
     /** What is on it changes; styles that were worked out for it are worked out anew for another. */
     static StackPane floor(Scene scene) {
         return (StackPane) scene.getRoot();

@@ -18,20 +18,40 @@ final class Desktop {
     private Desktop() {}
 
     /**
-     * Shows a desk until its window is closed; the desk is closed with it.
+     * Shows a desk until its window is closed; the desk is closed with it. One whose store cannot be opened is taken away
+     * again, the window left for whoever tells why.
      *
      * @param opening the window it takes over
      * @param desk makes the desk, on the toolkit's thread
      * @param whenShown is given the window once it is on screen
      * @throws IllegalStateException if the desk cannot be made, with the reason as its cause
+     * @throws RuntimeException why the store of a desk that was shown cannot be opened
      */
     static void show(OpeningWindow opening, Supplier<Workbench> desk, Consumer<Shown> whenShown)
             throws InterruptedException {
-        untilClosed(closed -> {
-            Workbench workbench = desk.get();
-            Stage stage = DeskWindow.show(workbench, opening.handOver(), closed);
-            whenShown.accept(new Shown(workbench, stage));
-        });
+        CompletableFuture<RuntimeException> refusal = new CompletableFuture<>();
+        try {
+            untilClosed(closed -> {
+                Workbench workbench = desk.get();
+                Stage stage = opening.handOver();
+                workbench.whenRefused(fault -> {
+                    if (stage.isShowing()) {
+                        DeskWindow.takeAway(workbench, stage);
+                        refusal.complete(fault);
+                        closed.run();
+                    }
+                });
+                DeskWindow.show(workbench, stage, closed);
+                whenShown.accept(new Shown(workbench, stage));
+            });
+        } finally {
+            if (!refusal.isDone()) {
+                Platform.exit();
+            }
+        }
+        if (refusal.isDone()) {
+            throw refusal.join();
+        }
     }
 
     /** Says why the desk cannot be opened, until that is closed; says nothing where there is no display. */
@@ -43,6 +63,8 @@ final class Desktop {
             });
         } catch (UnsupportedOperationException noDisplay) {
             fault.addSuppressed(noDisplay);
+        } finally {
+            Platform.exit();
         }
     }
 
@@ -72,8 +94,6 @@ final class Desktop {
             closed.get();
         } catch (ExecutionException fault) {
             throw new IllegalStateException("the desk could not be opened", fault.getCause());
-        } finally {
-            Platform.exit();
         }
     }
 

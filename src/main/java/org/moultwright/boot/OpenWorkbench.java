@@ -48,6 +48,7 @@ final class OpenWorkbench implements Callable<Integer> {
 
     private final Refusals refusals;
     private final Consumer<Desktop.Shown> watcher;
+    private final LeftRooms left;
 
     OpenWorkbench(Refusals refusals) {
         this(refusals, shown -> {});
@@ -55,8 +56,13 @@ final class OpenWorkbench implements Callable<Integer> {
 
     /** @param watcher is given the desk once it is on screen */
     OpenWorkbench(Refusals refusals, Consumer<Desktop.Shown> watcher) {
+        this(refusals, watcher, LeftRooms.ofThisProgram());
+    }
+
+    OpenWorkbench(Refusals refusals, Consumer<Desktop.Shown> watcher, LeftRooms left) {
         this.refusals = refusals;
         this.watcher = watcher;
+        this.left = left;
     }
 
     /**
@@ -98,32 +104,40 @@ final class OpenWorkbench implements Callable<Integer> {
         Optional<String> notSpoken = DeskLanguage.speak(chosen.place(), settings);
         OpeningWindow opening = new OpeningWindow(inDemo ? DemoDoor.TITLE : Desktop.TITLE, chosen);
         ToolkitStart.speaks(() -> opening.show(Rehearsal::play));
-        OpenedRoom opened = opened(store.orElseGet(this::usualStore), inDemo, settings, opening);
-        Optional<DemoDoor> demoDoor = inDemo ? Optional.empty() : Optional.of(demoDoor(settings));
-        Desktop.show(
-                opening,
-                () -> new Workbench(opened, settings, Platform::runLater, demoDoor, new MachineReach()),
-                shown -> {
-                    notSpoken.ifPresent(shown.workbench()::tellOfLanguage);
-                    firstLook.ifPresent(folder -> FirstLook.take(shown, folder));
-                    watcher.accept(shown);
-                });
-        return 0;
-    }
-
-    /** A keeper at the desk is told in a window why a store cannot be opened, and the command line as ever. */
-    private OpenedRoom opened(Path file, boolean inDemo, SettingsFile settings, OpeningWindow opening)
-            throws InterruptedException {
         try {
-            return inDemo
-                    ? DemoRoom.opened(file, today, settings)
-                    : OpenedRoom.of(H2Store.open(file), InstantSource.system(), settings);
+            OpenedRoom opened = opened(store.orElseGet(this::usualStore), inDemo, settings);
+            Optional<DemoDoor> demoDoor = inDemo ? Optional.empty() : Optional.of(demoDoor(settings));
+            Desktop.show(
+                    opening,
+                    () -> new Workbench(opened, settings, Platform::runLater, demoDoor, new MachineReach()),
+                    shown -> {
+                        notSpoken.ifPresent(shown.workbench()::tellOfLanguage);
+                        firstLook.ifPresent(folder -> FirstLook.take(shown, folder));
+                        watcher.accept(shown);
+                    });
+            return 0;
         } catch (StoreException | UncheckedIOException fault) {
+            // A keeper at the desk is told in a window why a store cannot be opened, and the command line as ever.
             if (firstLook.isEmpty()) {
                 refusals.tell(fault, opening);
             }
             throw fault;
         }
+    }
+
+    private OpenedRoom opened(Path file, boolean inDemo, SettingsFile settings) {
+        return asLeft(file, inDemo, settings)
+                .orElseGet(() -> inDemo
+                        ? DemoRoom.opened(file, today, settings, left)
+                        : OpenedRoom.of(H2Store.open(file), InstantSource.system(), settings, left));
+    }
+
+    /** The room as it was left; pictures for a script are of a store that is open. */
+    private Optional<OpenedRoom> asLeft(Path file, boolean inDemo, SettingsFile settings) {
+        Optional<LeftRooms.Found> found = firstLook.isPresent() ? Optional.empty() : left.find(file);
+        return inDemo
+                ? found.flatMap(room -> DemoRoom.asLeft(room, today, settings, left))
+                : found.map(room -> OpenedRoom.asLeft(room, InstantSource.system(), settings, left));
     }
 
     private DemoDoor demoDoor(SettingsFile settings) {

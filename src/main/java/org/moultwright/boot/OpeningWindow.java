@@ -70,11 +70,13 @@ final class OpeningWindow {
     /** The window, for the desk that was opened. */
     Stage handOver() {
         isOver = true;
-        shown.ifPresent(stage -> stage.setOnCloseRequest(null));
-        return shown.orElseGet(() -> DeskWindow.stage(title));
+        Stage stage = shown.orElseGet(() -> DeskWindow.stage(title));
+        stage.setOnCloseRequest(null);
+        shown = Optional.of(stage);
+        return stage;
     }
 
-    /** There is no desk to come. */
+    /** There is no desk to come, or it was taken away again. */
     void close() {
         isOver = true;
         shown.ifPresent(Stage::hide);

@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.Parent;
 import javafx.scene.layout.Region;
@@ -48,7 +49,8 @@ final class Workbench implements AutoCloseable {
 
     private static final String PROFILES = "profiles";
 
-    private final H2Store store;
+    private final OpenedRoom opened;
+    private final Executor toolkit;
     private final Appearance appearance = new Appearance();
     private final DeskRunners runners;
     private final ShownRoom room;
@@ -61,6 +63,7 @@ final class Workbench implements AutoCloseable {
     private final List<Screen> screens;
     private final ShellView view;
     private final Parent whole;
+    private Consumer<RuntimeException> whenRefused = refusal -> {};
 
     /**
      * @param opened what it shows and keeps; its store is closed with the desk
@@ -69,7 +72,9 @@ final class Workbench implements AutoCloseable {
      * @param reach how alarms reach somebody who does not look at the desk
      */
     Workbench(OpenedRoom opened, SettingsFile file, Executor toolkit, Optional<DemoDoor> demoDoor, AlarmReach reach) {
-        this.store = opened.store();
+        this.opened = opened;
+        this.toolkit = toolkit;
+        H2Store store = opened.store();
         this.demoDoor = demoDoor;
         this.runners = new DeskRunners(toolkit);
         DayWords days = new DayWords(zoneOf(opened.broods()));
@@ -163,8 +168,14 @@ final class Workbench implements AutoCloseable {
         return room.shown().room();
     }
 
-    /** What the desk reads once it is seen. */
+    /** @param told why the store cannot be opened, where it is opened behind the desk */
+    void whenRefused(Consumer<RuntimeException> told) {
+        whenRefused = told;
+    }
+
+    /** What the desk reads once it is seen; the store is opened first, if it was not. */
     void readFirst() {
+        opened.openBehind(refusal -> toolkit.execute(() -> whenRefused.accept(refusal)));
         room.readFirst();
     }
 
@@ -173,9 +184,13 @@ final class Workbench implements AutoCloseable {
         room.readAgain();
     }
 
-    /** Ends every link first: what a probe said until now is to be on disk before the store is closed. */
+    /**
+     * Waits for the store, if it is still being opened: what was entered meanwhile is to be in it. Then ends every link
+     * first: what a probe said until now is to be on disk before the store is closed.
+     */
     @Override
     public void close() {
+        opened.awaitDecided();
         demoDoor.ifPresent(DemoDoor::close);
         climate.close();
         runners.finishLines();
@@ -183,7 +198,7 @@ final class Workbench implements AutoCloseable {
         beside.close();
         photos.close();
         runners.finish();
-        store.close();
+        opened.close();
     }
 
     private void putHandsBack() {

@@ -129,6 +129,11 @@ public final class H2Store implements AutoCloseable {
         awaitOpen();
     }
 
+    /** Whether it was opened, or refused, or closed. */
+    public boolean isDecided() {
+        return transactions.areDecided();
+    }
+
     /**
      * Returns once it is open.
      *

@@ -3,15 +3,13 @@ package org.moultwright.workflow;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.ForecastQuestion;
 import org.moultwright.compute.forecast.PastBroods;
@@ -19,7 +17,6 @@ import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.LessonNote;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
-import org.moultwright.domain.Shelf;
 
 /**
  * Reads the whole room at an instant: every brood as written, as it stands, and as it is expected to go on.
@@ -50,17 +47,15 @@ public final class Room {
         this.forecaster = forecaster;
     }
 
-    /** The room at an instant as it was written: at once, for it neither reads climates nor asks for dates. */
-    public RoomView glance(Instant now) {
-        List<BroodView> broods = written(now).stream()
-                .map(record -> new BroodView(record, trays(record, Optional.empty(), now), Optional.empty()))
-                .toList();
-        return view(now, broods, Map.of(), true);
+    /** The room as it is written: at once, for it neither reads climates nor asks for dates. */
+    public WrittenRoom written() {
+        return new WrittenRoom(
+                records().toList(), readings.latest(), book.latestDeeds(WrittenRoom.DEEDS_LOOKED_AT), book.shelf());
     }
 
     /** The room at an instant; what was written or measured later is not in it. */
     public synchronized RoomView at(Instant now) {
-        List<BroodRecord> written = written(now);
+        List<BroodRecord> written = records().map(record -> record.until(now)).toList();
         List<BroodRecord> whole = written.stream()
                 .map(record -> record.withReadings(histories.of(record, now)))
                 .toList();
@@ -71,17 +66,6 @@ public final class Room {
             PastBroods past = teachers.of(written.get(i).brood());
             broods.add(view(written.get(i), whole.get(i), past, now));
         }
-        return view(now, broods, leftOut, false);
-    }
-
-    private List<BroodRecord> written(Instant now) {
-        return book.broods().stream()
-                .flatMap(brood -> book.find(brood.code()).stream())
-                .map(record -> record.until(now))
-                .toList();
-    }
-
-    private RoomView view(Instant now, List<BroodView> broods, Map<String, LessonNote> leftOut, boolean awaitsDates) {
         return new RoomView(
                 now,
                 broods,
@@ -89,7 +73,11 @@ public final class Room {
                 book.latestDeeds(NEWEST).stream().findFirst(),
                 leftOut,
                 book.shelf(),
-                awaitsDates);
+                false);
+    }
+
+    private Stream<BroodRecord> records() {
+        return book.broods().stream().flatMap(brood -> book.find(brood.code()).stream());
     }
 
     private BroodView view(BroodRecord written, BroodRecord whole, PastBroods past, Instant now) {
@@ -97,7 +85,7 @@ public final class Room {
         Known current =
                 before != null && before.standsFor(written, whole, past, now) ? before : ask(written, whole, past, now);
         known.put(written.brood().code(), current);
-        return new BroodView(whole, trays(whole, current.forecast(), now), current.forecast());
+        return new BroodView(whole, TrayView.all(whole, current.forecast(), now), current.forecast());
     }
 
     private Known ask(BroodRecord written, BroodRecord whole, PastBroods past, Instant now) {
@@ -123,19 +111,6 @@ public final class Room {
             }
         }));
         return latest;
-    }
-
-    private static List<TrayView> trays(BroodRecord record, Optional<BroodForecast> forecast, Instant now) {
-        Set<String> codes = new TreeSet<>();
-        record.ledger().balances().keySet().stream()
-                .filter(account -> account.isTray())
-                .forEach(account -> codes.add(account.code()));
-        record.checks().forEach(check -> codes.add(check.tray()));
-        Shelf shelf = new Shelf(record.stays());
-        return codes.stream()
-                .map(code -> TrayView.of(record, shelf, code, forecast.flatMap(f -> f.tray(code)), now))
-                .sorted(Comparator.comparing(TrayView::place).thenComparing(TrayView::tray))
-                .toList();
     }
 
     /** A brood as it was written and measured, and what others had taught, when its forecast was made. */

@@ -8,6 +8,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.moultwright.compute.forecast.BroodForecast;
 import org.moultwright.compute.forecast.TrayForecast;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
@@ -48,6 +51,20 @@ public record TrayView(
 
     /** A tray whose last look is more days ago than this is late (our own rule). */
     private static final int DAYS_UNTIL_LATE = 3;
+
+    /** The trays of a brood that hold or held animals, in shelf order. */
+    static List<TrayView> all(BroodRecord record, Optional<BroodForecast> forecast, Instant now) {
+        Set<String> codes = new TreeSet<>();
+        record.ledger().balances().keySet().stream()
+                .filter(account -> account.isTray())
+                .forEach(account -> codes.add(account.code()));
+        record.checks().forEach(check -> codes.add(check.tray()));
+        Shelf shelf = new Shelf(record.stays());
+        return codes.stream()
+                .map(code -> of(record, shelf, code, forecast.flatMap(f -> f.tray(code)), now))
+                .sorted(Comparator.comparing(TrayView::place).thenComparing(TrayView::tray))
+                .toList();
+    }
 
     static TrayView of(BroodRecord record, Shelf shelf, String tray, Optional<TrayForecast> forecast, Instant now) {
         List<String> path = shelf.pathOf(tray, now);

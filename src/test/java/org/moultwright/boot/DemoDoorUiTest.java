@@ -34,7 +34,7 @@ class DemoDoorUiTest {
         CompletableFuture<Boolean> closed = new CompletableFuture<>();
         Stage desk = ToolkitThread.ask(() -> DeskWindow.show(
                 new Workbench(
-                        OpenedRoom.of(H2Store.open(own), InstantSource.system(), settings),
+                        OpenedRoom.of(H2Store.open(own), InstantSource.system(), settings, DeskRoom.NOT_KEPT),
                         settings,
                         Platform::runLater,
                         Optional.of(door),

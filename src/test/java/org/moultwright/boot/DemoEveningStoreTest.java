@@ -33,7 +33,10 @@ class DemoEveningStoreTest {
     /** Opens the room, waters a tray at an instant, and closes it; tells the room's now. */
     private Instant written(Instant at) {
         OpenedRoom room = DemoRoom.opened(
-                folder.resolve("demo.store"), EVENING, new SettingsFile(folder.resolve("settings.txt")));
+                folder.resolve("demo.store"),
+                EVENING,
+                new SettingsFile(folder.resolve("settings.txt")),
+                DeskRoom.NOT_KEPT);
         try {
             CareNote watered = new CareNote(UUID.randomUUID(), at, "A1", CareNote.WATERED, "");
             room.book()

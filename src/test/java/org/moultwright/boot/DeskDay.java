@@ -42,7 +42,7 @@ public final class DeskDay implements AutoCloseable {
         LargeRoom.fill(store, now);
         SettingsFile settings = new SettingsFile(folder.resolve("settings.txt"));
         workbench = ToolkitThread.ask(() -> new Workbench(
-                OpenedRoom.of(store, () -> now, settings),
+                OpenedRoom.of(store, () -> now, settings, DeskRoom.NOT_KEPT),
                 settings,
                 Platform::runLater,
                 Optional.empty(),

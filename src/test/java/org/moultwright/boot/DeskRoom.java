@@ -23,6 +23,8 @@ public enum DeskRoom {
     SIX_HUNDRED,
     FIVE_THOUSAND_POTS;
 
+    static final LeftRooms NOT_KEPT = new LeftRooms(Optional.empty());
+
     private static final int POTS_IN_BROOD = 1_000;
 
     /** The whole desk over a store of this room made in {@code folder}, once it has read the room. */
@@ -45,7 +47,7 @@ public enum DeskRoom {
         fill(store, now);
         SettingsFile settings = new SettingsFile(folder.resolve(key() + "-settings.txt"));
         return ToolkitThread.ask(() -> new Workbench(
-                OpenedRoom.of(store, InstantSource.fixed(now), settings),
+                OpenedRoom.of(store, InstantSource.fixed(now), settings, DeskRoom.NOT_KEPT),
                 settings,
                 Platform::runLater,
                 Optional.empty(),
@@ -62,7 +64,7 @@ public enum DeskRoom {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private void fill(H2Store store, Instant now) {
+    void fill(H2Store store, Instant now) {
         switch (this) {
             case EMPTY -> {}
             case DEMO -> DemoRoom.fill(store, now);

@@ -50,7 +50,7 @@ public final class FullRoom {
         CompletableFuture<Boolean> read = new CompletableFuture<>();
         Workbench workbench = ToolkitThread.ask(() -> {
             Workbench made = new Workbench(
-                    OpenedRoom.of(store, InstantSource.fixed(InventedPots.NOW), settings),
+                    OpenedRoom.of(store, InstantSource.fixed(InventedPots.NOW), settings, DeskRoom.NOT_KEPT),
                     settings,
                     Platform::runLater,
                     Optional.empty(),

@@ -85,7 +85,8 @@ class OpenedLaterStoreTest {
         later.close();
         assertThatThrownBy(later::openNow)
                 .isInstanceOfSatisfying(
-                        StoreException.class, fault -> assertThat(fault.reason()).isEqualTo(Reason.FAILED));
+                        StoreException.class,
+                        fault -> assertThat(fault.reason()).isEqualTo(Reason.FAILED));
         assertThat(H2Store.atRest(file)).contains(left);
     }
 

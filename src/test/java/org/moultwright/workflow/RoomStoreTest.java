@@ -70,7 +70,7 @@ class RoomStoreTest {
     @Test
     void atAGlanceTheRoomIsAsWrittenAndNothingMeasuredIsRead() {
         Instant now = START.plus(WHOLE_TIME);
-        RoomView glance = room.glance(now);
+        RoomView glance = room.written().at(now);
         assertThat(log.reads()).isEmpty();
         assertThat(asked).isEmpty();
         assertThat(glance.awaitsDates()).isTrue();

@@ -49,7 +49,10 @@ final class ProcessNote {
 
     /** Whether the program that wrote it runs on this machine; of one elsewhere nothing is known. */
     boolean isOfARunningProgram() {
-        return process().flatMap(ProcessHandle::of).filter(ProcessHandle::isAlive).isPresent();
+        return process()
+                .flatMap(ProcessHandle::of)
+                .filter(ProcessHandle::isAlive)
+                .isPresent();
     }
 
     boolean isOfThisProgram() {
