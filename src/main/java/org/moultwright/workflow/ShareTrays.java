@@ -143,6 +143,9 @@ public final class ShareTrays {
             return Optional.of(Texts.say(
                     "{0} is a {1}, not a tray.", to, target.get().kind().word()));
         }
+        if (target.get().holdsSac()) {
+            return Optional.of(Texts.say("{0} holds a sac that is not opened yet. Choose a tray.", to));
+        }
         return target.get().occupants().stream()
                 .filter(others -> !others.brood().equals(brood))
                 .findFirst()

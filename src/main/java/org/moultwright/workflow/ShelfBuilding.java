@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.ContainerKind;
+import org.moultwright.domain.Ledger;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Shelf;
 import org.moultwright.domain.Stay;
@@ -30,6 +31,7 @@ final class ShelfBuilding {
     private final ShelfAir air;
     private final Map<String, Stay> stays = new LinkedHashMap<>();
     private final Map<String, List<Occupants>> occupants = new TreeMap<>();
+    private final Set<String> sacs = new HashSet<>();
     private final Map<String, Set<String>> contents = new LinkedHashMap<>();
     private final Set<String> placed = new HashSet<>();
 
@@ -61,7 +63,15 @@ final class ShelfBuilding {
 
     private void settle(BroodRecord record) {
         List<LedgerEntry> standing = record.ledger().standing();
-        record.ledger().at(at).balances().forEach((account, alive) -> {
+        Ledger then = record.ledger().at(at);
+        boolean isLaid = record.brood()
+                .laid()
+                .filter(laid -> laid.earliest().isAfter(at))
+                .isEmpty();
+        if (isLaid && then.opened() == 0) {
+            sacs.add(record.brood().code());
+        }
+        then.balances().forEach((account, alive) -> {
             if (account.isTray() && alive > 0) {
                 occupants
                         .computeIfAbsent(account.code(), code -> new ArrayList<>())
@@ -99,6 +109,7 @@ final class ShelfBuilding {
                 stay.flatMap(Stay::inside),
                 stay.map(written -> written.span().from()),
                 occupants.getOrDefault(code, List.of()),
+                stay.isPresent() && sacs.contains(code),
                 air.in(path),
                 inner);
     }

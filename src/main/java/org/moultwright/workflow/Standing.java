@@ -16,6 +16,7 @@ import org.moultwright.domain.Stage;
  * @param inside the container around it
  * @param since from when on it stood there, empty where nobody wrote it down
  * @param occupants the animals in it, brood by brood; those of containers inside it are theirs
+ * @param holdsSac whether the sac of the brood of its code was in it, not opened yet
  * @param air what its air was like, as far as it is known
  * @param contents what stood in it
  */
@@ -25,6 +26,7 @@ public record Standing(
         Optional<String> inside,
         Optional<Instant> since,
         List<Occupants> occupants,
+        boolean holdsSac,
         Optional<Air> air,
         List<Standing> contents) {
     public Standing {
@@ -45,6 +47,12 @@ public record Standing(
     /** Animals in it and in all that stands in it. */
     public int aliveWithin() {
         return alive() + contents.stream().mapToInt(Standing::aliveWithin).sum();
+    }
+
+    /** Sacs not opened yet in it and in all that stands in it. */
+    public int sacsWithin() {
+        return (holdsSac ? 1 : 0)
+                + contents.stream().mapToInt(Standing::sacsWithin).sum();
     }
 
     /** What each container is that animals live in: it and all that stands in it, at any depth. */

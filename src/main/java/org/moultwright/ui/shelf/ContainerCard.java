@@ -45,7 +45,7 @@ final class ContainerCard extends VBox {
         strip.setVisible(isLivedIn);
         strip.setManaged(isLivedIn);
         strip.show(byStage(standing));
-        foot.setText(isLivedIn ? stages(standing, names) : air(standing));
+        foot.setText(isLivedIn ? stages(standing, names) : unlived(standing));
         String size = isLivedIn ? "small" : "caption";
         if (!foot.getStyleClass().contains(size)) {
             Words.restyle(foot, size);
@@ -68,11 +68,11 @@ final class ContainerCard extends VBox {
         return stages.isEmpty() ? Texts.say("not yet counted by stage") : stages;
     }
 
-    private static String air(Standing standing) {
+    private static String unlived(Standing standing) {
         return standing.air()
                 .filter(air -> air.container().equals(standing.code()))
-                .map(own -> Texts.say("no animals · {0}", ShelfWords.temperature(own)))
-                .orElse(Texts.say("no animals"));
+                .map(own -> ShelfWords.unlived(standing) + " · " + ShelfWords.temperature(own))
+                .orElse(ShelfWords.unlived(standing));
     }
 
     private static Map<Stage, Integer> byStage(Standing standing) {

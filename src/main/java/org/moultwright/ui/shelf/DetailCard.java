@@ -44,7 +44,9 @@ final class DetailCard extends VBox {
                                         Words.caption(Texts.say("No probe and no set-point is known here.")))));
         standing.occupants().forEach(occupants -> occupants(occupants, names));
         if (!standing.contents().isEmpty()) {
-            getChildren().add(Words.plain(ShelfWords.within(standing)));
+            getChildren().add(Words.wrapped(Words.plain(ShelfWords.within(standing))));
+        } else if (standing.holdsSac()) {
+            getChildren().add(Words.wrapped(Words.strong(ShelfWords.unlived(standing))));
         }
         getChildren().add(actions(standing));
     }

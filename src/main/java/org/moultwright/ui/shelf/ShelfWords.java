@@ -73,12 +73,23 @@ final class ShelfWords {
         return standing.occupants().stream().map(Standing.Occupants::brood).collect(Collectors.joining(", "));
     }
 
-    /** "56 animals in 2 trays", "no animals": only what is lived in is counted, by what it is. */
+    /** "56 animals in 2 trays, 1 sac not opened yet", "no animals": only what is lived in is counted, by what it is. */
     static String within(Standing standing) {
         List<ContainerKind> homes = standing.homesWithin();
-        return homes.isEmpty()
-                ? Texts.say("no animals")
-                : Texts.say("{0} in {1}", animals(standing.aliveWithin()), homes(homes.size(), Set.copyOf(homes)));
+        int sacs = standing.sacsWithin();
+        List<String> parts = new ArrayList<>();
+        if (!homes.isEmpty()) {
+            parts.add(Texts.say("{0} in {1}", animals(standing.aliveWithin()), homes(homes.size(), Set.copyOf(homes))));
+        }
+        if (sacs > 0) {
+            parts.add(Texts.count(sacs, "1 sac not opened yet", "{0} sacs not opened yet", sacs));
+        }
+        return parts.isEmpty() ? Texts.say("no animals") : String.join(", ", parts);
+    }
+
+    /** What is in a container itself where no animals are counted. */
+    static String unlived(Standing standing) {
+        return standing.holdsSac() ? Texts.say("a sac, not opened yet") : Texts.say("no animals");
     }
 
     private static String homes(int count, Set<ContainerKind> kinds) {
@@ -104,6 +115,8 @@ final class ShelfWords {
                         parts.add(one.brood() + ", " + animals(one.alive()) + ": " + stages(one.byStage(), names)));
         if (!standing.contents().isEmpty()) {
             parts.add(within(standing));
+        } else if (standing.holdsSac()) {
+            parts.add(unlived(standing));
         }
         standing.air().ifPresent(air -> parts.add(temperature(air)));
         return String.join(", ", parts);

@@ -264,6 +264,19 @@ class ShelfUiTest {
     }
 
     @Test
+    void aSacNotOpenedYetIsTold(FxRobot robot) {
+        for (int day = 0; day < 17; day++) {
+            robot.type(KeyCode.PAGE_UP);
+        }
+        awaitWords("as it stood at the end of Thursday 16 April", "1 sac not opened yet");
+        robot.clickOn(card("CC-26-C"));
+        awaitFocus("CC-26-C, hammock, in mother C, a sac, not opened yet");
+        assertThat(desk.words())
+                .filteredOn(words -> words.startsWith("a sac, not opened yet"))
+                .hasSize(2);
+    }
+
+    @Test
     void beforeTheFirstContainerTheKeysStillLeadBack(FxRobot robot) {
         for (int day = 0; day < 80; day++) {
             robot.type(KeyCode.PAGE_UP);
