@@ -8,6 +8,8 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import org.moultwright.domain.ContainerKind;
 import org.moultwright.language.Texts;
@@ -19,7 +21,8 @@ import org.moultwright.workflow.Standing;
 /** A container to be stood on the shelf. */
 final class AddForm extends ShelfForm {
     private final ShelfDesk desk;
-    private final ShelfAt shelf;
+    private ShelfAt shelf;
+    private final ObservableList<String> places = FXCollections.observableArrayList();
     private final StringProperty code = new SimpleStringProperty("");
     private final ObjectProperty<@Nullable ContainerKind> kind = new SimpleObjectProperty<>(ContainerKind.BOX);
     private final ObjectProperty<@Nullable String> inside = new SimpleObjectProperty<>(MoveForm.NOTHING);
@@ -29,12 +32,24 @@ final class AddForm extends ShelfForm {
         super(Texts.say("Add a container"), Texts.say("Add"));
         this.desk = desk;
         this.shelf = shelf;
+        places.setAll(places(shelf));
         beside.flatMap(focused -> focused.kind().holdsBrood()
                         ? focused.inside().filter(around -> shelf.find(around).isPresent())
                         : Optional.of(focused.code()))
                 .ifPresent(inside::set);
         if (shelf.outermost().isEmpty()) {
             kind.set(ContainerKind.INCUBATOR);
+        }
+    }
+
+    /** A place chosen stays so, even where it is gone: then it is said once it is to be kept. */
+    @Override
+    void see(ShelfAt read) {
+        shelf = read;
+        if (!places.equals(places(read))) {
+            String chosen = inside.get();
+            places.setAll(places(read));
+            inside.set(chosen);
         }
     }
 
@@ -51,7 +66,12 @@ final class AddForm extends ShelfForm {
         return inside;
     }
 
-    List<String> places() {
+    /** Where it can stand. */
+    ObservableList<String> places() {
+        return places;
+    }
+
+    private static List<String> places(ShelfAt shelf) {
         List<String> places = new ArrayList<>(List.of(MoveForm.NOTHING));
         shelf.all().stream()
                 .filter(place -> !place.kind().holdsBrood())

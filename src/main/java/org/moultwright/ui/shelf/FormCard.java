@@ -1,13 +1,14 @@
 package org.moultwright.ui.shelf;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.Observable;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
@@ -138,15 +139,13 @@ final class FormCard extends VBox {
             NumberField number =
                     FormFields.quiet(new NumberField(Texts.say("how many {0}", names.plural(stage))), "number-field");
             number.valueProperty().bindBidirectional(count);
-            Flow row = new Flow(
-                    new StageChip(stage, names.label(stage)),
-                    ContainerCard.gap(),
-                    Words.caption(Texts.say("of {0}", split.seen(stage))),
-                    number);
+            Label seen = Words.caption("");
+            seen.textProperty().bind(split.seen(stage));
+            Flow row = new Flow(new StageChip(stage, names.label(stage)), ContainerCard.gap(), seen, number);
             row.getStyleClass().add("shelf-count");
             form.problemOf(count).subscribe(number::mark);
             getChildren().add(refusable(row, number.input(), count));
-            if (first.isEmpty() && split.seen(stage) > 0) {
+            if (first.isEmpty() && split.holds(stage)) {
                 first = Optional.of(number.input());
             }
         });
@@ -170,7 +169,11 @@ final class FormCard extends VBox {
                         caption(Texts.say("Code")),
                         code,
                         caption(Texts.say("Kind")),
-                        choice(Texts.say("kind"), List.of(ContainerKind.values()), add.kindProperty(), new KindWord()),
+                        choice(
+                                Texts.say("kind"),
+                                FXCollections.observableArrayList(ContainerKind.values()),
+                                add.kindProperty(),
+                                new KindWord()),
                         caption(Texts.say("Stands in")),
                         choice(Texts.say("stands in"), add.places(), add.insideProperty(), new Plain()));
         first = Optional.of(code.input());
@@ -195,10 +198,10 @@ final class FormCard extends VBox {
     }
 
     private <T> Refusable choice(
-            String name, List<T> values, ObjectProperty<@Nullable T> value, StringConverter<T> words) {
+            String name, ObservableList<T> values, ObjectProperty<@Nullable T> value, StringConverter<T> words) {
         ChoiceBox<T> choice = new ChoiceBox<>();
         choice.setMinWidth(Region.USE_PREF_SIZE);
-        choice.getItems().setAll(values);
+        choice.setItems(values);
         choice.setConverter(words);
         choice.setAccessibleText(name);
         choice.setMaxWidth(Double.MAX_VALUE);

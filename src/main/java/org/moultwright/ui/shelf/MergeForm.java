@@ -1,5 +1,6 @@
 package org.moultwright.ui.shelf;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.property.BooleanProperty;
@@ -14,9 +15,9 @@ import org.moultwright.workflow.Standing.Occupants;
 /** All animals of a tray to be put into another. */
 final class MergeForm extends ShelfForm {
     private final ShelfDesk desk;
-    private final ShelfAt shelf;
+    private ShelfAt shelf;
     private final Standing tray;
-    private final Occupants occupants;
+    private final String brood;
     private final Targets targets;
     private final BooleanProperty putAway = new SimpleBooleanProperty(true);
 
@@ -25,12 +26,15 @@ final class MergeForm extends ShelfForm {
         this.desk = desk;
         this.shelf = shelf;
         this.tray = tray;
-        this.occupants = occupants;
-        this.targets = new Targets(shelf.all().stream()
-                .filter(other -> ShareTrays.againstTarget(shelf, occupants.brood(), tray.code(), other.code())
-                        .isEmpty())
-                .map(MergeForm::target)
-                .toList());
+        this.brood = occupants.brood();
+        this.targets = new Targets(fitting());
+    }
+
+    /** What was a tray to join with may be none by now. */
+    @Override
+    void see(ShelfAt read) {
+        shelf = read;
+        targets.offer(fitting());
     }
 
     Targets targets() {
@@ -47,7 +51,15 @@ final class MergeForm extends ShelfForm {
         Optional<String> into = targets.chosen().flatMap(Targets.Target::code);
         return into.isEmpty()
                 ? refuse(targets.typedProperty(), whyNot())
-                : accept(() -> desk.share().merge(occupants.brood(), tray.code(), into.get(), putAway.get()));
+                : accept(() -> desk.share().merge(brood, tray.code(), into.get(), putAway.get()));
+    }
+
+    private List<Targets.Target> fitting() {
+        return shelf.all().stream()
+                .filter(other -> ShareTrays.againstTarget(shelf, brood, tray.code(), other.code())
+                        .isEmpty())
+                .map(MergeForm::target)
+                .toList();
     }
 
     private String whyNot() {
@@ -55,19 +67,18 @@ final class MergeForm extends ShelfForm {
         return shelf.all().stream()
                 .filter(other -> other.code().equalsIgnoreCase(typed))
                 .findFirst()
-                .flatMap(other -> ShareTrays.againstTarget(shelf, occupants.brood(), tray.code(), other.code()))
+                .flatMap(other -> ShareTrays.againstTarget(shelf, brood, tray.code(), other.code()))
                 .orElseGet(() -> typed.isEmpty() && !targets.fitting().isEmpty()
                         ? Texts.say("Type the tray they go into, or choose from the list.")
-                        : Texts.say(
-                                "There is no such tray of {0}. Choose one from the list, or split first.",
-                                occupants.brood()));
+                        : Texts.say("There is no such tray of {0}. Choose one from the list, or split first.", brood));
     }
 
     private static Targets.Target target(Standing other) {
-        String brood = ShelfWords.broods(other);
         return new Targets.Target(
                 Optional.of(other.code()),
                 other.code(),
-                other.alive() == 0 ? Texts.say("empty") : brood + ", " + ShelfWords.animals(other.alive()));
+                other.alive() == 0
+                        ? Texts.say("empty")
+                        : ShelfWords.broods(other) + ", " + ShelfWords.animals(other.alive()));
     }
 }

@@ -12,9 +12,11 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import javafx.beans.Observable;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableValue;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
@@ -30,9 +32,10 @@ final class SplitForm extends ShelfForm {
     private static final Pattern NUMBERED = Pattern.compile("(.*?)(\\d+)");
 
     private final ShelfDesk desk;
-    private final ShelfAt shelf;
+    private ShelfAt shelf;
     private final Standing tray;
-    private final Occupants occupants;
+    private final Occupants before;
+    private final ReadOnlyObjectWrapper<Occupants> occupants;
     private final boolean isolates;
     private final Map<Stage, ObjectProperty<OptionalInt>> counts = new LinkedHashMap<>();
     private final StringProperty to = new SimpleStringProperty("");
@@ -45,10 +48,24 @@ final class SplitForm extends ShelfForm {
         this.desk = desk;
         this.shelf = shelf;
         this.tray = tray;
-        this.occupants = occupants;
+        this.before = occupants;
+        this.occupants = new ReadOnlyObjectWrapper<>(occupants);
         this.isolates = isolates;
         stages.forEach(stage -> counts.put(stage, new SimpleObjectProperty<>(OptionalInt.empty())));
         to.set(nextFree(shelf, tray.code()));
+    }
+
+    /** Animals may have come or gone, and the new tray proposed may be somebody else's by now. */
+    @Override
+    void see(ShelfAt read) {
+        boolean isProposed = to.get().equals(nextFree(shelf, tray.code()));
+        shelf = read;
+        occupants.set(read.find(tray.code())
+                .flatMap(standing -> standing.occupantsOf(before.brood()))
+                .orElseGet(() -> new Occupants(before.brood(), before.taxon(), 0, Map.of())));
+        if (isProposed) {
+            to.set(nextFree(read, tray.code()));
+        }
     }
 
     boolean isolates() {
@@ -60,8 +77,19 @@ final class SplitForm extends ShelfForm {
         return counts;
     }
 
-    /** How many of a stage were seen there last. */
-    int seen(Stage stage) {
+    /** How many of a stage were seen there last: "of 54"; "of 52 now" once it is another figure than the form began with. */
+    ObservableValue<String> seen(Stage stage) {
+        return occupants.map(there -> count(there, stage) == count(before, stage)
+                ? Texts.say("of {0}", count(there, stage))
+                : Texts.say("of {0} now", count(there, stage)));
+    }
+
+    /** Whether any of a stage were seen there last. */
+    boolean holds(Stage stage) {
+        return count(occupants.get(), stage) > 0;
+    }
+
+    private static int count(Occupants occupants, Stage stage) {
         return occupants.byStage().getOrDefault(stage, 0);
     }
 
@@ -78,7 +106,7 @@ final class SplitForm extends ShelfForm {
         EnumMap<Stage, Integer> taken = new EnumMap<>(Stage.class);
         counts.forEach((stage, count) -> taken.put(stage, count.get().orElse(0)));
         Part part = new Part(
-                occupants.brood(),
+                before.brood(),
                 tray.code(),
                 to.get().strip(),
                 taken,
@@ -94,8 +122,7 @@ final class SplitForm extends ShelfForm {
 
     /** The count of a stage; of the first that was seen where none was said. */
     private Observable countOf(Optional<Stage> stage) {
-        return stage.or(() ->
-                        counts.keySet().stream().filter(one -> seen(one) > 0).findFirst())
+        return stage.or(() -> counts.keySet().stream().filter(this::holds).findFirst())
                 .map(counts::get)
                 .orElseGet(() -> counts.values().iterator().next());
     }

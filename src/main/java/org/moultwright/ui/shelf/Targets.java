@@ -24,13 +24,16 @@ final class Targets {
         narrow();
     }
 
-    /** Offers these from now on; one chosen stays so while it is among them. */
+    /** Offers these from now on; one chosen stays so while it is among them, whatever is told of it. */
     void offer(List<Target> others) {
         if (!others.equals(all)) {
             Optional<Target> before = chosen();
             all = others;
             narrow();
-            before.filter(fitting::contains).ifPresent(chosen::set);
+            before.flatMap(chosen -> fitting.stream()
+                            .filter(target -> target.code().equals(chosen.code()))
+                            .findFirst())
+                    .ifPresent(chosen::set);
         }
     }
 

@@ -1,22 +1,10 @@
 package org.moultwright.ui.shelf;
 
 import java.util.Optional;
-import java.util.UUID;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
-import org.moultwright.document.PdfLabelPrinter;
-import org.moultwright.task.InlineRunner;
-import org.moultwright.text.DayWords;
-import org.moultwright.text.Vocabulary;
-import org.moultwright.ui.RoomFixture;
-import org.moultwright.ui.label.LabelDesk;
-import org.moultwright.ui.label.NoPrinter;
 import org.moultwright.ui.theme.Appearance;
-import org.moultwright.workflow.ArrangeShelf;
 import org.moultwright.workflow.MemoryBroodBook;
 import org.moultwright.workflow.RoomView;
-import org.moultwright.workflow.ShareTrays;
-import org.moultwright.workflow.UndoDeed;
 
 /** The shelf's screen alone, to be timed on the toolkit's thread. */
 public final class MeasuredShelf {
@@ -24,19 +12,7 @@ public final class MeasuredShelf {
     private Optional<Scene> scene = Optional.empty();
 
     public MeasuredShelf(RoomView room) {
-        MemoryBroodBook book = new MemoryBroodBook();
-        this.model = new ShelfViewModel(new ShelfDesk(
-                new SimpleObjectProperty<>(room),
-                () -> {},
-                new ArrangeShelf(book, room::now, UUID::randomUUID),
-                new ShareTrays(book, room::now, UUID::randomUUID),
-                new UndoDeed(book, room::now, UUID::randomUUID),
-                new LabelDesk(new PdfLabelPrinter(), name -> Optional.empty(), new NoPrinter(), new InlineRunner()),
-                new InlineRunner(),
-                (at, undo) -> {},
-                room::now,
-                new DayWords(RoomFixture.ZONE),
-                new SimpleObjectProperty<>(Vocabulary.ENGLISH_HOBBY)));
+        this.model = new ShelfViewModel(InventedShelfDesk.of(room, new MemoryBroodBook()));
     }
 
     /** Builds the view and draws it. */

@@ -236,6 +236,24 @@ class ShelfUiTest {
         assertThat(desk.words()).noneMatch(words -> words.startsWith("A1 still holds"));
     }
 
+    /** What was split off comes back while the next split is being typed. */
+    @Test
+    void aFormTellsTheCountThatIsInForceNow(FxRobot robot) {
+        robot.type(KeyCode.S);
+        await(() -> isTyping());
+        robot.write("10").type(KeyCode.ENTER);
+        awaitWords("10 of A1 moved to A3.", "CC-26-A, 46 animals");
+        await(() -> has(ListView.class));
+        robot.type(KeyCode.S);
+        await(() -> isTyping());
+        robot.write("3");
+        awaitWords("of 44");
+        robot.clickOn(card("A1")).press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+        awaitWords("of 54 now");
+        robot.clickOn("Split");
+        awaitWords("3 of A1 moved to A3.");
+    }
+
     @Test
     void aTrayIsJoinedWithAnother(FxRobot robot) {
         robot.type(KeyCode.J).write("A2").type(KeyCode.ENTER);
