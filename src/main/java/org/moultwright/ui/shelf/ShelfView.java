@@ -101,9 +101,8 @@ final class ShelfView extends VBox {
                                                             .get()
                                                             .at()))
                                     : Texts.say("as it stands tonight"));
-            tonight.setVisible(model.isPast());
-            tonight.setManaged(model.isPast());
-            add.setDisable(model.isPast());
+            show(tonight, model.isPast());
+            show(add, !model.isPast());
         };
         model.shelfProperty().addListener((observed, before, now) -> tell.run());
         tell.run();

@@ -275,6 +275,7 @@ class ShelfUiTest {
     void thePastIsOnlyShown(FxRobot robot) {
         robot.type(KeyCode.PAGE_UP);
         awaitWords("as it stood at the end of Saturday 2 May, read only");
+        assertThat(desk.words()).doesNotContain("Add a container");
         robot.type(KeyCode.M);
         awaitWords("This is the past: it is only shown. Go back to tonight to change something.");
         robot.type(KeyCode.T);
