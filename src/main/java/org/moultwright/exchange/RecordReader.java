@@ -22,6 +22,9 @@ import org.moultwright.domain.LedgerEntry;
 final class RecordReader {
     private static final RecordKind[] KINDS = RecordKind.values();
 
+    /** Where the types stand that a room is made of. */
+    private static final List<String> OURS = List.of("org.moultwright.domain.", "org.moultwright.workflow.");
+
     private final DataInputStream in;
     private final List<Object> known = new ArrayList<>();
     private final Map<String, Constructor<?>> constructors = new HashMap<>();
@@ -56,7 +59,7 @@ final class RecordReader {
 
     private List<Object> list() throws IOException, ReflectiveOperationException {
         int size = in.readInt();
-        List<Object> list = new ArrayList<>(size);
+        List<Object> list = new ArrayList<>();
         for (int i = 0; i < size; i++) {
             list.add(read());
         }
@@ -73,7 +76,7 @@ final class RecordReader {
     }
 
     private Object choice() throws IOException, ReflectiveOperationException {
-        return Class.forName((String) read()).getEnumConstants()[in.readInt()];
+        return ours((String) read()).getEnumConstants()[in.readInt()];
     }
 
     private Ledger ledger() throws IOException, ReflectiveOperationException {
@@ -94,12 +97,20 @@ final class RecordReader {
     private Constructor<?> constructor(String type) throws ReflectiveOperationException {
         Constructor<?> whole = constructors.get(type);
         if (whole == null) {
-            Class<?> record = Class.forName(type);
+            Class<?> record = ours(type);
             whole = record.getDeclaredConstructor(Arrays.stream(record.getRecordComponents())
                     .map(RecordComponent::getType)
                     .toArray(Class<?>[]::new));
             constructors.put(type, whole);
         }
         return whole;
+    }
+
+    /** A file may come from a stranger, whose names are not to have anything else of the program loaded. */
+    private static Class<?> ours(String type) throws ClassNotFoundException {
+        if (OURS.stream().noneMatch(type::startsWith)) {
+            throw new IllegalArgumentException(type + " is no part of a room");
+        }
+        return Class.forName(type);
     }
 }

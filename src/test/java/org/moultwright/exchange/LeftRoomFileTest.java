@@ -3,6 +3,10 @@ package org.moultwright.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
 import java.io.IOException;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -107,6 +111,17 @@ class LeftRoomFileTest {
     }
 
     /** So that a part added to a record some day does not cost a keeper the quick start unseen. */
+    @Test
+    void aRecordThatIsNoPartOfARoomIsNotMade() throws IOException {
+        ByteArrayOutputStream written = new ByteArrayOutputStream();
+        new RecordWriter(new DataOutputStream(written)).write(new Stranger("anything"));
+        RecordReader reader = new RecordReader(new DataInputStream(new ByteArrayInputStream(written.toByteArray())));
+        assertThatThrownBy(reader::read).hasMessageContaining("is no part of a room");
+    }
+
+    /** Of another package than those a room is made of. */
+    record Stranger(String name) {}
+
     @Test
     void thereIsAKindForEveryPartARoomCanHave() {
         Set<Type> leaves = new LinkedHashSet<>();
