@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.moultwright.boot.machine.ProgramBuild;
 import org.moultwright.exchange.LeftRoomFile;
 import org.moultwright.store.H2Store;
+import org.moultwright.store.StoreException;
 import org.moultwright.store.StoreStamp;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.WrittenRoom;
@@ -23,7 +24,11 @@ record LeftRooms(Optional<String> build) {
         return new LeftRooms(ProgramBuild.stamp());
     }
 
-    /** The room of a store that is in use nowhere and exactly as it was left. */
+    /**
+     * The room of a store that is in use nowhere and exactly as it was left.
+     *
+     * @throws StoreException if nothing can be written to that store
+     */
     Optional<Found> find(Path store) {
         return build.flatMap(own -> H2Store.atRest(store).flatMap(stamp -> found(store, fits(own, stamp))));
     }
@@ -31,10 +36,10 @@ record LeftRooms(Optional<String> build) {
     /** Closes a store, and keeps its room as it is left. Where that cannot be done, the next desk waits for its store. */
     void close(H2Store store, Room room) {
         Optional<WrittenRoom> last = build.flatMap(own -> written(room));
-        Optional<StoreStamp> stamp = store.closeAtRest();
-        if (build.isPresent() && last.isPresent() && stamp.isPresent()) {
+        Optional<String> fits = store.closeAtRest().flatMap(stamp -> build.map(own -> fits(own, stamp)));
+        if (fits.isPresent() && last.isPresent()) {
             try {
-                fileOf(store).keep(fits(build.get(), stamp.get()), last.get());
+                fileOf(store).keep(fits.get(), last.get());
             } catch (IOException | IllegalArgumentException notKept) {
                 // One kept before fits no longer, unless nothing was written.
             }
@@ -51,12 +56,8 @@ record LeftRooms(Optional<String> build) {
     }
 
     private static Optional<Found> found(Path store, String fits) {
-        try {
-            H2Store later = H2Store.later(store);
-            return fileOf(later).read(fits).map(room -> new Found(later, room));
-        } catch (IOException goneMeanwhile) {
-            return Optional.empty();
-        }
+        H2Store later = H2Store.later(store);
+        return fileOf(later).read(fits).map(room -> new Found(later, room));
     }
 
     private static LeftRoomFile fileOf(H2Store store) {

@@ -103,9 +103,10 @@ public final class H2Store implements AutoCloseable {
      * A store that nothing is done with before {@link #openNow}: what is read or written until then waits for that.
      *
      * @param file that is there
+     * @throws StoreException if nothing can be written to it
      */
-    public static H2Store later(Path file) throws IOException {
-        return new H2Store(file.toRealPath());
+    public static H2Store later(Path file) {
+        return new H2Store(StoreOpening.writable(file));
     }
 
     /**
