@@ -1,7 +1,5 @@
 package org.moultwright.boot;
 
-import java.time.Instant;
-import java.time.ZoneOffset;
 import javafx.event.Event;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -10,7 +8,6 @@ import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import org.moultwright.domain.Stage;
-import org.moultwright.text.DayWords;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -46,8 +43,7 @@ final class Rehearsal {
         banner.sentenceProperty().set(WORDS);
         NumberField field = new NumberField(WORDS);
         VBox unseen = new VBox(
-                // The names of days are the language's own, and long to find.
-                new PageHeader(new DayWords(ZoneOffset.UTC).longDay(Instant.EPOCH), new KeyCap(WORDS)),
+                new PageHeader(WORDS, new KeyCap(WORDS)),
                 new Card(
                         Words.strong(WORDS),
                         new ToggleChip(WORDS),

@@ -101,10 +101,8 @@ public final class Room {
         return new Known(written, now, whole.readings(), past, Optional.of(forecaster.apply(question)));
     }
 
-    /** A reading from before the clock was set back lies ahead of now; what was read since is then the latest. */
     private Map<String, Reading> latestReadings(Instant now, List<BroodView> broods) {
-        Map<String, Reading> latest = new HashMap<>(readings.latest());
-        latest.values().removeIf(reading -> reading.takenAt().isAfter(now));
+        Map<String, Reading> latest = new HashMap<>(WrittenRoom.until(now, readings.latest()));
         broods.forEach(brood -> brood.record().readings().forEach((probe, series) -> {
             if (!series.isEmpty()) {
                 latest.putIfAbsent(probe, series.reading(series.size() - 1));

@@ -33,7 +33,7 @@ public record WrittenRoom(
         return new RoomView(
                 now,
                 broods.stream().map(record -> written(record.until(now), now)).toList(),
-                readingsUntil(now),
+                until(now, latestReadings),
                 latestDeeds.stream().findFirst(),
                 Map.of(),
                 shelf,
@@ -44,8 +44,9 @@ public record WrittenRoom(
         return new BroodView(record, TrayView.all(record, Optional.empty(), now), Optional.empty());
     }
 
-    private Map<String, Reading> readingsUntil(Instant now) {
-        return latestReadings.entrySet().stream()
+    /** A reading from before the clock was set back lies ahead of now; what was read since is then the latest. */
+    static Map<String, Reading> until(Instant now, Map<String, Reading> latest) {
+        return latest.entrySet().stream()
                 .filter(probe -> !probe.getValue().takenAt().isAfter(now))
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }

@@ -71,10 +71,7 @@ class LeftRoomUiTest {
         assertThat(ROOMS.find(file)).as("nothing was written yet").isPresent();
         assertThat(folder.resolve("demo.store.sheets")).doesNotExist();
 
-        ToolkitThread.ask(() -> {
-            workbench.readFirst();
-            return true;
-        });
+        ToolkitThread.run(workbench::readFirst);
         ShownDesk.await(
                 () -> ToolkitThread.ask(() -> workbench.roomProperty().get().lastDeed())
                         .filter(deed -> !deed.equals(deedBefore))
@@ -98,10 +95,7 @@ class LeftRoomUiTest {
         robot.clickOn(FIELD).write("41");
         Path sheets = folder.resolve("demo.store.sheets");
         assertThat(sheets).doesNotExist();
-        ToolkitThread.ask(() -> {
-            workbench.readFirst();
-            return true;
-        });
+        ToolkitThread.run(workbench::readFirst);
         ShownDesk.await(() -> Files.exists(sheets));
         assertThat(Files.readString(sheets)).contains("41");
         close(workbench);
@@ -167,10 +161,9 @@ class LeftRoomUiTest {
     }
 
     private void close(Workbench workbench) {
-        ToolkitThread.ask(() -> {
+        ToolkitThread.run(() -> {
             stage.hide();
             workbench.close();
-            return true;
         });
     }
 
