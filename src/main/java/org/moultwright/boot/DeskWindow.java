@@ -2,8 +2,10 @@ package org.moultwright.boot;
 
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.util.Subscription;
 import org.moultwright.ui.shell.WhileAtRest;
@@ -13,15 +15,20 @@ final class DeskWindow {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
 
+    /** What the machine may lay around a window: a title, and edges. More than most do; common practice, no source. */
+    private static final double FRAME = 48;
+
     private DeskWindow() {}
 
-    /** A window for a desk, with an empty floor in it. */
+    /** A window for a desk, with an empty floor in it. It takes the whole of a screen it would not fit on. */
     static Stage stage(String title) {
         Stage stage = new Stage();
         stage.setTitle(title);
         stage.setScene(new Scene(new StackPane(), WIDTH, HEIGHT));
         stage.setMinWidth(1024);
         stage.setMinHeight(640);
+        Rectangle2D room = Screen.getPrimary().getVisualBounds();
+        stage.setMaximized(room.getWidth() < WIDTH + FRAME || room.getHeight() < HEIGHT + FRAME);
         return stage;
     }
 

@@ -1,5 +1,6 @@
 package org.moultwright.boot;
 
+import javafx.application.Platform;
 import org.moultwright.boot.machine.TallyNotes;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.alarm.AlarmViewModel;
@@ -24,7 +25,7 @@ record RoundParts(DeskTools tools) {
                 tools.days(),
                 tools.words(),
                 tools.begun(tools.opened().begunSheets(), Texts.say("sheets")),
-                new TallyNotes(),
+                new TallyNotes(Platform::runLater),
                 photos);
     }
 

@@ -1,21 +1,35 @@
 package org.moultwright.boot.machine;
 
 import java.util.List;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import org.moultwright.ui.round.TallySounds;
 
-/** Short notes of this machine, played in the order of the keys: none is left out, for each is an animal. */
+/** A tally's notes, one after another on a thread of their own. */
 public final class TallyNotes implements TallySounds {
     private static final double NOTE_SECONDS = 0.07;
 
+    private final Executor toolkit;
     private final ExecutorService player = Executors.newSingleThreadExecutor(work -> {
         Thread thread = new Thread(work, "tally notes");
         thread.setDaemon(true);
         return thread;
     });
+    private volatile Runnable whenMute = () -> {};
+
+    /** @param toolkit where it is told that nothing can be heard */
+    public TallyNotes(Executor toolkit) {
+        this.toolkit = toolkit;
+    }
+
+    @Override
+    public void turnedOn(Runnable told) {
+        whenMute = told;
+        play(() -> Scale.TURNED_ON);
+    }
 
     @Override
     public void counted(int place) {
@@ -33,7 +47,11 @@ public final class TallyNotes implements TallySounds {
     }
 
     private void play(Supplier<Notes> notes) {
-        player.execute(() -> notes.get().play());
+        player.execute(() -> {
+            if (!notes.get().play()) {
+                toolkit.execute(whenMute);
+            }
+        });
     }
 
     /** Worked out when the first is played, which few desks do. */
@@ -43,6 +61,7 @@ public final class TallyNotes implements TallySounds {
                 .mapToObj(semitones -> new Notes(NOTE_SECONDS, 440 * Math.pow(2, semitones / 12)))
                 .toList();
 
+        static final Notes TURNED_ON = new Notes(NOTE_SECONDS, 293.66, 440);
         static final Notes TAKEN_BACK = new Notes(NOTE_SECONDS, 440, 293.66);
         static final Notes REFUSED = new Notes(2 * NOTE_SECONDS, 146.83);
     }

@@ -35,7 +35,7 @@ sealed interface Prompt {
      * For one key after another, each counting one animal.
      *
      * @param counted how many were counted by now
-     * @param isHeard whether each is heard as well
+     * @param ear whether each is heard as well
      */
-    record Tally(int counted, boolean isHeard) implements Prompt {}
+    record Tally(int counted, TallyEar.State ear) implements Prompt {}
 }

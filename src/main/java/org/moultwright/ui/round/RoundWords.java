@@ -57,11 +57,15 @@ final class RoundWords {
                 tally.counted(), Texts.count(tally.counted(), "animal", "animals"), balance.expected());
     }
 
-    /** What the keys do while animals are counted. */
+    /** What the keys do while animals are counted, or that none of them is heard. */
     static String tallyKeys(Prompt.Tally tally, int stages) {
+        if (tally.ear() == TallyEar.State.MUTE) {
+            return Texts.say("This machine has no sound that can be used: plug in a speaker and press S again. "
+                    + "T ends the tally.");
+        }
         return Texts.say(
                 "1 to {0} count one each, Backspace takes the last one back, S turns sounds {1}, T ends the tally.",
-                stages, tally.isHeard() ? Texts.say("off") : Texts.say("on"));
+                stages, tally.ear() == TallyEar.State.OPEN ? Texts.say("off") : Texts.say("on"));
     }
 
     /** What to say where the balance does not hold. */

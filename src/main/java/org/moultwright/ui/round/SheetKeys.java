@@ -173,7 +173,7 @@ final class SheetKeys {
             return true;
         }
         if (key == SOUNDS) {
-            ear.turn();
+            ear.turn(this::toldMute);
         } else {
             row(key).ifPresentOrElse(this::count, ear.sounds()::refused);
         }
@@ -187,8 +187,14 @@ final class SheetKeys {
         ear.sounds().counted(sheet.rows().indexOf(row));
     }
 
+    private void toldMute() {
+        if (tallies()) {
+            showTally();
+        }
+    }
+
     private void showTally() {
-        prompt.set(new Prompt.Tally(tallied.size(), ear.isOpen()));
+        prompt.set(new Prompt.Tally(tallied.size(), ear.state()));
     }
 
     private Optional<StageRow> row(char key) {

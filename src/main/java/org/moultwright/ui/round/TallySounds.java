@@ -5,6 +5,9 @@ public interface TallySounds {
     /** A desk without sound. */
     TallySounds SILENT = new TallySounds() {
         @Override
+        public void turnedOn(Runnable whenMute) {}
+
+        @Override
         public void counted(int place) {}
 
         @Override
@@ -13,6 +16,13 @@ public interface TallySounds {
         @Override
         public void refused() {}
     };
+
+    /**
+     * Sounds are wanted from now on; plays a note, so that it is known at once whether any can be heard.
+     *
+     * @param whenMute is run on the toolkit's thread when this or a later note could not be played
+     */
+    void turnedOn(Runnable whenMute);
 
     /**
      * One animal was counted.

@@ -7,6 +7,14 @@ import java.util.List;
 final class HeardTally implements TallySounds {
     final List<String> notes = new ArrayList<>();
 
+    Runnable whenMute = () -> {};
+
+    @Override
+    public void turnedOn(Runnable told) {
+        notes.add("on");
+        whenMute = told;
+    }
+
     @Override
     public void counted(int place) {
         notes.add("stage " + place);

@@ -135,15 +135,37 @@ class RoundViewModelTest {
         Prompt.Tally tally = (Prompt.Tally) sheet.keys().promptProperty().get();
         assertThat(RoundWords.tally(tally, sheet.fields().balanceProperty().get()))
                 .isEqualTo("Tally: 2 animals counted, 56 expected.");
-        assertThat(room.heard.notes).containsExactly("stage 2", "stage 3", "refused", "taken back");
+        assertThat(room.heard.notes).containsExactly("on", "stage 2", "stage 3", "refused", "taken back");
         "s3".chars().forEach(key -> sheet.keys().typed((char) key));
-        assertThat(room.heard.notes).hasSize(4);
+        assertThat(room.heard.notes).hasSize(5);
         assertThat(sheet.fields()
                         .row(Stage.INSTAR1)
                         .orElseThrow()
                         .textProperty()
                         .get())
                 .isEqualTo("3");
+    }
+
+    @Test
+    void aTallyThatCannotBeHeardSaysSoAndTriesAgain() {
+        RoundViewModel model = new RoundViewModel(room.desk());
+        SheetKeys keys = open(model).keys();
+        "ts".chars().forEach(key -> keys.typed((char) key));
+        assertThat(tallyKeys(keys)).contains("S turns sounds off");
+        room.heard.whenMute.run();
+        assertThat(tallyKeys(keys)).startsWith("This machine has no sound that can be used");
+        keys.typed('3');
+        assertThat(room.heard.notes).containsExactly("on");
+        keys.typed('s');
+        assertThat(tallyKeys(keys)).contains("S turns sounds off");
+        assertThat(room.heard.notes).containsExactly("on", "on");
+        keys.typed('t');
+        room.heard.whenMute.run();
+        assertThat(keys.isOpen()).isTrue();
+    }
+
+    private static String tallyKeys(SheetKeys keys) {
+        return RoundWords.tallyKeys((Prompt.Tally) keys.promptProperty().get(), 5);
     }
 
     @ParameterizedTest
