@@ -16,6 +16,7 @@ import org.moultwright.task.Ticker;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.photo.PhotoOffers;
+import org.moultwright.ui.photo.PhotoSheet;
 import org.moultwright.ui.photo.Pictures;
 import org.moultwright.workflow.AttachPhotos;
 import org.moultwright.workflow.BroodBook;
@@ -38,6 +39,7 @@ final class PhotoParts implements PhotoOffers, AutoCloseable {
 
     private final ReadOnlyObjectWrapper<List<Path>> offered = new ReadOnlyObjectWrapper<>(List.of());
     private final Ticker ticker;
+    private final PhotoSheet sheet;
     private final PhotoDesk desk;
 
     /** @param folder the folder looked into, empty for none */
@@ -54,16 +56,20 @@ final class PhotoParts implements PhotoOffers, AutoCloseable {
         this.place = folder.getValue();
         this.folder.addListener((observed, before, now) -> place = now);
         this.offers = new OfferPictures(new PictureFolder(() -> place, InstantSource.system()), files);
+        Pictures pictures = new Pictures(files::look, reader);
+        this.sheet = new PhotoSheet(pictures, days);
         this.desk = new PhotoDesk(
-                Optional.of(new AttachPhotos(book, files, clock, UUID::randomUUID)),
-                new Pictures(files::look, reader),
-                this,
-                days);
+                Optional.of(new AttachPhotos(book, files, clock, UUID::randomUUID)), pictures, this, sheet, days);
         this.ticker = new Ticker("new pictures", PAUSE, this::look);
     }
 
     PhotoDesk desk() {
         return desk;
+    }
+
+    /** Where large photos are seen, to be laid over the screens. */
+    PhotoSheet sheet() {
+        return sheet;
     }
 
     @Override

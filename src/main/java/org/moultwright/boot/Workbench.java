@@ -125,7 +125,8 @@ final class Workbench implements AutoCloseable {
                                 reach,
                                 command -> new AlarmCommand(command).tryOut(),
                                 new Translations(file.beside(DeskLanguage.FOLDER)))),
-                new DeedsSheet(new DeedsDesk(tools.undo(), this::takenBack, keeper, days)));
+                new DeedsSheet(new DeedsDesk(tools.undo(), this::takenBack, keeper, days)),
+                List.of(photos.sheet()));
         this.whole = new SitterParts(sitter, view, this::putHandsBack);
         if (opened.broods().isEmpty()) {
             open(WHERE_BROODS_COME_IN);

@@ -85,6 +85,7 @@ class PhotosUiTest {
         assertThat(robot.lookup((Label label) -> label.getText().endsWith("IMG_1.jpg"))
                         .tryQuery())
                 .isPresent();
+        assertThat(robot.listWindows()).as("in the desk's own window").hasSize(1);
         robot.type(KeyCode.ESCAPE);
         ShownDesk.await(() -> robot.lookup(".photo-large").tryQuery().isEmpty());
 

@@ -12,9 +12,11 @@ import org.moultwright.workflow.AttachPhotos;
  * @param attach attaches them to a tray; empty where nothing can be attached
  * @param pictures reads them, aside
  * @param offers new pictures in the folder the keeper chose
+ * @param large shows them large
  * @param days the keeper's days
  */
-public record PhotoDesk(Optional<AttachPhotos> attach, Pictures pictures, PhotoOffers offers, DayWords days) {
+public record PhotoDesk(
+        Optional<AttachPhotos> attach, Pictures pictures, PhotoOffers offers, LargePhotos large, DayWords days) {
 
     /** A desk without photos. */
     public static PhotoDesk none(Runner runner, DayWords days) {
@@ -26,6 +28,7 @@ public record PhotoDesk(Optional<AttachPhotos> attach, Pictures pictures, PhotoO
                         },
                         runner),
                 PhotoOffers.NONE,
+                (photos, first) -> {},
                 days);
     }
 }

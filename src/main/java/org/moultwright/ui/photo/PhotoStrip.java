@@ -38,6 +38,6 @@ public final class PhotoStrip extends Flow {
     }
 
     private void open(int first) {
-        PhotoWindow.open(getScene(), new PhotoView(shown, first, desk));
+        desk.large().show(shown, first);
     }
 }

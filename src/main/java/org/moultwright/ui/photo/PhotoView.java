@@ -1,6 +1,7 @@
 package org.moultwright.ui.photo;
 
 import java.util.List;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyEvent;
@@ -11,6 +12,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.PhotoNote;
 import org.moultwright.language.Texts;
+import org.moultwright.text.DayWords;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Flow;
@@ -21,19 +23,27 @@ import org.moultwright.ui.control.Words;
 /** One photo as large as there is room, and the others a key away. */
 public final class PhotoView extends VBox {
     private final List<PhotoNote> photos;
-    private final PhotoDesk desk;
+    private final Pictures pictures;
+    private final DayWords days;
     private final ImageView picture = new ImageView();
     private final StackPane frame = new StackPane(picture);
     private final Label words = Words.strong("");
     private final Label place = Words.muted("");
     private final Banner problem = new Banner(Tone.WARN);
-    private Runnable whenClosed = () -> {};
+    private final Runnable close;
+    private final Button back;
     private int position;
 
-    /** @param first which of them is shown first */
-    public PhotoView(List<PhotoNote> photos, int first, PhotoDesk desk) {
+    /**
+     * @param first which of them is shown first
+     * @param close takes it away
+     */
+    public PhotoView(List<PhotoNote> photos, int first, Pictures pictures, DayWords days, Runnable close) {
         this.photos = List.copyOf(photos);
-        this.desk = desk;
+        this.pictures = pictures;
+        this.days = days;
+        this.close = close;
+        this.back = Buttons.secondary(Texts.say("Close"), close);
         this.position = first;
         picture.setPreserveRatio(true);
         picture.setSmooth(true);
@@ -49,7 +59,7 @@ public final class PhotoView extends VBox {
                 gap,
                 KeyCap.hint("← →", Texts.say("the others")),
                 KeyCap.hint("Esc", Texts.say("back")),
-                Buttons.secondary(Texts.say("Close"), this::close));
+                back);
         foot.getStyleClass().add("photo-foot");
         getStyleClass().addAll("page", "photo-large");
         getChildren().addAll(problem, frame, foot);
@@ -57,19 +67,16 @@ public final class PhotoView extends VBox {
         show();
     }
 
-    void whenClosed(Runnable told) {
-        whenClosed = told;
-    }
-
-    private void close() {
-        whenClosed.run();
+    /** Takes the keyboard to where it is seen that it is here. */
+    void takeFocus() {
+        back.requestFocus();
     }
 
     private void pressed(KeyEvent event) {
         switch (event.getCode()) {
             case LEFT, PAGE_UP -> step(-1);
             case RIGHT, PAGE_DOWN -> step(1);
-            case ESCAPE -> close();
+            case ESCAPE -> close.run();
             default -> {
                 return;
             }
@@ -87,20 +94,19 @@ public final class PhotoView extends VBox {
 
     private void show() {
         PhotoNote photo = photos.get(position);
-        String said = PhotoWords.of(photo, desk.days());
+        String said = PhotoWords.of(photo, days);
         words.setText(said);
         place.setText(Texts.say("{0} of {1}", position + 1, photos.size()));
         problem.sentenceProperty().set("");
         picture.setImage(null);
         frame.setAccessibleText(Texts.say("photo, {0}", said));
-        desk.pictures()
-                .large(
-                        photo.file(),
-                        image -> {
-                            if (photo.equals(photos.get(position))) {
-                                picture.setImage(image);
-                            }
-                        },
-                        problem.sentenceProperty()::set);
+        pictures.large(
+                photo.file(),
+                image -> {
+                    if (photo.equals(photos.get(position))) {
+                        picture.setImage(image);
+                    }
+                },
+                problem.sentenceProperty()::set);
     }
 }

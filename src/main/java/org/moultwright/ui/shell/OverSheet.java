@@ -34,7 +34,8 @@ public abstract class OverSheet extends StackPane {
         }
     }
 
-    final void open() {
+    /** Lays it over the screen; one that is open already shows what is so now. */
+    public final void open() {
         setVisible(true);
         opened();
         keyboard.hold();

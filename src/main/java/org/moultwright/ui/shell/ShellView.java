@@ -3,6 +3,7 @@ package org.moultwright.ui.shell;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
@@ -32,6 +33,7 @@ public final class ShellView extends BorderPane {
     private final StackPane layers = new StackPane();
     private final OverSheet keySheet = new KeySheet(this::current);
     private final OverSheet deeds;
+    private final List<OverSheet> overSheets;
     private final RailView rail;
     private final TopLineView topLine;
 
@@ -40,11 +42,20 @@ public final class ShellView extends BorderPane {
      * @param screens in the rail's order
      * @param foot the screen at the rail's foot, the keeper's choices
      * @param deeds what was written down last, to be taken back
+     * @param ofScreens what screens lay over themselves
      */
-    public ShellView(ShellViewModel model, AlarmViewModel alarms, List<Screen> screens, Screen foot, OverSheet deeds) {
+    public ShellView(
+            ShellViewModel model,
+            AlarmViewModel alarms,
+            List<Screen> screens,
+            Screen foot,
+            OverSheet deeds,
+            List<OverSheet> ofScreens) {
         this.model = model;
         this.alarms = alarms;
         this.deeds = deeds;
+        this.overSheets =
+                Stream.concat(ofScreens.stream(), Stream.of(keySheet, deeds)).toList();
         this.inRail = List.copyOf(screens);
         List<Screen> all = new ArrayList<>(screens);
         all.add(foot);
@@ -77,9 +88,9 @@ public final class ShellView extends BorderPane {
     private void build() {
         // A page can take the focus only once it stands in the window, and the first one does with the frame's skin.
         host.skinProperty().addListener((observed, before, now) -> current().ifPresent(Screen::shown));
-        layers.getChildren().setAll(host, keySheet, deeds);
-        List.of(keySheet, deeds)
-                .forEach(sheet -> sheet.whenClosed(() -> current().ifPresent(Screen::shown)));
+        layers.getChildren().setAll(host);
+        layers.getChildren().addAll(overSheets);
+        overSheets.forEach(sheet -> sheet.whenClosed(() -> current().ifPresent(Screen::shown)));
         setTop(new AlarmBanner(alarms));
         // In a box of its own, which another part can stand in for it in.
         setLeft(new HBox(rail));
@@ -113,7 +124,7 @@ public final class ShellView extends BorderPane {
     }
 
     private void open() {
-        List.of(keySheet, deeds).forEach(OverSheet::close);
+        overSheets.forEach(OverSheet::close);
         current().ifPresent(screen -> {
             rail.takeFocus();
             host.setContent(screen.node());
@@ -135,8 +146,8 @@ public final class ShellView extends BorderPane {
             turn(deeds);
         } else if (ShellKeys.SHEET.match(event)) {
             turn(keySheet);
-        } else if (event.getCode() == KeyCode.ESCAPE && (keySheet.isVisible() || deeds.isVisible())) {
-            List.of(keySheet, deeds).forEach(OverSheet::close);
+        } else if (event.getCode() == KeyCode.ESCAPE && overSheets.stream().anyMatch(OverSheet::isVisible)) {
+            overSheets.forEach(OverSheet::close);
         } else if (!AlarmKeys.pressed(event, alarms)) {
             return;
         }

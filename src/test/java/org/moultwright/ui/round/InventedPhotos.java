@@ -40,7 +40,8 @@ final class InventedPhotos {
     }
 
     static Parent large() {
-        return new PhotoView(photos(), 1, desk());
+        PhotoDesk desk = desk();
+        return new PhotoView(photos(), 1, desk.pictures(), desk.days(), () -> {});
     }
 
     private static List<PhotoNote> photos() {
@@ -54,7 +55,11 @@ final class InventedPhotos {
 
     private static PhotoDesk desk() {
         return new PhotoDesk(
-                Optional.empty(), new Pictures(InventedPhotos::paint, new InlineRunner()), new Two(), DAYS);
+                Optional.empty(),
+                new Pictures(InventedPhotos::paint, new InlineRunner()),
+                new Two(),
+                (photos, first) -> {},
+                DAYS);
     }
 
     private static PagePicture paint(String file, int longestPixels) {

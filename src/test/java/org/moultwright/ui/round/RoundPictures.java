@@ -154,7 +154,8 @@ public final class RoundPictures {
                 alarms,
                 List.of(new Pictured(view)),
                 new SettingsScreen(settings, AlarmReach.NOBODY, command -> "", new Translations(Path.of("none"))),
-                new BlankSheet());
+                new BlankSheet(),
+                List.of());
     }
 
     private record Pictured(RoundView view) implements Screen {

@@ -64,7 +64,8 @@ class ShellUiTest {
                 new InventedWatch().model,
                 List.of(new Page("one"), new Page("two")),
                 new SettingsScreen(settings, AlarmReach.NOBODY, command -> "", new Translations(Path.of("none"))),
-                new BlankSheet());
+                new BlankSheet(),
+                List.of());
     }
 
     @Test
@@ -249,7 +250,8 @@ class ShellUiTest {
                     new InventedWatch().model,
                     List.of(new Page("one"), new Page("two")),
                     new SettingsScreen(settings, AlarmReach.NOBODY, command -> "", new Translations(Path.of("none"))),
-                    new BlankSheet());
+                    new BlankSheet(),
+                    List.of());
         });
     }
 
