@@ -30,8 +30,8 @@ public record SheetDraft(
         Optional<RoundSheet.Mould> mould,
         Set<String> care,
         String note) {
-    /** What a look may be at any moment of typing. */
-    public static final Pattern TYPABLE = Pattern.compile("\\d{0,5}|\\d{1,5}/\\d{0,5}|seen|none");
+    /** What may be typed for a look. Not all of it is one: what was mistyped is kept as it is, and never counted. */
+    public static final Pattern TYPABLE = Pattern.compile("-?[\\d.,/]{0,11}|seen|none");
 
     public SheetDraft {
         Require.text("brood", brood);

@@ -10,7 +10,8 @@ import javafx.scene.layout.VBox;
  * A field that takes only what may be typed there, with room beneath for the sentence that says what is
  * wrong. While there is nothing to say it takes no room.
  *
- * <p>What it does not take it says so of, until something else is written or the field is left.
+ * <p>What it does not take it says so of, until something else is written or the field is left. An entry that went on
+ * after a sign that was not taken may not be what was meant: of that it says so until it is written anew.
  */
 public class EntryField extends VBox {
     private final TextField input = new TextField();
@@ -22,6 +23,7 @@ public class EntryField extends VBox {
 
     private final Typable typable;
     private String refused = "";
+    private boolean isDoubtful;
     private String marked = "";
 
     /**
@@ -33,7 +35,7 @@ public class EntryField extends VBox {
         input.setAccessibleText(name);
         input.setTextFormatter(new TextFormatter<>(change -> takes(change) ? change : null));
         input.focusedProperty().addListener((observed, before, focused) -> {
-            if (!focused) {
+            if (!focused && !isDoubtful) {
                 forgetRefused();
             }
         });
@@ -68,6 +70,7 @@ public class EntryField extends VBox {
     /** Says no more of what was not taken. */
     protected final void forgetRefused() {
         refused = "";
+        isDoubtful = false;
         say();
     }
 
@@ -85,8 +88,11 @@ public class EntryField extends VBox {
                 && !change.getControlText().isEmpty();
         if (!isTaken) {
             refused = typable.refusal();
-        } else if (!goesOn) {
+        } else if (goesOn) {
+            isDoubtful |= !refused.isEmpty();
+        } else {
             refused = "";
+            isDoubtful = false;
         }
         say();
         return isTaken;

@@ -40,7 +40,12 @@ final class LookEntry {
 
     /** What is wrong with a text, in a sentence; empty when nothing is. */
     static String problem(String text) {
-        return parse(text).isPresent() ? "" : Texts.say("Write 7/20 for seven of twenty looked at.");
+        if (parse(text).isPresent()) {
+            return "";
+        }
+        return text.contains("/")
+                ? Texts.say("Write 7/20 for seven of twenty looked at.")
+                : Texts.say("A count is a whole number, such as {0}.", 58);
     }
 
     private static Optional<Look> sample(Matcher matcher) {

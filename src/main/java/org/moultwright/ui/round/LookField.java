@@ -6,18 +6,24 @@ import org.moultwright.ui.control.EntryField;
 
 /** The field of one stage: a count, a sample such as 7/20, or at one key: S seen, N none. */
 final class LookField extends EntryField {
+    private static final String DASH = "-";
+
     private Optional<StageRow> row = Optional.empty();
+
+    /** Whether a dash was typed just now: not looked, or the sign of a count below none, which is not taken. */
+    private boolean dashed;
 
     LookField() {
         super("", LookEntry.TYPABLE);
         input().addEventFilter(KeyEvent.KEY_TYPED, this::typed);
         input().focusedProperty().addListener((observed, before, focused) -> {
+            dashed = false;
             if (focused) {
                 input().selectAll();
                 problemProperty().set("");
             } else {
                 row.ifPresent(left -> {
-                    problemProperty().set(LookEntry.problem(left.textProperty().get()));
+                    problemProperty().set(left.problem());
                     left.left();
                 });
             }
@@ -33,6 +39,7 @@ final class LookField extends EntryField {
             }
         });
         row = Optional.of(next);
+        dashed = false;
         forgetRefused();
         textProperty().bindBidirectional(next.textProperty());
         problemProperty().set("");
@@ -43,10 +50,16 @@ final class LookField extends EntryField {
     }
 
     private void typed(KeyEvent event) {
-        switch (event.getCharacter()) {
+        String typed = event.getCharacter();
+        if (dashed && !typed.isEmpty() && Character.isDigit(typed.charAt(0))) {
+            input().setText(DASH);
+            input().end();
+        }
+        dashed = typed.equals(DASH);
+        switch (typed) {
             case "s", "S" -> write(LookEntry.SEEN, event);
             case "n", "N" -> write(LookEntry.NONE, event);
-            case "-" -> write(LookEntry.NOT_LOOKED, event);
+            case DASH -> write(LookEntry.NOT_LOOKED, event);
             default -> {}
         }
     }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Numbers;
@@ -160,8 +161,12 @@ final class RoundWords {
         if (fields.isBlank()) {
             return Texts.say("Nothing is written yet. Count, or press = if it looks as expected.");
         }
-        if (!fields.isSound()) {
-            return Texts.say("One look cannot be read yet. Write 7/20 for seven of twenty looked at.");
+        Optional<String> unread = fields.rows().stream()
+                .map(StageRow::problem)
+                .filter(problem -> !problem.isEmpty())
+                .findFirst();
+        if (unread.isPresent()) {
+            return Texts.say("One look cannot be read yet. {0}", unread.get());
         }
         return fields.balanceProperty().get().takesTooMany()
                 ? Texts.say("More are taken out than the tray holds. Recount those taken out.")

@@ -155,11 +155,6 @@ final class SheetViewModel {
         return before >= 0 ? Optional.of(rows.get(before)) : Optional.empty();
     }
 
-    /** Whether every row can be read. */
-    boolean isSound() {
-        return rows.stream().allMatch(StageRow::isSound);
-    }
-
     boolean isBlank() {
         return rows.stream().allMatch(StageRow::isBlank)
                 && losses.isEmpty()

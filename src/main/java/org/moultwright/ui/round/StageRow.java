@@ -66,8 +66,9 @@ final class StageRow {
         return LookEntry.parse(text.get()).orElse(new Look.NotLooked());
     }
 
-    boolean isSound() {
-        return LookEntry.problem(text.get()).isEmpty();
+    /** What is wrong with the text, in a sentence; empty when nothing is. */
+    String problem() {
+        return LookEntry.problem(text.get());
     }
 
     boolean isBlank() {

@@ -11,6 +11,7 @@ import java.util.UUID;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
@@ -222,6 +223,21 @@ class PottingUiTest {
             assertThat(field(robot, count).getText()).isEqualTo(count.equals("columns") ? "3" : "8");
             assertThat(field(robot, count).getAccessibleHelp()).isEqualTo("Only a whole number up to 999.");
         }
+    }
+
+    /** The field is left before anybody has looked up. */
+    @Test
+    void whatMayNotBeWhatWasMeantIsSaidSoOfAlsoWhenItsFieldIsLeft(FxRobot robot) {
+        TextField potted = field(robot, "really potted from A1");
+        robot.interact(() -> {
+            potted.requestFocus();
+            potted.selectAll();
+        });
+        robot.write("1.5").type(KeyCode.TAB);
+        assertThat(potted.isFocused()).isFalse();
+        assertThat(potted.getAccessibleHelp()).isEqualTo("Only a whole number up to 99999.");
+        write(robot, "really potted from A1", "21");
+        assertThat(potted.getAccessibleHelp()).isEmpty();
     }
 
     @Test

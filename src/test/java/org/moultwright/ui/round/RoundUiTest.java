@@ -16,6 +16,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.CareNote;
 import org.moultwright.domain.Cause;
@@ -122,6 +124,24 @@ class RoundUiTest {
                         Stage.INSTAR1, new Look.Seen(),
                         Stage.DARKENED, new Look.None()));
         assertThat(room.record("CC-26-C").care()).extracting(CareNote::what).containsExactly(CareNote.WATERED);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"3.5", "3,5", "-5"})
+    void whatIsNoCountStaysAsItWasTypedAndIsNeverSaved(String typed, FxRobot robot) {
+        openC1(robot);
+        int looks = room.record("CC-26-C").checks().size();
+        robot.write(typed).type(KeyCode.ENTER);
+        assertThat(robot.lookup("A count is a whole number, such as 58.").tryQuery())
+                .isPresent();
+        robot.press(KeyCode.CONTROL).type(KeyCode.ENTER).release(KeyCode.CONTROL);
+        assertThat(robot.lookup("One look cannot be read yet. A count is a whole number, such as 58.")
+                        .tryQuery())
+                .isPresent();
+        assertThat(room.record("CC-26-C").checks()).hasSize(looks);
+        assertThat(robot.lookup((TextField field) -> field.getText().equals(typed))
+                        .tryQuery())
+                .isPresent();
     }
 
     @Test

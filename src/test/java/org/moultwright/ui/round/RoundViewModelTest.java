@@ -10,6 +10,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.moultwright.compute.forecast.CountInterval;
 import org.moultwright.domain.Cause;
 import org.moultwright.domain.Look;
@@ -175,7 +176,7 @@ class RoundViewModelTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"7/", "21/20", "0/0"})
+    @ValueSource(strings = {"7/", "21/20", "0/0", "3.5", "3,5", "-5", "1/2/3", "123456"})
     void halfALookIsNone(String text) {
         assertThat(LookEntry.parse(text)).isEmpty();
         assertThat(LookEntry.problem(text)).isNotEmpty();
