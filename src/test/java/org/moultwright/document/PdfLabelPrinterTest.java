@@ -231,6 +231,40 @@ class PdfLabelPrinterTest {
         assertThat(printed.decode(0, LabelSheets.A4_3X8.cell(1))).contains("an old code, 17/β");
     }
 
+    /** On one row these words would be half as high. */
+    @Test
+    void manyWordsStandInSeveralRows() {
+        PotLabel label = new PotLabel("26A-001-D", "", "sling 5 May 26, 30 ml, CC-26-A, tray A1");
+        LabelJob job = new LabelJob(LabelSheets.A4_3X8, 1, PrintShift.NONE, List.of(label), MADE_AT);
+        assertThat(PrintedSheets.of(saved(job), 300).text().lines())
+                .containsExactly("26A-001-D", "sling 5 May 26", "30 ml", "CC-26-A, tray A1");
+    }
+
+    @ParameterizedTest
+    @MethodSource("everySheet")
+    void aLabelWithoutASquareIsAllWordsAndKeepsToItself(LabelSheet sheet) {
+        PotLabel label = new PotLabel("26A-001-D", "Grammostola difficilis", "sling 5 May 26", false);
+        LabelJob job = new LabelJob(sheet, 1, PrintShift.NONE, List.of(label), MADE_AT);
+        PrintedSheets printed = PrintedSheets.of(saved(job), 300);
+        Box cell = sheet.cell(1);
+        assertThat(printed.text()).contains("26A-001-D", "G. difficilis", "sling 5 May 26");
+        assertThat(printed.decode(0, cell)).isEmpty();
+        Box ink = printed.ink(0, cell).orElseThrow();
+        assertThat(ink.leftMillimetres()).isGreaterThan(cell.leftMillimetres() + ONE_PIXEL_MILLIMETRES);
+        assertThat(ink.rightMillimetres()).isLessThan(cell.rightMillimetres() - ONE_PIXEL_MILLIMETRES);
+        assertThat(ink.topMillimetres()).isGreaterThan(cell.topMillimetres() + ONE_PIXEL_MILLIMETRES);
+        assertThat(ink.bottomMillimetres()).isLessThan(cell.bottomMillimetres() - ONE_PIXEL_MILLIMETRES);
+    }
+
+    /** What is too low for any square still has room for a code to be typed. */
+    @Test
+    void aStripTooLowForASquareStillBearsItsCode() {
+        LabelSheet strip = new LabelSheet(Paper.A4.page(), 1, 1, 20, 5, 10, 10, 20, 5);
+        LabelJob job =
+                new LabelJob(strip, 1, PrintShift.NONE, List.of(new PotLabel("26A-001-D", "", "", false)), MADE_AT);
+        assertThat(PrintedSheets.of(saved(job), 300).text()).contains("26A-001-D");
+    }
+
     @Test
     void thePictureIsThePage() {
         LabelJob job = job(LabelSheets.A4_3X8, 5, 24, PrintShift.NONE);
