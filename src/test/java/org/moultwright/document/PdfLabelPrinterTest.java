@@ -135,7 +135,7 @@ class PdfLabelPrinterTest {
         assertThatExceptionOfType(DocumentException.class)
                 .isThrownBy(() -> printer.save(job(tiny, 1, 1, PrintShift.NONE), folder.resolve("tiny.pdf")))
                 .withMessage(
-                        "A label of 8.0 × 5.0 mm is too small for this code. Choose a sheet with larger labels, or make the codes shorter. [DO-7]")
+                        "A label of 8.0 × 5.0 mm is too small for this code. Choose a sheet with larger labels, make the codes shorter, or leave parts off the label. [DO-7]")
                 .extracting(DocumentException::reason)
                 .isEqualTo(DocumentException.Reason.LABEL_TOO_SMALL);
         assertThat(folder).isEmptyDirectory();
