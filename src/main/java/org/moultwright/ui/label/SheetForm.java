@@ -42,7 +42,8 @@ public final class SheetForm {
         firstCell.set(OptionalInt.of(begun.firstCell()));
         shiftRight.set(Numbers.fixed(begun.shift().rightMillimetres(), 1));
         shiftDown.set(Numbers.fixed(begun.shift().downMillimetres(), 1));
-        sheet.addListener((observed, before, now) -> own.show(now));
+        // Told of a change before all who ask which sheet lies there: the toolkit tells such listeners first.
+        sheet.addListener((InvalidationListener) changed -> own.show(sheet.get()));
         whenChanged(this::check);
     }
 

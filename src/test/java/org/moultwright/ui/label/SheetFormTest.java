@@ -2,6 +2,8 @@ package org.moultwright.ui.label;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.moultwright.domain.label.LabelSheet;
@@ -28,5 +30,17 @@ class SheetFormTest {
             form.firstCellProperty().set(OptionalInt.empty());
             assertThat(form.stack()).isEmpty();
         }
+    }
+
+    /** Else the cells of one sheet would be laid on the paper of another. */
+    @Test
+    void whoIsToldOfAnotherSheetFindsItThere() {
+        SheetForm form = new SheetForm(LabelStack.NEW);
+        form.own().usedProperty().set(true);
+        List<LabelSheet> found = new ArrayList<>();
+        form.whenChanged(() -> found.add(form.laidSheet()));
+        LabelSheet roll = LabelSheet.ofRoll(57, 32);
+        form.sheetProperty().set(roll);
+        assertThat(found).isNotEmpty().containsOnly(roll);
     }
 }
