@@ -24,10 +24,10 @@ final class PotTable extends TableView<PotRow> {
     private static final int FAR = 1_000_000;
 
     private static final double LEAST_CODE_EMS = 6.6;
-    private static final double CODE_PADDING_EMS = 1.2;
+    private static final double CODE_PADDING_EMS = 1.3;
 
-    /** As wide as the widest that is common in codes, a capital. */
-    private static final double CODE_LETTER_EMS = 0.65;
+    /** Capitals and figures, hyphens among them, as wide as they come on the whole. */
+    private static final double CODE_LETTER_EMS = 0.56;
 
     private final RegisterViewModel model;
     private final Em type;
@@ -46,7 +46,7 @@ final class PotTable extends TableView<PotRow> {
                 add(Texts.say("code"), LEAST_CODE_EMS, Comparator.comparing(PotRow::code), PotRow::code);
         WholeColumns.atLeast(codes, Bindings.createDoubleBinding(this::codeWidth, type.fontProperty(), model.all()));
         add(Texts.say("brood"), 6.2, Comparator.comparing(PotRow::broodCode), PotRow::broodCode);
-        add(Texts.say("size"), 4.6, Comparator.comparing(PotRow::size), PotRow::size);
+        add(Texts.say("size"), 4.3, Comparator.comparing(PotRow::size), PotRow::size);
         add(Texts.say("potted"), 5.8, Comparator.comparing(PotRow::potted), row -> days.shortDay(row.potted()));
         add(
                 Texts.say("state"),
