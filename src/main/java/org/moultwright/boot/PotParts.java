@@ -4,8 +4,10 @@ import org.moultwright.document.PdfHandOverSlips;
 import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.language.Texts;
 import org.moultwright.settings.DeskSettings;
+import org.moultwright.ui.label.DesignChoice;
 import org.moultwright.ui.label.LabelDesk;
 import org.moultwright.ui.label.PdfFileDialog;
+import org.moultwright.ui.label.StackChoice;
 import org.moultwright.ui.label.SystemPrinter;
 import org.moultwright.ui.potting.PatternChoice;
 import org.moultwright.ui.potting.PottingDesk;
@@ -17,14 +19,16 @@ import org.moultwright.workflow.TendPots;
 record PotParts(DeskTools tools) {
     PottingDesk potting() {
         return new PottingDesk(
-                tools.shown().room(),
+                tools.shown().written(),
                 tools.shown().readAgain(),
                 new PotSlings(tools.book(), tools.clock(), tools.ids()),
                 tools.undo(),
                 codePattern(),
+                labelDesign(),
                 new PdfLabelPrinter(),
                 new PdfFileDialog(tools.window(), DeskTools.HOME),
                 new SystemPrinter(tools.window()),
+                labelStack(),
                 tools.runners().keeper(),
                 tools.shell(),
                 tools.clock(),
@@ -34,13 +38,14 @@ record PotParts(DeskTools tools) {
 
     RegisterDesk register() {
         return new RegisterDesk(
-                tools.shown().room(),
+                tools.shown().written(),
                 tools.shown().readAgain(),
                 new TendPots(tools.book(), tools.clock(), tools.ids()),
                 tools.undo(),
                 new PdfHandOverSlips(),
                 tools.savesPdf(Texts.say("Save the hand-over slip")),
                 labels(),
+                labelDesign(),
                 tools.runners().keeper(),
                 tools.shell(),
                 tools.clock(),
@@ -53,12 +58,23 @@ record PotParts(DeskTools tools) {
                 new PdfLabelPrinter(),
                 new PdfFileDialog(tools.window(), DeskTools.HOME),
                 new SystemPrinter(tools.window()),
+                labelStack(),
                 tools.runners().keeper());
     }
 
     private PatternChoice codePattern() {
         return new PatternChoice(
                 chosen().codePattern(), pattern -> tools.settings().choose(chosen().withCodePattern(pattern)));
+    }
+
+    private DesignChoice labelDesign() {
+        return new DesignChoice(
+                () -> chosen().labelDesign(), design -> tools.settings().choose(chosen().withLabelDesign(design)));
+    }
+
+    private StackChoice labelStack() {
+        return new StackChoice(
+                () -> chosen().labelStack(), stack -> tools.settings().choose(chosen().withLabelStack(stack)));
     }
 
     private DeskSettings chosen() {

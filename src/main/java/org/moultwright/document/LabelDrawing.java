@@ -1,14 +1,11 @@
 package org.moultwright.document;
 
 import java.io.IOException;
-import java.util.List;
-import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.moultwright.domain.label.Box;
 import org.moultwright.domain.label.LabelShape;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
-import org.moultwright.text.TaxonWords;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.DocumentException.Reason;
 import org.moultwright.workflow.PotLabel;
@@ -19,18 +16,17 @@ import org.moultwright.workflow.PotLabel;
  * @param pageHeightMillimetres PDF measures from the lower edge, sheets from the upper
  */
 record LabelDrawing(PDPageContentStream stream, double pageHeightMillimetres, LabelFonts fonts) {
-    private static final float LARGEST_CODE_POINTS = 16;
-    private static final float LARGEST_WORDS_POINTS = 11;
-
     /** One millimetre: what a keeper still reads on a small lid. Common practice, no source. */
     private static final float SMALLEST_CODE_POINTS = 2.83f;
-
-    private static final float LINE_SPACING = 1.35f;
 
     /** The share of a line's height that lies above its baseline. */
     private static final float ASCENT = 0.8f;
 
     void draw(PotLabel label, Box box, LabelShape shape) throws IOException {
+        if (!label.hasSquare()) {
+            drawText(label, LabelLayout.wordsAlone(box, shape), shape == LabelShape.ROUND);
+            return;
+        }
         CodeSquare square =
                 CodeSquare.within(label.code(), LabelLayout.roomDots(box, shape), LabelLayout.SMALLEST_MODULE_DOTS);
         LabelLayout layout = LabelLayout.of(box, shape, square.sizeWithQuietZone());
@@ -61,30 +57,20 @@ record LabelDrawing(PDPageContentStream stream, double pageHeightMillimetres, La
                 PrinterDots.points(side));
     }
 
-    /** Every line as large as its width allows, then all together as the height allows, centred. */
+    /** All rows together in the middle of their room. */
     private void drawText(PotLabel label, Box box, boolean isCentred) throws IOException {
         float width = PrinterDots.points(box.widthMillimetres());
-        List<SizedLine> lines = Stream.of(
-                        SizedLine.of(new TextLine(fonts.strong(), label.code()), width, LARGEST_CODE_POINTS),
-                        SizedLine.of(
-                                new TextLine(fonts.italic(), TaxonWords.abbreviated(label.taxon())),
-                                width,
-                                LARGEST_WORDS_POINTS),
-                        SizedLine.of(new TextLine(fonts.plain(), label.line()), width, LARGEST_WORDS_POINTS))
-                .filter(line -> !line.text().text().isEmpty())
-                .toList();
-        float wanted = lines.stream().map(SizedLine::height).reduce(0f, Float::sum);
-        float scale = Math.min(1, PrinterDots.points(box.heightMillimetres()) / wanted);
-        requireReadable(label, lines.get(0).size() * scale);
+        LabelText text = LabelText.of(label, fonts, width, PrinterDots.points(box.heightMillimetres()));
+        requireReadable(label, text.points(text.rows().get(0)));
         float left = PrinterDots.points(box.leftMillimetres());
         float middle = PrinterDots.points(pageHeightMillimetres - box.topMillimetres() - box.heightMillimetres() / 2);
-        float top = middle + wanted * scale / 2;
-        for (SizedLine line : lines) {
-            float baseline = top - line.height() * scale * ASCENT;
-            float size = line.size() * scale;
-            float spare = isCentred ? (width - line.text().widthAt(size)) / 2 : 0;
-            show(line.text(), size, left + spare, baseline);
-            top -= line.height() * scale;
+        float top = middle + text.heightPoints() / 2;
+        for (LabelText.Row row : text.rows()) {
+            float size = text.points(row);
+            float baseline = top - text.heightPoints(row) * ASCENT;
+            float spare = isCentred ? (width - row.text().widthAt(size)) / 2 : 0;
+            show(row.text(), size, left + spare, baseline);
+            top -= text.heightPoints(row);
         }
     }
 
@@ -105,15 +91,5 @@ record LabelDrawing(PDPageContentStream stream, double pageHeightMillimetres, La
         stream.newLineAtOffset(left, baseline);
         stream.showText(line.text());
         stream.endText();
-    }
-
-    private record SizedLine(TextLine text, float size) {
-        static SizedLine of(TextLine text, float width, float most) {
-            return new SizedLine(text, text.sizeWithin(width, most));
-        }
-
-        float height() {
-            return size * LINE_SPACING;
-        }
     }
 }

@@ -54,6 +54,18 @@ record LabelLayout(Box square, int moduleDots, Box text, boolean isCentred) {
         return shape == LabelShape.ROUND ? round(label, moduleDots, side) : rectangle(label, moduleDots, side);
     }
 
+    /** Where the text stands on a label without a square: as much of it as a printer can be trusted with. */
+    static Box wordsAlone(Box label, LabelShape shape) {
+        double share = shape == LabelShape.ROUND ? (1 - ROUND_INSIDE * Math.sqrt(0.5)) / 2 : MARGIN_SHARE;
+        double aside = label.widthMillimetres() * share;
+        double above = label.heightMillimetres() * share;
+        return new Box(
+                label.leftMillimetres() + aside,
+                label.topMillimetres() + above,
+                label.widthMillimetres() - 2 * aside,
+                label.heightMillimetres() - 2 * above);
+    }
+
     private static LabelLayout rectangle(Box label, int moduleDots, double side) {
         double inset = (label.heightMillimetres() - side) / 2;
         Box square = new Box(

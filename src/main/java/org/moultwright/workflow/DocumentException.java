@@ -15,7 +15,9 @@ public final class DocumentException extends AdvisedException {
         NOT_ALLOWED("DO-4", Texts.say("Choose another folder.")),
         DISK_FULL("DO-5", Texts.say("Free some space and save again.")),
         WRITE_FAILED("DO-6", Texts.say("Choose another folder.")),
-        LABEL_TOO_SMALL("DO-7", Texts.say("Choose a sheet with larger labels, or make the codes shorter.")),
+        LABEL_TOO_SMALL(
+                "DO-7",
+                Texts.say("Choose a sheet with larger labels, make the codes shorter, or leave parts off the label.")),
         NOT_READABLE("DO-8", Texts.say("Choose another file."));
 
         private final String code;

@@ -14,6 +14,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.application.Platform;
 import javafx.scene.Scene;
+import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.boot.command.Commands;
+import org.moultwright.domain.BroodRecord;
 import org.moultwright.settings.SettingsFile;
 import org.moultwright.store.H2Store;
 import org.moultwright.store.StoreException;
@@ -29,6 +31,8 @@ import org.moultwright.store.StoreException.Reason;
 import org.moultwright.ui.ToolkitThread;
 import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.workflow.Deed;
+import org.moultwright.workflow.InventedPots;
+import org.moultwright.workflow.ReadingSource;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -98,6 +102,22 @@ class LeftRoomUiTest {
         ToolkitThread.run(workbench::readFirst);
         ShownDesk.await(() -> Files.exists(sheets));
         assertThat(Files.readString(sheets)).contains("41");
+        close(workbench);
+    }
+
+    /** They need no forecast, and those of a full room take a minute on a slow machine. */
+    @Test
+    void potsAndBenchAreThereBeforeTheStoreIsOpen(FxRobot robot) {
+        H2Store store = H2Store.open(file);
+        BroodRecord potted = InventedPots.lived("BB-26-A", "26E", 7);
+        store.book().takeIn(potted, ReadingSource.of(potted));
+        OpenedRoom.of(store, DeskRoom::evening, settings(), ROOMS).close();
+
+        Workbench workbench = deskNotOpened();
+        robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT7).release(KeyCode.CONTROL);
+        assertThat(robot.lookup(".pot-table").<TableView<?>>query().getItems()).hasSize(7);
+        robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT6).release(KeyCode.CONTROL);
+        assertThat(robot.lookup("2 slings ready").tryQuery()).isPresent();
         close(workbench);
     }
 

@@ -135,7 +135,7 @@ class PdfLabelPrinterTest {
         assertThatExceptionOfType(DocumentException.class)
                 .isThrownBy(() -> printer.save(job(tiny, 1, 1, PrintShift.NONE), folder.resolve("tiny.pdf")))
                 .withMessage(
-                        "A label of 8.0 × 5.0 mm is too small for this code. Choose a sheet with larger labels, or make the codes shorter. [DO-7]")
+                        "A label of 8.0 × 5.0 mm is too small for this code. Choose a sheet with larger labels, make the codes shorter, or leave parts off the label. [DO-7]")
                 .extracting(DocumentException::reason)
                 .isEqualTo(DocumentException.Reason.LABEL_TOO_SMALL);
         assertThat(folder).isEmptyDirectory();
@@ -229,6 +229,40 @@ class PdfLabelPrinterTest {
         PrintedSheets printed = PrintedSheets.of(saved(job), 300);
         assertThat(printed.text()).contains("an old code, 17/β", "G. difficilis", "? moulted");
         assertThat(printed.decode(0, LabelSheets.A4_3X8.cell(1))).contains("an old code, 17/β");
+    }
+
+    /** On one row these words would be half as high. */
+    @Test
+    void manyWordsStandInSeveralRows() {
+        PotLabel label = new PotLabel("26A-001-D", "", "sling 5 May 26, 30 ml, CC-26-A, tray A1");
+        LabelJob job = new LabelJob(LabelSheets.A4_3X8, 1, PrintShift.NONE, List.of(label), MADE_AT);
+        assertThat(PrintedSheets.of(saved(job), 300).text().lines())
+                .containsExactly("26A-001-D", "sling 5 May 26", "30 ml", "CC-26-A, tray A1");
+    }
+
+    @ParameterizedTest
+    @MethodSource("everySheet")
+    void aLabelWithoutASquareIsAllWordsAndKeepsToItself(LabelSheet sheet) {
+        PotLabel label = new PotLabel("26A-001-D", "Grammostola difficilis", "sling 5 May 26", false);
+        LabelJob job = new LabelJob(sheet, 1, PrintShift.NONE, List.of(label), MADE_AT);
+        PrintedSheets printed = PrintedSheets.of(saved(job), 300);
+        Box cell = sheet.cell(1);
+        assertThat(printed.text()).contains("26A-001-D", "G. difficilis", "sling 5 May 26");
+        assertThat(printed.decode(0, cell)).isEmpty();
+        Box ink = printed.ink(0, cell).orElseThrow();
+        assertThat(ink.leftMillimetres()).isGreaterThan(cell.leftMillimetres() + ONE_PIXEL_MILLIMETRES);
+        assertThat(ink.rightMillimetres()).isLessThan(cell.rightMillimetres() - ONE_PIXEL_MILLIMETRES);
+        assertThat(ink.topMillimetres()).isGreaterThan(cell.topMillimetres() + ONE_PIXEL_MILLIMETRES);
+        assertThat(ink.bottomMillimetres()).isLessThan(cell.bottomMillimetres() - ONE_PIXEL_MILLIMETRES);
+    }
+
+    /** What is too low for any square still has room for a code to be typed. */
+    @Test
+    void aStripTooLowForASquareStillBearsItsCode() {
+        LabelSheet strip = new LabelSheet(Paper.A4.page(), 1, 1, 20, 5, 10, 10, 20, 5);
+        LabelJob job =
+                new LabelJob(strip, 1, PrintShift.NONE, List.of(new PotLabel("26A-001-D", "", "", false)), MADE_AT);
+        assertThat(PrintedSheets.of(saved(job), 300).text()).contains("26A-001-D");
     }
 
     @Test

@@ -13,7 +13,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.moultwright.domain.ColdestWall;
 import org.moultwright.domain.Stage;
+import org.moultwright.domain.label.LabelDesign;
+import org.moultwright.domain.label.LabelPart;
+import org.moultwright.domain.label.LabelSheets;
+import org.moultwright.domain.label.LabelStack;
 import org.moultwright.domain.label.Paper;
+import org.moultwright.domain.label.PrintShift;
 import org.moultwright.language.TemperatureUnit;
 
 class SettingsFileTest {
@@ -43,6 +48,11 @@ class SettingsFileTest {
                 .withPlans(new PlanSettings(9, 0, "+00 12 = 34", Paper.LETTER))
                 .withLabels(Map.of(Stage.INSTAR2, "Spiderling = free, größer"))
                 .withAlarms(Settings.DEFAULT.alarms().noticed(false))
+                .withDesk(DeskSettings.DEFAULT
+                        .withLabelDesign(LabelDesign.STANDARD
+                                .with(LabelPart.SQUARE, false)
+                                .withOwnWords("room 2, = back"))
+                        .withLabelStack(new LabelStack(LabelSheets.A4_3X8, 5, new PrintShift(0.4, -1.5))))
                 .withPlace(new PlaceSettings("de", "en-US", Optional.of(TemperatureUnit.FAHRENHEIT)))
                 .withWalls(Map.of("box 1", ColdestWall.below(1.5, 1), "box 2", ColdestWall.measuredBy("P-3")));
         file().save(chosen);
@@ -61,6 +71,8 @@ class SettingsFileTest {
                 "delivery-days-pots = soon",
                 "delivery-days-food = 900",
                 "sitter-paper = b5",
+                "label-parts = square,photo",
+                "label-stack = 210 297",
                 "\0\1\2\3"
             })
     void aFileNotUnderstoodIsKeptAsideAsItWas(String text) throws IOException {

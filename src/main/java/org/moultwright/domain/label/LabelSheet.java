@@ -59,8 +59,18 @@ public record LabelSheet(
                 () -> Texts.say(
                         "Labels that are round are as high as wide: {0} is not {1} mm.",
                         plain(labelHeightMillimetres), plain(labelWidthMillimetres)));
-        Require.within("topMillimetres", topMillimetres, 0, paper.heightMillimetres());
-        Require.within("leftMillimetres", leftMillimetres, 0, paper.widthMillimetres());
+        fit(
+                isOn(topMillimetres, paper.heightMillimetres()),
+                Measure.TOP,
+                () -> Texts.say(
+                        "Labels cannot begin {0} mm from the upper edge: the page is {1} mm high.",
+                        plain(topMillimetres), plain(paper.heightMillimetres())));
+        fit(
+                isOn(leftMillimetres, paper.widthMillimetres()),
+                Measure.LEFT,
+                () -> Texts.say(
+                        "Labels cannot begin {0} mm from the left edge: the page is {1} mm wide.",
+                        plain(leftMillimetres), plain(paper.widthMillimetres())));
         fit(
                 isApart(pitchXMillimetres, labelWidthMillimetres),
                 Measure.PITCH_X,
@@ -187,6 +197,10 @@ public record LabelSheet(
         return labelMillimetres >= LEAST_MILLIMETRES && labelMillimetres <= pageMillimetres + CUT_MILLIMETRES;
     }
 
+    private static boolean isOn(double marginMillimetres, double pageMillimetres) {
+        return marginMillimetres >= 0 && marginMillimetres <= pageMillimetres;
+    }
+
     private static boolean isApart(double pitchMillimetres, double labelMillimetres) {
         return pitchMillimetres >= labelMillimetres - CUT_MILLIMETRES;
     }
@@ -232,6 +246,8 @@ public record LabelSheet(
         ROWS,
         LABEL_WIDTH,
         LABEL_HEIGHT,
+        LEFT,
+        TOP,
         PITCH_X,
         PITCH_Y
     }

@@ -24,6 +24,7 @@ public class EntryField extends VBox {
     private final Typable typable;
     private String refused = "";
     private boolean isDoubtful;
+    private boolean minusRefused;
     private String marked = "";
 
     /**
@@ -71,12 +72,13 @@ public class EntryField extends VBox {
     protected final void forgetRefused() {
         refused = "";
         isDoubtful = false;
+        minusRefused = false;
         say();
     }
 
     /**
      * Tidies what is written, and says so where it is not taken. A sign typed after one that was not taken leaves that
-     * said: 1.5 would else have become 15 without a word.
+     * said: 1.5 would else have become 15, and -5 would have become 5, without a word.
      */
     private boolean takes(TextFormatter.Change change) {
         if (!change.isContentChange()) {
@@ -84,8 +86,10 @@ public class EntryField extends VBox {
         }
         tidy(change);
         boolean isTaken = typable.takes(change.getControlNewText());
-        boolean goesOn = change.getRangeStart() == change.getRangeEnd()
-                && !change.getControlText().isEmpty();
+        boolean goesOn = minusRefused
+                || (change.getRangeStart() == change.getRangeEnd()
+                        && !change.getControlText().isEmpty());
+        minusRefused = !isTaken && change.getText().equals("-");
         if (!isTaken) {
             refused = typable.refusal();
         } else if (goesOn) {

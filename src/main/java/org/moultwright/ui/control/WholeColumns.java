@@ -22,6 +22,7 @@ public final class WholeColumns {
         Runnable choose = () -> choose(table, type);
         table.widthProperty().addListener(changed -> choose.run());
         type.fontProperty().addListener(changed -> choose.run());
+        table.getColumns().forEach(column -> column.minWidthProperty().addListener(changed -> choose.run()));
         choose.run();
     }
 

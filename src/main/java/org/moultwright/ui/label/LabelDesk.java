@@ -9,6 +9,8 @@ import org.moultwright.workflow.LabelPrinter;
  * @param printer draws them
  * @param pdfChooser asks where a PDF goes
  * @param sheetPrinter puts them on paper
+ * @param stack the sheets they went on last
  * @param runner runs all of this aside
  */
-public record LabelDesk(LabelPrinter printer, PdfChooser pdfChooser, SheetPrinter sheetPrinter, Runner runner) {}
+public record LabelDesk(
+        LabelPrinter printer, PdfChooser pdfChooser, SheetPrinter sheetPrinter, StackChoice stack, Runner runner) {}

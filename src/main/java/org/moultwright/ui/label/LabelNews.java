@@ -21,8 +21,12 @@ public final class LabelNews {
         done.set(sentence);
     }
 
+    /** Why it did not go; empty where nothing is wrong any more. What went before is told no longer beside it. */
     public void failed(String sentence) {
         problem.set(sentence);
+        if (!sentence.isEmpty()) {
+            done.set("");
+        }
     }
 
     public void failed(RuntimeException fault, String what) {

@@ -4,13 +4,15 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.moultwright.domain.label.LabelStack;
 import org.moultwright.workflow.LabelJob;
 import org.moultwright.workflow.PotLabel;
 
 /** Labels to be put on a sheet of the keeper's choice. The sheet begun stays laid in for the next ones. */
 public final class LabelsViewModel {
     private final InstantSource clock;
-    private final SheetForm form = new SheetForm();
+    private final StackChoice stack;
+    private final SheetForm form;
     private final PreviewModel preview;
     private final LabelNews news = new LabelNews();
     private final LabelOutput output;
@@ -21,9 +23,12 @@ public final class LabelsViewModel {
 
     public LabelsViewModel(LabelDesk desk, InstantSource clock) {
         this.clock = clock;
+        this.stack = desk.stack();
+        this.form = new SheetForm(stack.last().get());
         this.preview = new PreviewModel(desk.printer(), desk.runner());
         this.output = new LabelOutput(desk, news);
         form.whenChanged(this::lay);
+        news.doneProperty().addListener((observed, before, now) -> keep(now));
         preview.faultProperty()
                 .addListener((observed, before, now) ->
                         news.failed(now.map(LabelWords::notDrawn).orElse("")));
@@ -68,6 +73,17 @@ public final class LabelsViewModel {
 
     void printCalibration() {
         form.calibration(clock.instant()).ifPresent(output::printCalibration);
+    }
+
+    /** Remembers the stack with what went being used up. */
+    private void keep(String whatWent) {
+        if (!whatWent.isEmpty()) {
+            form.stack()
+                    .map(lying -> putOut.map(
+                                    job -> new LabelStack(lying.sheet(), LabelWords.nextFreeCell(job), lying.shift()))
+                            .orElse(lying))
+                    .ifPresent(stack.keep());
+        }
     }
 
     private void lay() {

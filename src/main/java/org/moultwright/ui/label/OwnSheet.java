@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -106,11 +107,17 @@ public final class OwnSheet {
             Optional<LabelSheet> sheet =
                     SheetDimension.sheet(texts, round.get() ? LabelShape.ROUND : LabelShape.RECTANGLE);
             sheet.ifPresent(sound -> lastSound = sound);
-            tell(sheet.isPresent() ? "" : UNREADABLE, unwritten());
+            tell(
+                    sheet.isPresent() ? "" : UNREADABLE,
+                    marked(dimension ->
+                            !SheetDimension.isWritten(textProperty(dimension).get())));
         } catch (LabelSheet.Misfit misfit) {
             tell(misfit.sentence(), Set.of(SheetDimension.of(misfit.measure())));
         } catch (IllegalArgumentException broken) {
-            tell(SheetDimension.RANGES, Set.of());
+            tell(
+                    SheetDimension.RANGES,
+                    marked(dimension ->
+                            !dimension.isInRange(textProperty(dimension).get())));
         }
     }
 
@@ -119,10 +126,7 @@ public final class OwnSheet {
         faulty.set(dimensions);
     }
 
-    private Set<SheetDimension> unwritten() {
-        return texts.keySet().stream()
-                .filter(dimension ->
-                        !SheetDimension.isWritten(textProperty(dimension).get()))
-                .collect(Collectors.toUnmodifiableSet());
+    private Set<SheetDimension> marked(Predicate<SheetDimension> which) {
+        return texts.keySet().stream().filter(which).collect(Collectors.toUnmodifiableSet());
     }
 }

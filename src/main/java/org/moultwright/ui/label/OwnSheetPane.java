@@ -19,35 +19,38 @@ import org.moultwright.ui.control.Words;
 /** The dimensions of a sheet of the keeper's own; they are made and take room when they are asked for. */
 final class OwnSheetPane extends VBox {
     private static final Typable COUNT = Typable.wholeNumber(3);
-    private static final Typable NUMBER = Typable.number(3, SheetDimension.DECIMALS);
-    private static final int IN_A_ROW = 4;
+    private static final Typable NUMBER = Typable.number(4, SheetDimension.DECIMALS);
+    private static final int IN_A_ROW = 5;
 
     private final OwnSheet own;
 
     OwnSheetPane(OwnSheet own) {
         this.own = own;
+        getStyleClass().add("named-field");
+        managedProperty().bind(own.usedProperty());
+        own.usedProperty().subscribe(isUsed -> {
+            if (isUsed && getChildren().isEmpty()) {
+                getChildren().addAll(papers(), dimensions());
+            }
+        });
+        visibleProperty().bind(own.usedProperty());
+    }
+
+    /** Lays in a sheet of one's own, or the one chosen again. */
+    static ToggleChip use(OwnSheet own) {
         ToggleChip use = new ToggleChip(Texts.say("Own dimensions"));
         use.getStyleClass().add("small-chip");
         use.selectedProperty().bindBidirectional(own.usedProperty());
-        Flow head = new Flow(use);
-        head.getStyleClass().add("card-head");
-        getStyleClass().add("named-field");
-        getChildren().add(head);
-        own.usedProperty().subscribe(isUsed -> {
-            if (isUsed && getChildren().size() == 1) {
-                head.getChildren().add(papers());
-                getChildren().add(dimensions());
-            }
-        });
+        return use;
     }
 
     private Node dimensions() {
         Label problem = Words.wrapped(Words.styled("", "problem"));
         problem.textProperty().bind(own.problemProperty());
         problem.managedProperty().bind(own.problemProperty().isNotEmpty());
-        VBox dimensions = new VBox(row(0), row(IN_A_ROW), row(2 * IN_A_ROW), problem);
+        VBox dimensions = new VBox(row(0), row(IN_A_ROW), problem);
         dimensions.getStyleClass().addAll("entry", "own-sheet");
-        return shownWhileUsed(dimensions);
+        return dimensions;
     }
 
     private Node papers() {
@@ -62,13 +65,7 @@ final class OwnSheetPane extends VBox {
         round.getStyleClass().add("small-chip");
         round.selectedProperty().bindBidirectional(own.roundProperty());
         papers.getChildren().add(round);
-        return shownWhileUsed(papers);
-    }
-
-    private Node shownWhileUsed(Node part) {
-        part.visibleProperty().bind(own.usedProperty());
-        part.managedProperty().bind(own.usedProperty());
-        return part;
+        return papers;
     }
 
     private HBox row(int first) {

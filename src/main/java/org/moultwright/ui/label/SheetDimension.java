@@ -86,6 +86,8 @@ public enum SheetDimension {
             case ROWS -> ROWS;
             case LABEL_WIDTH -> WIDTH;
             case LABEL_HEIGHT -> HEIGHT;
+            case LEFT -> LEFT;
+            case TOP -> TOP;
             case PITCH_X -> PITCH_X;
             case PITCH_Y -> PITCH_Y;
         };
@@ -94,6 +96,16 @@ public enum SheetDimension {
     /** Whether a number is written there. */
     static boolean isWritten(String typed) {
         return Typed.number(typed).isPresent();
+    }
+
+    /** Whether what is written can be, whatever the other dimensions. */
+    boolean isInRange(String typed) {
+        double value = Typed.number(typed).orElse(0);
+        return switch (this) {
+            case PAGE_WIDTH, PAGE_HEIGHT -> value >= PageSize.LEAST_MILLIMETRES && value <= PageSize.MOST_MILLIMETRES;
+            case COLUMNS, ROWS -> value >= 1;
+            default -> true;
+        };
     }
 
     private ToDoubleFunction<LabelSheet> of() {

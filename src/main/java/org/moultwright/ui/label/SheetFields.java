@@ -39,9 +39,10 @@ public final class SheetFields extends VBox {
         Node calibration = FormFields.row(
                 shift(Texts.say("shift right, mm"), form.shiftRightProperty(), form.shiftProblemProperty()),
                 shift(Texts.say("shift down, mm"), form.shiftDownProperty(), form.shiftProblemProperty()),
-                FormFields.field(Texts.say("calibration page"), pages(saveCalibration, printCalibration)));
+                FormFields.field(Texts.say("calibration page"), pages(saveCalibration, printCalibration)),
+                FormFields.field(Texts.say("another sheet"), OwnSheetPane.use(form.own())));
         getStyleClass().add("sheet-fields");
-        getChildren().addAll(sheetRow(), new OwnSheetPane(form.own()), calibration);
+        getChildren().addAll(sheetRow(), calibration, new OwnSheetPane(form.own()));
     }
 
     /** Puts the keeper's hands on the choice of sheets. */

@@ -14,6 +14,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import org.moultwright.domain.label.LabelSheet;
 import org.moultwright.domain.label.LabelSheets;
+import org.moultwright.domain.label.LabelStack;
 import org.moultwright.domain.label.PrintShift;
 import org.moultwright.language.Numbers;
 import org.moultwright.language.Texts;
@@ -26,16 +27,32 @@ import org.moultwright.workflow.PotLabel;
 public final class SheetForm {
     private final OwnSheet own = new OwnSheet();
     private final ObjectProperty<LabelSheet> sheet = new SimpleObjectProperty<>(LabelSheets.A4_3X8);
-    private final ObjectProperty<OptionalInt> firstCell = new SimpleObjectProperty<>(OptionalInt.of(1));
+    private final ObjectProperty<OptionalInt> firstCell = new SimpleObjectProperty<>(OptionalInt.empty());
     private final ReadOnlyStringWrapper firstCellProblem = new ReadOnlyStringWrapper("");
-    private final StringProperty shiftRight = new SimpleStringProperty(Numbers.fixed(0, 1));
-    private final StringProperty shiftDown = new SimpleStringProperty(Numbers.fixed(0, 1));
+    private final StringProperty shiftRight = new SimpleStringProperty("");
+    private final StringProperty shiftDown = new SimpleStringProperty("");
     private final ReadOnlyStringWrapper shiftProblem = new ReadOnlyStringWrapper("");
 
-    public SheetForm() {
-        sheet.addListener((observed, before, now) -> own.show(now));
-        own.show(sheet.get());
+    /** @param begun the stack to begin with */
+    public SheetForm(LabelStack begun) {
+        boolean isKnown = LabelSheets.everything().contains(begun.sheet());
+        sheet.set(isKnown ? begun.sheet() : LabelSheets.A4_3X8);
+        own.show(begun.sheet());
+        own.usedProperty().set(!isKnown);
+        firstCell.set(OptionalInt.of(begun.firstCell()));
+        shiftRight.set(Numbers.fixed(begun.shift().rightMillimetres(), 1));
+        shiftDown.set(Numbers.fixed(begun.shift().downMillimetres(), 1));
+        // Told of a change before all who ask which sheet lies there: the toolkit tells such listeners first.
+        sheet.addListener((InvalidationListener) changed -> own.show(sheet.get()));
         whenChanged(this::check);
+    }
+
+    /** The stack as it lies there; empty while what is filled in makes none. */
+    public Optional<LabelStack> stack() {
+        OptionalInt cell = firstCell();
+        return cell.isEmpty() || (own.isUsed() && !own.isSound())
+                ? Optional.empty()
+                : shift().map(shift -> new LabelStack(laidSheet(), cell.getAsInt(), shift));
     }
 
     /** Calls back at every change, after the problems are up to date. */
@@ -66,11 +83,7 @@ public final class SheetForm {
 
     /** These labels on that sheet, if all that is filled in holds together. */
     public Optional<LabelJob> job(List<PotLabel> labels, Instant madeAt) {
-        OptionalInt cell = firstCell();
-        if (cell.isEmpty() || (own.isUsed() && !own.isSound())) {
-            return Optional.empty();
-        }
-        return shift().map(shift -> new LabelJob(laidSheet(), cell.getAsInt(), shift, labels, madeAt));
+        return stack().map(stack -> new LabelJob(stack.sheet(), stack.firstCell(), stack.shift(), labels, madeAt));
     }
 
     /** One of the known sheets. */

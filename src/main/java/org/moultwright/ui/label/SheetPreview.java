@@ -26,9 +26,13 @@ final class SheetPreview extends Region {
     private final ImageView print = new ImageView();
     private final List<Label> cells = new ArrayList<>();
 
+    /** The sheet the cells are of. */
+    private LabelSheet shown;
+
     SheetPreview(SheetForm form, PreviewModel preview) {
         this.form = form;
         this.preview = preview;
+        this.shown = form.laidSheet();
         paper.getStyleClass().add("paper");
         print.setMouseTransparent(true);
         getStyleClass().add("sheet-preview");
@@ -41,7 +45,7 @@ final class SheetPreview extends Region {
 
     @Override
     protected void layoutChildren() {
-        LabelSheet sheet = sheet();
+        LabelSheet sheet = shown;
         double scale = Math.min(
                 getWidth() / sheet.paper().widthMillimetres(),
                 getHeight() / sheet.paper().heightMillimetres());
@@ -63,14 +67,11 @@ final class SheetPreview extends Region {
         }
     }
 
-    private LabelSheet sheet() {
-        return form.laidSheet();
-    }
-
     private void showCells() {
+        shown = form.laidSheet();
         cells.clear();
         int used = preview.pageProperty().get() == 0 ? form.firstCell().orElse(1) - 1 : 0;
-        for (int cell = 1; cell <= sheet().cells(); cell++) {
+        for (int cell = 1; cell <= shown.cells(); cell++) {
             cells.add(cell(cell, cell <= used));
         }
         List<Node> layers = new ArrayList<>(List.of(paper, print));
@@ -83,7 +84,7 @@ final class SheetPreview extends Region {
         Label cell = new Label(isUsed ? Texts.say("used") : "");
         cell.setAlignment(Pos.CENTER);
         cell.getStyleClass().setAll("label-cell");
-        if (sheet().shape() == LabelShape.ROUND) {
+        if (shown.shape() == LabelShape.ROUND) {
             cell.getStyleClass().add("round");
         }
         if (isUsed) {

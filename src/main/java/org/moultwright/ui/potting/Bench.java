@@ -12,6 +12,7 @@ import org.moultwright.domain.code.CodeFacts;
 import org.moultwright.domain.code.CodePattern;
 import org.moultwright.domain.code.PotCode;
 import org.moultwright.domain.code.TakenCodes;
+import org.moultwright.domain.label.LabelDesign;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.PotLabel;
 import org.moultwright.workflow.PotSlings.Outcome;
@@ -73,7 +74,7 @@ record Bench(List<Taking> takings, int portions) {
     }
 
     /** One label for each animal taken, portion by portion. */
-    Labels labels(CodePattern pattern, TakenCodes taken, Instant now, LineOf lineOf) {
+    Labels labels(CodePattern pattern, LabelDesign design, TakenCodes taken, Instant now, LineOf lineOf) {
         Map<Portion, List<PotLabel>> labels = new LinkedHashMap<>();
         for (Taking taking : takings) {
             CodeFacts facts = CodeFacts.of(taking.brood(), taking.tray().tray(), now);
@@ -83,8 +84,8 @@ record Bench(List<Taking> takings, int portions) {
                 labels.put(
                         portion,
                         codes.stream()
-                                .map(code ->
-                                        new PotLabel(code.text(), taking.brood().taxon(), line))
+                                .map(code -> PotLabel.of(
+                                        design, code.text(), taking.brood().taxon(), line))
                                 .toList());
             }
         }

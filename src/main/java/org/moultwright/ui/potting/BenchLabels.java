@@ -130,14 +130,16 @@ final class BenchLabels {
         RoomView room = desk.room().get();
         return open.labels(
                 pattern,
+                form.designProperty().get(),
                 taken.copy(),
                 room.now(),
-                (taking, portion) -> PottingWords.labelLine(
-                        desk.vocabulary().get(),
-                        taking.stage(),
-                        desk.days(),
-                        taking.seen(room.now()),
-                        portion.potSize(form.potSizeProperty().get())));
+                (taking, portion) -> LabelLine.of(
+                        form.designProperty().get(),
+                        PottingWords.reached(
+                                desk.vocabulary().get(), taking.stage(), desk.days(), taking.seen(room.now())),
+                        portion.potSize(form.potSizeProperty().get()),
+                        taking.brood().code(),
+                        taking.tray().tray()));
     }
 
     /** The stacks of sheets that the labels made last go on. */
@@ -165,7 +167,8 @@ final class BenchLabels {
     }
 
     private SheetWay newWay() {
-        SheetWay way = new SheetWay(new SheetForm(), new PreviewModel(desk.printer(), desk.runner()));
+        SheetWay way =
+                new SheetWay(new SheetForm(desk.stack().last().get()), new PreviewModel(desk.printer(), desk.runner()));
         way.form().whenChanged(edited);
         way.preview().faultProperty().addListener((observed, before, now) -> tellFaults());
         return way;

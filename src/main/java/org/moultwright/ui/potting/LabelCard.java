@@ -44,7 +44,16 @@ final class LabelCard extends VBox {
         parts.getStyleClass().add("line");
         sizes.getStyleClass().addAll("chips", "tight");
         getStyleClass().add("card");
-        getChildren().addAll(Words.cardTitle(Texts.say("Codes and labels")), codeRow(), parts, sizes, sheet);
+        getChildren()
+                .addAll(
+                        Words.cardTitle(Texts.say("Codes and labels")),
+                        codeRow(),
+                        parts,
+                        FormFields.field(
+                                Texts.say("on the label"),
+                                new DesignRow(model.form().designProperty())),
+                        sizes,
+                        sheet);
         InvalidationListener show = changed -> showSheet();
         Stream.of(labels.sizesProperty(), labels.shownProperty(), labels.shownSizeProperty())
                 .forEach(what -> what.addListener(show));

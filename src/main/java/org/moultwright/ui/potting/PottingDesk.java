@@ -5,9 +5,11 @@ import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.label.DesignChoice;
 import org.moultwright.ui.label.LabelDesk;
 import org.moultwright.ui.label.PdfChooser;
 import org.moultwright.ui.label.SheetPrinter;
+import org.moultwright.ui.label.StackChoice;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.LabelPrinter;
 import org.moultwright.workflow.PotSlings;
@@ -22,9 +24,11 @@ import org.moultwright.workflow.UndoDeed;
  * @param potSlings keeps a potting
  * @param undo takes the last deed back
  * @param pattern how codes are made
+ * @param design what stands on labels beside them
  * @param printer makes the labels
  * @param pdfChooser asks where the labels go
  * @param sheetPrinter puts them on paper
+ * @param stack the sheets they went on last
  * @param runner runs all of this aside
  * @param saveLine is told what was saved
  * @param clock says when the animals went in
@@ -37,9 +41,11 @@ public record PottingDesk(
         PotSlings potSlings,
         UndoDeed undo,
         PatternChoice pattern,
+        DesignChoice design,
         LabelPrinter printer,
         PdfChooser pdfChooser,
         SheetPrinter sheetPrinter,
+        StackChoice stack,
         Runner runner,
         SaveLine saveLine,
         InstantSource clock,
@@ -47,6 +53,6 @@ public record PottingDesk(
         ObservableObjectValue<Vocabulary> vocabulary) {
     /** What its labels are made with. */
     LabelDesk labels() {
-        return new LabelDesk(printer, pdfChooser, sheetPrinter, runner);
+        return new LabelDesk(printer, pdfChooser, sheetPrinter, stack, runner);
     }
 }

@@ -38,7 +38,8 @@ final class PottingViewModel {
 
     PottingViewModel(PottingDesk desk) {
         this.desk = desk;
-        this.form = new LabelForm(desk.pattern().chosen());
+        this.form =
+                new LabelForm(desk.pattern().chosen(), desk.design().chosen().get());
         this.sizeHint = form.potSizeProperty().map(ofAll -> ofAll.isBlank() ? Texts.say("size") : ofAll);
         this.output = new LabelOutput(desk.labels(), news);
         this.deeds = new PottingDeeds(desk, news, onBench::clear);
@@ -110,18 +111,22 @@ final class PottingViewModel {
     }
 
     void saveLabels() {
+        keepStack();
         output.save(labels.jobsProperty().get());
     }
 
     void printLabels() {
+        keepStack();
         output.print(labels.jobsProperty().get());
     }
 
     void saveCalibration() {
+        keepStack();
         shownForm().calibration(desk.clock().instant()).ifPresent(output::saveCalibration);
     }
 
     void printCalibration() {
+        keepStack();
         shownForm().calibration(desk.clock().instant()).ifPresent(output::printCalibration);
     }
 
@@ -138,11 +143,18 @@ final class PottingViewModel {
                                 desk.clock().instant()),
                         () -> {
                             desk.pattern().choose().accept(pattern);
+                            desk.design().choose().accept(form.designProperty().get());
                             BenchLabels.goOnAfter(used);
+                            keepStack();
                             onBench.forgetChoice();
                         });
             });
         }
+    }
+
+    /** Sheets of their own for a size last as long as the desk is open. */
+    private void keepStack() {
+        labels.sheets().common().form().stack().ifPresent(desk.stack().keep());
     }
 
     private SheetForm shownForm() {
@@ -165,7 +177,12 @@ final class PottingViewModel {
         Vocabulary names = desk.vocabulary().get();
         boolean nothingReady = ReadyBroods.of(room).codes().isEmpty();
         subtitle.set(trays.isEmpty() ? "" : PottingWords.subtitle(desk.days(), room.now(), names, stage));
-        empty.set(nothingReady ? PottingWords.empty(trays, stage, names, desk.days(), room.now()) : "");
+        empty.set(
+                !nothingReady
+                        ? ""
+                        : room.awaitsDates()
+                                ? PottingWords.awaitsDates(names, stage)
+                                : PottingWords.empty(trays, stage, names, desk.days(), room.now()));
     }
 
     private void edited() {

@@ -117,12 +117,17 @@ final class PottingWords {
         return Texts.count(potted, "Done, 1 in a pot", "Done, {0} in pots", potted);
     }
 
-    /** What stands under the name on a label: "sling 5 May 26", or "sling 5 May 26, 30 ml" with the size of the pot. */
-    static String labelLine(Vocabulary names, Stage stage, DayWords days, Instant seen, String potSize) {
-        String line = "%s %s %02d"
+    /** A stage and the day it was reached, as on a label: "sling 5 May 26". */
+    static String reached(Vocabulary names, Stage stage, DayWords days, Instant seen) {
+        return "%s %s %02d"
                 .formatted(
                         one(names, stage), days.shortDay(seen), days.date(seen).getYear() % 100);
-        return potSize.isBlank() ? line : line + ", " + potSize.strip();
+    }
+
+    /** Nothing is ready, and it is not known yet when there will be. */
+    static String awaitsDates(Vocabulary names, Stage stage) {
+        return Texts.say(
+                "No {0} are counted in the trays now. When they come is being worked out.", names.plural(stage));
     }
 
     /** Why there is nothing to pot, and when there will be. */

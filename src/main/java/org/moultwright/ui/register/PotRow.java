@@ -9,6 +9,7 @@ import org.moultwright.domain.Brood;
 import org.moultwright.domain.PotEvent;
 import org.moultwright.domain.PotEvent.What;
 import org.moultwright.domain.PotLife;
+import org.moultwright.domain.label.LabelDesign;
 import org.moultwright.language.Texts;
 import org.moultwright.text.DayWords;
 import org.moultwright.workflow.PotLabel;
@@ -61,11 +62,25 @@ record PotRow(Brood brood, PotLife life, PotState state, String words) {
         return of(brood, new PotLife(life.pot(), events));
     }
 
-    /** What stood on its label the first time; where nobody wrote that down, the day it was filled. */
-    PotLabel label(DayWords days) {
+    /** This pot as if that had not happened. */
+    PotRow without(PotEvent event) {
+        return of(
+                brood,
+                new PotLife(
+                        life.pot(),
+                        life.events().stream()
+                                .filter(other -> !other.equals(event))
+                                .toList()));
+    }
+
+    /** The words that stood on its label the first time; where nobody wrote them down, the day it was filled. */
+    PotLabel label(LabelDesign design, DayWords days) {
         String line = life.pot().label();
-        return new PotLabel(
-                code(), brood.taxon(), line.isEmpty() ? Texts.say("potted {0}", days.shortDay(potted())) : line);
+        return PotLabel.of(
+                design,
+                code(),
+                brood.taxon(),
+                line.isEmpty() ? Texts.say("potted {0}", days.shortDay(potted())) : line);
     }
 
     String code() {

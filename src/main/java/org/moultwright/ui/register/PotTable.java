@@ -3,6 +3,7 @@ package org.moultwright.ui.register;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.function.Function;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
@@ -22,6 +23,12 @@ import org.moultwright.ui.control.Words;
 final class PotTable extends TableView<PotRow> {
     private static final int FAR = 1_000_000;
 
+    private static final double LEAST_CODE_EMS = 6.6;
+    private static final double CODE_PADDING_EMS = 1.3;
+
+    /** Capitals and figures, hyphens among them, as wide as they come on the whole. */
+    private static final double CODE_LETTER_EMS = 0.56;
+
     private final RegisterViewModel model;
     private final Em type;
 
@@ -35,9 +42,11 @@ final class PotTable extends TableView<PotRow> {
         setPlaceholder(Words.wrapped(Words.muted("")));
         setRowFactory(table -> new PotTableRow(model));
         getColumns().add(marks());
-        add(Texts.say("code"), 6.6, Comparator.comparing(PotRow::code), PotRow::code);
+        TableColumn<PotRow, PotRow> codes =
+                add(Texts.say("code"), LEAST_CODE_EMS, Comparator.comparing(PotRow::code), PotRow::code);
+        WholeColumns.atLeast(codes, Bindings.createDoubleBinding(this::codeWidth, type.fontProperty(), model.all()));
         add(Texts.say("brood"), 6.2, Comparator.comparing(PotRow::broodCode), PotRow::broodCode);
-        add(Texts.say("size"), 4.6, Comparator.comparing(PotRow::size), PotRow::size);
+        add(Texts.say("size"), 4.3, Comparator.comparing(PotRow::size), PotRow::size);
         add(Texts.say("potted"), 5.8, Comparator.comparing(PotRow::potted), row -> days.shortDay(row.potted()));
         add(
                 Texts.say("state"),
@@ -83,12 +92,21 @@ final class PotTable extends TableView<PotRow> {
         return column;
     }
 
-    private void add(String title, double ems, Comparator<PotRow> order, Function<PotRow, String> text) {
+    private TableColumn<PotRow, PotRow> add(
+            String title, double ems, Comparator<PotRow> order, Function<PotRow, String> text) {
         TableColumn<PotRow, PotRow> column = column(title);
         WholeColumns.atLeast(column, type.times(ems));
         column.setComparator(order);
         column.setCellFactory(shown -> new WordCell(text));
         getColumns().add(column);
+        return column;
+    }
+
+    /** A code that is cut short is no code. */
+    private double codeWidth() {
+        int longest =
+                model.all().stream().mapToInt(row -> row.code().length()).max().orElse(0);
+        return type.pixels() * Math.max(LEAST_CODE_EMS, CODE_PADDING_EMS + longest * CODE_LETTER_EMS);
     }
 
     private static TableColumn<PotRow, PotRow> column(String title) {

@@ -6,6 +6,7 @@ import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.control.SaveChooser;
+import org.moultwright.ui.label.DesignChoice;
 import org.moultwright.ui.label.LabelDesk;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.HandOverSlips;
@@ -23,6 +24,7 @@ import org.moultwright.workflow.UndoDeed;
  * @param slips puts hand-over slips on paper
  * @param chooseSlip asks where a slip goes
  * @param labels what labels are made with
+ * @param design what stands on them beside their codes
  * @param runner runs all of this aside
  * @param saveLine is told what was saved
  * @param clock says when it is
@@ -37,6 +39,7 @@ public record RegisterDesk(
         HandOverSlips slips,
         SaveChooser chooseSlip,
         LabelDesk labels,
+        DesignChoice design,
         Runner runner,
         SaveLine saveLine,
         InstantSource clock,

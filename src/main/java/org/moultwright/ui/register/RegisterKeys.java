@@ -26,7 +26,7 @@ final class RegisterKeys {
             new KeyHint("Ctrl + H", Texts.say("handed over: those selected; with Shift, all shown")),
             new KeyHint("Ctrl + S", Texts.say("a hand-over slip for those selected")),
             new KeyHint("Ctrl + P", Texts.say("the labels of those selected, again")),
-            new KeyHint("Esc", Texts.say("show all again, then select none")));
+            new KeyHint("Esc", Texts.say("clear a code begun, then show all again, then select none")));
 
     private RegisterKeys() {}
 

@@ -9,6 +9,7 @@ import javafx.scene.layout.StackPane;
 import org.moultwright.language.Texts;
 import org.moultwright.task.Once;
 import org.moultwright.text.DayWords;
+import org.moultwright.ui.label.DesignChoice;
 import org.moultwright.ui.label.LabelsView;
 import org.moultwright.ui.label.LabelsViewModel;
 
@@ -18,6 +19,7 @@ final class RegisterPages extends StackPane {
     private static final KeyCombination PRINT = new KeyCodeCombination(KeyCode.P, KeyCombination.SHORTCUT_DOWN);
 
     private final DayWords days;
+    private final DesignChoice design;
     private final RegisterViewModel model;
     private final RegisterView register;
     private final SlipViewModel slipModel;
@@ -27,6 +29,7 @@ final class RegisterPages extends StackPane {
 
     RegisterPages(RegisterDesk desk) {
         this.days = desk.days();
+        this.design = desk.design();
         this.model = new RegisterViewModel(desk);
         this.slipModel = new SlipViewModel(desk, model);
         this.slip = new Once<>(() -> new SlipView(slipModel, this::close));
@@ -42,7 +45,7 @@ final class RegisterPages extends StackPane {
         return new LabelsView(
                 labels,
                 Texts.say("Labels again"),
-                Texts.say("for the pots selected, with what stood on them the first time"),
+                Texts.say("for the pots selected, with the words that stood on them the first time"),
                 close);
     }
 
@@ -66,8 +69,9 @@ final class RegisterPages extends StackPane {
 
     private void openLabels() {
         if (!model.concerned().isEmpty()) {
-            labelsModel.begin(
-                    model.concerned().stream().map(row -> row.label(days)).toList());
+            labelsModel.begin(model.concerned().stream()
+                    .map(row -> row.label(design.chosen().get(), days))
+                    .toList());
             show(labels.get());
         }
     }

@@ -67,7 +67,7 @@ final class RegisterView extends VBox {
             show(columns, !none);
             show(scan, !none);
             header.subtitleProperty().set(RegisterWords.subtitle(model.all()));
-            disagreement.setText(RegisterWords.disagreement(model.room(), model.all()));
+            disagreement.setText(model.disagreement());
         };
         model.whenRead(show);
         show.run();

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import javafx.beans.InvalidationListener;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -45,6 +46,12 @@ final class RegisterViewModel {
     private final SortedList<PotRow> shown = new SortedList<>(filtered);
     private final Map<String, PotRow> byCode = new HashMap<>();
     private final StringProperty filterText = new SimpleStringProperty("");
+    /** Whether what is shown was written after the room was read. */
+    private boolean isAhead;
+
+    /** Codes that were on no pot since the selection was begun: the next scan would else hide them. */
+    private int notFound;
+
     private final ObjectProperty<RegisterFilter.Kind> kind = new SimpleObjectProperty<>(RegisterFilter.Kind.ALL);
     private final ReadOnlyObjectWrapper<Optional<PotRow>> cursor = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper scanProblem = new ReadOnlyStringWrapper("");
@@ -57,6 +64,7 @@ final class RegisterViewModel {
         filterText.addListener((observed, before, now) -> filter());
         kind.addListener((observed, before, now) -> filter());
         marks.revisionProperty().addListener((observed, before, now) -> {
+            notFound = marks.isEmpty() ? 0 : notFound;
             if (kind.get() == RegisterFilter.Kind.SELECTED) {
                 filter();
             }
@@ -128,8 +136,9 @@ final class RegisterViewModel {
         return desk.vocabulary();
     }
 
-    RoomView room() {
-        return desk.room().get();
+    /** Where ledgers hold other numbers in pots than are alive here; empty while the ledgers shown are older than that. */
+    String disagreement() {
+        return isAhead ? "" : RegisterWords.disagreement(desk.room().get(), all);
     }
 
     void look(@Nullable PotRow row) {
@@ -183,13 +192,14 @@ final class RegisterViewModel {
         if (found instanceof ScanBack.OnNone none) {
             scanned.set("");
             scanProblem.set(none.sentence());
+            notFound += typed.isBlank() ? 0 : 1;
             return false;
         }
         PotRow row = ((ScanBack.OnPot) found).pot();
         boolean isNew = marks.add(row.code());
         look(row);
         scanProblem.set("");
-        scanned.set(RegisterWords.scanned(row, isNew, marks.count(), filtered.contains(row)));
+        scanned.set(RegisterWords.scanned(row, isNew, marks.count(), filtered.contains(row), notFound));
         return true;
     }
 
@@ -222,14 +232,7 @@ final class RegisterViewModel {
     }
 
     void tend(List<PotRow> rows, What what, Instant at, String note) {
-        deeds.keep(
-                rows.stream().map(PotRow::chosen).toList(),
-                what,
-                at,
-                note,
-                this::kept,
-                tended ->
-                        marks.addAll(tended.events().stream().map(PotEvent::pot).toList()));
+        deeds.keep(rows.stream().map(PotRow::chosen).toList(), what, at, note, this::kept, this::takenBack);
     }
 
     /** The end of the day chosen, for on a day past the hour is not known any more; now for today. */
@@ -245,20 +248,32 @@ final class RegisterViewModel {
 
     /** What is on disk is shown at once, before the room is read again. */
     private void kept(Tended tended) {
+        marks.clear();
+        change(tended, PotRow::with);
+    }
+
+    private void takenBack(Tended tended) {
+        change(tended, PotRow::without);
+        marks.addAll(tended.events().stream().map(PotEvent::pot).toList());
+    }
+
+    private void change(Tended tended, BiFunction<PotRow, PotEvent, PotRow> change) {
         Map<String, PotEvent> byPot = new LinkedHashMap<>();
         tended.events().forEach(event -> byPot.put(event.pot(), event));
-        marks.clear();
         List<PotRow> rows = new ArrayList<>(all);
         rows.replaceAll(row -> {
             PotEvent event = byPot.get(row.code());
-            return event == null ? row : row.with(event);
+            return event == null ? row : change.apply(row, event);
         });
+        isAhead = true;
         show(rows);
     }
 
     private void read(RoomView room) {
         List<PotRow> rows = PotRow.ALL.of(room);
-        if (!rows.equals(all)) {
+        boolean wasAhead = isAhead;
+        isAhead = false;
+        if (wasAhead || !rows.equals(all)) {
             show(rows);
         }
     }

@@ -61,13 +61,22 @@ final class RegisterWords {
                 : words + " " + Texts.say("{0} passed over, dead or handed over.", tended.passedOver());
     }
 
-    static String scanned(PotRow row, boolean isNew, int selected, boolean isShown) {
+    static String scanned(PotRow row, boolean isNew, int selected, boolean isShown, int notFound) {
         String words = isNew
                 ? Texts.say(
                         "{0}, {1}, {2}: {3} selected.",
                         row.code(), row.broodCode(), row.state().word(), selected)
                 : Texts.say("{0} was scanned already and counts once: {1} selected.", row.code(), selected);
-        return isShown ? words : words + " " + Texts.say("The filter hides it.");
+        String shown = isShown ? words : words + " " + Texts.say("The filter hides it.");
+        return notFound == 0
+                ? shown
+                : shown
+                        + " "
+                        + Texts.count(
+                                notFound,
+                                "1 scan before it was on no pot.",
+                                "{0} scans before it were on no pot.",
+                                notFound);
     }
 
     /** "12 selected, 40 shown", or what is done with none selected. */

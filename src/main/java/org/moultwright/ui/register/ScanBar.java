@@ -63,6 +63,10 @@ final class ScanBar extends Flow {
                 code.input().selectAll();
             }
             event.consume();
+        } else if (event.getCode() == KeyCode.ESCAPE
+                && !code.textProperty().get().isEmpty()) {
+            code.input().clear();
+            event.consume();
         }
     }
 

@@ -82,6 +82,24 @@ class ControlsUiTest {
         assertThat(field.getStyleClass()).doesNotContain("has-problem");
     }
 
+    /** Else 5 would stand there without a word. */
+    @Test
+    void aMinusThatWasNotTakenIsSaidSoOfUntilTheCountIsWrittenAnew() {
+        NumberField field = new NumberField("eggs counted");
+        for (String before : List.of("", "7")) {
+            field.textProperty().set(before);
+            field.input().selectAll();
+            field.input().replaceSelection("-");
+            field.input().replaceSelection("5");
+            field.input().appendText("0");
+            assertThat(field.textProperty().get()).isEqualTo("50");
+            assertThat(field.input().getAccessibleHelp()).isEqualTo("Only a whole number up to 99999.");
+            field.input().selectAll();
+            field.input().replaceSelection("2");
+            assertThat(field.getStyleClass()).doesNotContain("has-problem");
+        }
+    }
+
     @Test
     void whatStoodBeneathBeforeStandsThereAgain() {
         EntryField field = new EntryField("shift right, mm", Typable.signedNumber(2, 1));

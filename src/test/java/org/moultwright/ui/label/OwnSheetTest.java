@@ -22,7 +22,16 @@ class OwnSheetTest {
         requireMarked(SheetDimension.COLUMNS, "4", "Labels reach over the right edge");
         requireMarked(SheetDimension.ROWS, "999", "Labels reach over the lower edge");
         requireMarked(SheetDimension.PITCH_Y, "20", "Labels overlap downwards");
+        requireMarked(SheetDimension.LEFT, "300", "Labels cannot begin 300 mm from the left edge");
+        requireMarked(SheetDimension.TOP, "298", "Labels cannot begin 298 mm from the upper edge");
         requireMarked(SheetDimension.HEIGHT, "1,5", "Labels 1.5 mm high do not fit");
+    }
+
+    @Test
+    void whatNoPageCanBeIsMarked() {
+        requireMarked(SheetDimension.PAGE_WIDTH, "5000", "A page is 10 to 1000 mm wide");
+        requireMarked(SheetDimension.PAGE_HEIGHT, "9", "A page is 10 to 1000 mm wide");
+        requireMarked(SheetDimension.ROWS, "0", "A page is 10 to 1000 mm wide");
     }
 
     @Test

@@ -24,9 +24,13 @@ import org.moultwright.domain.Look;
 import org.moultwright.domain.Stage;
 import org.moultwright.domain.TrayContents;
 import org.moultwright.domain.code.CodePattern;
+import org.moultwright.domain.label.LabelDesign;
+import org.moultwright.domain.label.LabelStack;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.label.DesignChoice;
+import org.moultwright.ui.label.StackChoice;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.BroodBook;
 import org.moultwright.workflow.BroodView;
@@ -46,6 +50,8 @@ final class InventedTrays implements SaveLine {
 
     final DrawnSheets paperPrinter = new DrawnSheets();
     final List<CodePattern> settled = new ArrayList<>();
+    final List<LabelDesign> designs = new ArrayList<>();
+    final List<LabelStack> stacks = new ArrayList<>();
     boolean areNamedAsProposed;
     private final BroodBook book;
     final List<Runnable> undos = new ArrayList<>();
@@ -91,9 +97,11 @@ final class InventedTrays implements SaveLine {
                 new PotSlings(book, clock, UUID::randomUUID),
                 new UndoDeed(book, clock, UUID::randomUUID),
                 new PatternChoice(CodePattern.STANDARD, settled::add),
+                new DesignChoice(() -> LabelDesign.STANDARD, designs::add),
                 printer,
                 name -> Optional.of(areNamedAsProposed ? pdf.resolveSibling(name) : pdf),
                 paperPrinter,
+                new StackChoice(() -> stacks.isEmpty() ? LabelStack.NEW : stacks.get(stacks.size() - 1), stacks::add),
                 new InlineRunner(),
                 this,
                 clock,

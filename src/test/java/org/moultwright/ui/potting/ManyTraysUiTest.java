@@ -195,9 +195,10 @@ class ManyTraysUiTest {
             model.form().patternProperty().set("{yyyy}{taxon}{brood}-{tray}-{nnnnn}");
         });
         assertThat(model.form().patternProblemProperty().get())
-                .isEqualTo(code("2026CCA-A1-00001")
-                        + " is too long for this label: its letters would be less than 1 mm high."
-                        + " Choose a sheet with larger labels, or make the codes shorter. [DO-7]");
+                .isEqualTo(
+                        code("2026CCA-A1-00001")
+                                + " is too long for this label: its letters would be less than 1 mm high."
+                                + " Choose a sheet with larger labels, make the codes shorter, or leave parts off the label. [DO-7]");
         assertThat(model.labels().jobsProperty().get()).isEmpty();
         robot.interact(
                 () -> model.labels().sheets().common().form().sheetProperty().set(LabelSheets.A4_3X8));

@@ -25,7 +25,12 @@ import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.Pot;
 import org.moultwright.domain.code.PotCode;
+import org.moultwright.domain.label.LabelDesign;
+import org.moultwright.domain.label.LabelPart;
+import org.moultwright.domain.label.LabelSheets;
+import org.moultwright.domain.label.LabelStack;
 import org.moultwright.domain.label.Paper;
+import org.moultwright.domain.label.PrintShift;
 import org.moultwright.settings.TextSize;
 import org.moultwright.store.H2Store;
 import org.moultwright.ui.ScreenShots;
@@ -98,6 +103,10 @@ class PottingUiTest {
                 .noneMatch(pot -> pot.code().equals(leftOver));
         assertThat(field(robot, "taken from A1").getText()).isEqualTo("2");
         assertThat(field(robot, "first free label").getText()).isEqualTo("8");
+        assertThat(trays.stacks)
+                .last()
+                .as("what a desk opened again begins with")
+                .isEqualTo(new LabelStack(LabelSheets.A4_3X8, 8, PrintShift.NONE));
 
         Path asItWas = folder.resolve(UUID.randomUUID() + ".backup");
         store.backup(asItWas);
@@ -116,6 +125,25 @@ class PottingUiTest {
             assertThat(record.pots()).isEmpty();
             assertThat(record.ledger().aliveInTrays()).isEqualTo(106);
         }
+    }
+
+    @Test
+    void whatStandsOnTheLabelIsChosenAndKeptOncePotted(FxRobot robot) {
+        robot.interact(() -> List.of("stage and day", "tray", "code square")
+                .forEach(part -> robot.lookup(part).<ToggleButton>query().fire()));
+        write(robot, "own words on the label", "back room");
+        assertThat(trays.designs).isEmpty();
+        robot.press(KeyCode.CONTROL).type(KeyCode.ENTER).release(KeyCode.CONTROL);
+        assertThat(trays.record().pots())
+                .extracting(Pot::label)
+                .startsWith("A1, back room")
+                .endsWith("A2, back room");
+        assertThat(trays.designs)
+                .containsExactly(LabelDesign.STANDARD
+                        .with(LabelPart.STAGE_AND_DAY, false)
+                        .with(LabelPart.TRAY, true)
+                        .with(LabelPart.SQUARE, false)
+                        .withOwnWords("back room"));
     }
 
     @Test

@@ -13,14 +13,19 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.Parent;
 import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.label.LabelDesign;
 import org.moultwright.domain.label.LabelSheets;
+import org.moultwright.domain.label.LabelStack;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
+import org.moultwright.ui.label.DesignChoice;
 import org.moultwright.ui.label.LabelDesk;
 import org.moultwright.ui.label.LabelsViewModel;
 import org.moultwright.ui.label.NoPrinter;
 import org.moultwright.ui.label.SheetDimension;
+import org.moultwright.ui.label.StackChoice;
+import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.HandOverSlip;
 import org.moultwright.workflow.InventedPots;
@@ -45,20 +50,35 @@ public final class RegisterPictures {
         Stream.of(InventedPots.lived("CC-26-A", "26A", 30), InventedPots.lived("PR-26-R", "26R", 12))
                 .forEach(record -> book.takeIn(record, ReadingSource.of(record)));
         readAgain();
-        this.desk = new RegisterDesk(
+        this.desk = desk(this::readAgain, (at, undo) -> {});
+        this.model = new RegisterViewModel(desk);
+    }
+
+    /** The register over a room that is not read again; what takes a deed back goes to {@code undos}. */
+    RegisterViewModel waiting(List<Runnable> undos) {
+        return new RegisterViewModel(desk(() -> {}, (at, undo) -> undos.add(undo)));
+    }
+
+    private RegisterDesk desk(Runnable readAgain, SaveLine saveLine) {
+        return new RegisterDesk(
                 room.getReadOnlyProperty(),
-                this::readAgain,
+                readAgain,
                 new TendPots(book, () -> NOW, UUID::randomUUID),
                 new UndoDeed(book, () -> NOW, UUID::randomUUID),
                 (slip, pdf) -> lastSlip = Optional.of(slip),
                 name -> Optional.of(Path.of(name)),
-                new LabelDesk(new PdfLabelPrinter(), name -> Optional.empty(), new NoPrinter(), new InlineRunner()),
+                new LabelDesk(
+                        new PdfLabelPrinter(),
+                        name -> Optional.empty(),
+                        new NoPrinter(),
+                        new StackChoice(() -> LabelStack.NEW, stack -> {}),
+                        new InlineRunner()),
+                new DesignChoice(() -> LabelDesign.STANDARD, design -> {}),
                 new InlineRunner(),
-                (at, undo) -> {},
+                saveLine,
                 () -> NOW,
                 new DayWords(ZoneOffset.UTC),
                 new ReadOnlyObjectWrapper<>(Vocabulary.ENGLISH_HOBBY));
-        this.model = new RegisterViewModel(desk);
     }
 
     /** Five pots scanned, the last of them dead. */
@@ -112,7 +132,9 @@ public final class RegisterPictures {
     }
 
     private List<PotLabel> wanted() {
-        return model.concerned().stream().map(row -> row.label(desk.days())).toList();
+        return model.concerned().stream()
+                .map(row -> row.label(LabelDesign.STANDARD, desk.days()))
+                .toList();
     }
 
     private void readAgain() {

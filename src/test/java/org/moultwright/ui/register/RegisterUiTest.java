@@ -63,6 +63,26 @@ class RegisterUiTest {
     }
 
     @Test
+    void whatWasBegunInTheScanFieldIsTakenBackByEscape(FxRobot robot) {
+        robot.write("26A-00");
+        robot.type(KeyCode.ESCAPE);
+        scan(robot, code(2));
+        awaitWords(code(2) + ", " + BROOD + ", alive: 1 selected.");
+    }
+
+    /** A scanner goes on before anybody reads what was wrong. */
+    @Test
+    void aScanOnNoPotIsStillToldAfterTheNextOnes(FxRobot robot) {
+        scan(robot, "26A-001-X");
+        scan(robot, code(1));
+        scan(robot, code(2));
+        awaitWords(code(2) + ", " + BROOD + ", alive: 2 selected. 1 scan before it was on no pot.");
+        robot.type(KeyCode.ESCAPE);
+        scan(robot, code(2));
+        awaitWords(code(2) + ", " + BROOD + ", alive: 1 selected.");
+    }
+
+    @Test
     void aRunOfScansIsFedWithOneKeyAndTakenBackWithOne(FxRobot robot) {
         scan(robot, code(1));
         awaitWords(code(1) + ", " + BROOD + ", alive: 1 selected.");

@@ -3,6 +3,7 @@ package org.moultwright.ui.register;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -61,10 +62,24 @@ class RegisterViewModelTest {
         assertThat(register.book.find("CC-26-A").orElseThrow().ledger().balance(Account.DEAD))
                 .isEqualTo(4);
         assertThat(model.cursorProperty().get().orElseThrow().state()).isEqualTo(PotState.DEAD);
-        assertThat(RegisterWords.disagreement(model.room(), model.all())).isEmpty();
+        assertThat(model.disagreement()).isEmpty();
         model.tend(What.FED);
         assertThat(model.deeds().problemProperty().get())
                 .isEqualTo("Nothing to write down: what you chose is dead or handed over.");
+    }
+
+    /** A full room takes seconds to be read again. */
+    @Test
+    void whatWasDoneAndTakenBackIsShownBeforeTheRoomIsReadAgain() {
+        List<Runnable> undos = new ArrayList<>();
+        RegisterViewModel waiting = register.waiting(undos);
+        waiting.scan(code(1));
+        waiting.tend(What.DIED);
+        assertThat(waiting.byCode(code(1)).state()).isEqualTo(PotState.DEAD);
+        assertThat(waiting.disagreement()).as("its ledger is older").isEmpty();
+        undos.get(0).run();
+        assertThat(waiting.byCode(code(1)).state()).isEqualTo(PotState.ALIVE);
+        assertThat(waiting.marks().all()).containsExactly(code(1));
     }
 
     @Test
