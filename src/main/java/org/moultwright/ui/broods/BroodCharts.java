@@ -27,8 +27,9 @@ import org.moultwright.ui.theme.Palette;
 /** The pictures of a brood's page, the same on screen and on paper. */
 final class BroodCharts {
     static final String CLIMATE_WORDS =
-            Texts.say("Under the ribbon the air where most of it lived: lowest, mean, highest of each day; bars "
-                    + "are how far a week's air favoured mould, an index and never a date; a diamond is mould found.");
+            Texts.say("Below it the air where most of it lived: lowest, mean, highest of each day. Bars: how far a "
+                    + "week's air favoured mould, an index, no date. Diamond: mould found.");
+    static final String EXPECTED_WORDS = Texts.say("paler = expected · dashed = 80 % interval");
 
     private final BroodPage page;
     private final ObservableObjectValue<Palette> palette;
@@ -87,6 +88,7 @@ final class BroodCharts {
                 .forEach(chips::add);
         chips.add(new StageChip(Swatch.potted(), Texts.say("Potted")));
         chips.add(new StageChip(Swatch.dead(), Texts.say("Dead")));
+        chips.add(Words.caption(EXPECTED_WORDS));
         Flow legend = new Flow(chips.toArray(Node[]::new));
         legend.getStyleClass().add("legend-row");
         return legend;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
@@ -19,6 +20,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.image.Image;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
@@ -29,6 +31,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.document.PdfPicturePages;
+import org.moultwright.domain.BroodRecord;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.exchange.TimingsFile;
 import org.moultwright.store.H2Store;
@@ -42,6 +45,8 @@ import org.moultwright.ui.chart.SurvivalChart;
 import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.print.Pixels;
 import org.moultwright.ui.theme.Appearance;
+import org.moultwright.workflow.InventedPots;
+import org.moultwright.workflow.ReadingSource;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.TakeInFolders;
@@ -49,7 +54,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 
-/** A brood looked at closely, by keyboard, over a real store with two of the demo room's broods. */
+/** A brood looked at closely, by keyboard, over a real store with the demo room's broods and one in pots. */
 @ExtendWith(ApplicationExtension.class)
 class BroodPageUiTest {
     private static final Instant NOW = Instant.parse("2026-05-03T20:00:00Z");
@@ -68,6 +73,9 @@ class BroodPageUiTest {
         TakeInFolders takeIn = new TakeInFolders(new PlainBroodFolders(), store.book());
         takeIn.takeIn(Path.of("demo-data/cc-26-a"));
         takeIn.takeIn(Path.of("demo-data/cc-26-b"));
+        takeIn.takeIn(Path.of("demo-data/cc-26-c"));
+        BroodRecord potted = InventedPots.lived("CC-26-D", "26D", 20);
+        store.book().takeIn(potted, ReadingSource.of(potted));
         room.set(new Room(store.book(), store.readings(), new Forecaster(TimingsFile.shipped())::forecast).at(NOW));
         Appearance appearance = new Appearance();
         model = new BroodsViewModel(desk());
@@ -91,6 +99,9 @@ class BroodPageUiTest {
         List<LedgerBars.Bar> bars = page.bars();
         int rest = bars.stream().skip(1).mapToInt(LedgerBars.Bar::count).sum();
         assertThat(bars.get(0).count()).isEqualTo(118).isEqualTo(rest);
+        // By hand from the ledger: 118 - 5 infertile - 7 later = 106; 106/118 = 0.898, and Greenwood's log-log limits
+        // exp(ln 0.898 · exp(±1.96 · 0.03097 / 0.1073)) are 0.828 and 0.941.
+        assertThat(page.survivalWords()).isEqualTo("In trays 90 % of 118 lived 39 days; 95 % limits 83 to 94 %.");
         assertThat(page.balance()).isEqualTo("Every animal is accounted for.");
         SurvivalChart.Curve curve = page.curves().get(0);
         SurvivalChart.Step last = curve.steps().get(curve.steps().size() - 1);
@@ -121,6 +132,32 @@ class BroodPageUiTest {
         assertThat(robot.lookup("94").tryQuery()).isPresent();
         robot.type(KeyCode.SPACE);
         assertThat(page().curves()).hasSize(1);
+    }
+
+    @Test
+    void aTableOfFourBroodsIsWholeAndStaysInItsCard(FxRobot robot) {
+        robot.type(KeyCode.ENTER);
+        robot.interact(() -> List.of("CC-26-B", "CC-26-C", "CC-26-D").forEach(page().beside()::toggle));
+        Region card = robot.lookup(".compare-card").queryAs(Region.class);
+        Region table = robot.lookup(".compare-table").queryAs(Region.class);
+        robot.interact(() -> {
+            double inside = card.localToScene(card.getLayoutBounds()).getMaxX()
+                    - card.getInsets().getRight();
+            assertThat(table.localToScene(table.getLayoutBounds()).getMaxX()).isLessThanOrEqualTo(inside + 1);
+            assertThat(card.localToScene(card.getLayoutBounds()).getMaxX())
+                    .isLessThanOrEqualTo(card.getScene().getWidth());
+        });
+    }
+
+    @Test
+    void aRibbonThatIsClickedIsReadByKeys(FxRobot robot) {
+        robot.type(KeyCode.ENTER);
+        robot.clickOn("Print");
+        robot.clickOn(".close-ribbon");
+        robot.moveTo("Back");
+        Instant pointedAt = page().readingProperty().get().orElseThrow();
+        robot.type(KeyCode.LEFT);
+        assertThat(page().readingProperty().get()).contains(pointedAt.minus(Duration.ofDays(1)));
     }
 
     @Test
