@@ -39,7 +39,7 @@ final class PlanAhead {
         anything.textProperty().bind(away.anythingProperty());
         anything.managedProperty().bind(anything.textProperty().isNotEmpty());
         Label rule = Words.wrapped(Words.caption(RULE));
-        VBox words = new VBox(sentence, anything, Lines.of(away.lines(), PlanAhead::away), rule);
+        VBox words = new VBox(sentence, Lines.of(away.lines(), PlanAhead::away), anything, rule);
         words.getStyleClass().add("lines");
         return new Card(title, new Scrolled(Texts.say("days away"), words));
     }
