@@ -44,6 +44,7 @@ import org.moultwright.ui.chart.LedgerBars;
 import org.moultwright.ui.chart.SurvivalChart;
 import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.print.Pixels;
+import org.moultwright.ui.print.Printout;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.InventedPots;
 import org.moultwright.workflow.ReadingSource;
@@ -64,6 +65,7 @@ class BroodPageUiTest {
 
     private final ObjectProperty<RoomView> room = new SimpleObjectProperty<>(RoomView.EMPTY);
     private final List<Image> printed = new ArrayList<>();
+    private Printout printout = Printout.PRINTED;
     private H2Store store;
     private BroodsViewModel model;
 
@@ -112,7 +114,7 @@ class BroodPageUiTest {
         assertThat(last.survival()).isCloseTo((double) inTrays / watched, within(1e-9));
         assertThat(last.lower()).isLessThan(last.survival());
         assertThat(last.upper()).isGreaterThan(last.survival());
-        assertThat(page.climate().orElseThrow().days()).isNotEmpty();
+        assertThat(page.climate(Optional.empty()).orElseThrow().days()).isNotEmpty();
         robot.type(KeyCode.LEFT);
         assertThat(page.readingWordsProperty().get()).startsWith("Saturday 2 May: ");
         robot.type(KeyCode.ESCAPE);
@@ -187,6 +189,37 @@ class BroodPageUiTest {
     }
 
     @Test
+    void whatIsReadOnScreenLeavesNoMarkOnPaper(FxRobot robot) {
+        robot.type(KeyCode.ENTER);
+        robot.press(KeyCode.CONTROL).type(KeyCode.P).release(KeyCode.CONTROL);
+        robot.type(KeyCode.LEFT, 20);
+        robot.press(KeyCode.CONTROL).type(KeyCode.P).release(KeyCode.CONTROL);
+        assertThat(printed).hasSize(2);
+        assertThat(Pixels.of(printed.get(1)).argb())
+                .isEqualTo(Pixels.of(printed.get(0)).argb());
+    }
+
+    @Test
+    void aPageThatIsNotPrintedOrSavedIsAProblemAndNoNews(FxRobot robot) throws IOException {
+        robot.type(KeyCode.ENTER);
+        printout = Printout.NO_PRINTER;
+        robot.press(KeyCode.CONTROL).type(KeyCode.P).release(KeyCode.CONTROL);
+        assertThat(page().newsProperty().get()).isEmpty();
+        assertThat(page().problemProperty().get()).startsWith("This machine has no printer. Set one up");
+        Path inTheWay = folder.resolve("CC-26-A.pdf");
+        Files.deleteIfExists(inTheWay);
+        Files.createDirectory(inTheWay);
+        robot.clickOn("Save as PDF");
+        assertThat(page().newsProperty().get()).isEmpty();
+        assertThat(page().problemProperty().get()).startsWith("Not saved: " + inTheWay + " is not a file.");
+        Files.delete(inTheWay);
+        robot.clickOn("Save as PDF");
+        assertThat(page().problemProperty().get()).isEmpty();
+        assertThat(page().newsProperty().get()).isEqualTo("Saved as " + inTheWay + ".");
+        Files.delete(inTheWay);
+    }
+
+    @Test
     void everyStateIsPictured(FxRobot robot) throws IOException {
         ScreenShots.of("brood-page", 1188, 752, look -> pictured(look, false));
         ScreenShots.of("brood-page-beside", 1188, 752, look -> pictured(look, true));
@@ -223,7 +256,7 @@ class BroodPageUiTest {
                 new BroodPaper(
                         (title, page) -> {
                             printed.add(page.get());
-                            return "Printed.";
+                            return printout;
                         },
                         new PdfPicturePages(),
                         name -> Optional.of(folder.resolve(name))),
