@@ -53,8 +53,9 @@ final class BroodPageView extends VBox {
         Card over = charts.overTime();
         Label words = Words.wrapped(Words.caption(""));
         words.textProperty()
-                .bind(page.readingWordsProperty().map(day -> day.isEmpty() ? Texts.say("← → read a day") : day));
-        over.getChildren().addAll(charts.legend(), words, Words.wrapped(Words.caption(BroodCharts.CLIMATE_WORDS)));
+                .bind(page.readingWordsProperty()
+                        .map(day -> day.isEmpty() ? Texts.say("{0} ← → read a day.", BroodCharts.CLIMATE_WORDS) : day));
+        over.getChildren().addAll(charts.legend(), words);
         setVgrow(over, Priority.ALWAYS);
         charts.ribbon().setFocusTraversable(true);
         charts.ribbon().setOnMousePressed(event -> charts.ribbon().requestFocus());

@@ -44,11 +44,15 @@ record AwayLine(String sentence, List<String> details, double needsHands) {
 
     /** How likely any of the trays needs hands, all together, and how exactly the draws know it. */
     static String any(JointChance chance) {
-        return Texts.say(
-                "{0} that a tray needs hands while you are away: {1}, give or take {2}.",
-                capital(ChanceWords.of(chance.probability())),
-                ChanceWords.percent(chance.probability()),
-                Numbers.fixed(Math.max(1, Math.ceil(100 * chance.monteCarloSd())), 0));
+        double error = chance.monteCarloSd();
+        // Where every draw agrees, or none does, the draws still cannot tell it from nearly so.
+        double told = Math.max(Math.min(chance.probability(), 1 - error), error);
+        String likely = capital(ChanceWords.of(chance.probability()));
+        return Math.abs(told - chance.probability()) > 0
+                ? Texts.say("{0} that a tray needs hands while you are away: {1}.", likely, ChanceWords.percent(told))
+                : Texts.say(
+                        "{0} that a tray needs hands while you are away: {1}, give or take {2}.",
+                        likely, ChanceWords.percent(told), Numbers.fixed(Math.max(1, Math.ceil(100 * error)), 0));
     }
 
     /** The same of all that is to be seen, whether it needs hands or not. */

@@ -27,7 +27,10 @@ final class PlanAhead {
 
     static Columns of(ForecastViewModel model) {
         Card whatIf = Card.titled(Texts.say("If the set-point were"), WhatIfCard.of(model));
-        return Columns.even(whatIf, away(model.away()), pots(model.pots()));
+        Columns all = Columns.even(whatIf, away(model.away()), pots(model.pots()));
+        // What may happen is told in sentences, and they need the room.
+        HBox.setHgrow(whatIf, Priority.NEVER);
+        return all;
     }
 
     private static Card away(AwayViewModel away) {
