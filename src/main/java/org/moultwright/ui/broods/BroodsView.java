@@ -74,7 +74,21 @@ final class BroodsView extends StackPane {
         });
     }
 
+    /** Of what stands here now: the page, or what is open over it. */
     void takeFocus() {
+        Node shown = getChildren().get(0);
+        if (shown instanceof TimingView timing) {
+            timing.takeFocus();
+        } else if (shown instanceof SacFormView form) {
+            form.takeFocus();
+        } else if (shown instanceof BroodPageView brood) {
+            brood.takeFocus();
+        } else if (shown == page) {
+            takeFocusOfPage();
+        }
+    }
+
+    private void takeFocusOfPage() {
         awaitsLines = model.lines().isEmpty();
         if (awaitsLines) {
             ways.takeFocus();
@@ -96,15 +110,7 @@ final class BroodsView extends StackPane {
                         .or(() -> model.closelyProperty().get().map(brood -> new BroodPageView(brood, palette)))
                         .orElse(page);
         getChildren().setAll(shown);
-        if (shown == page) {
-            takeFocus();
-        } else if (shown instanceof TimingView timing) {
-            timing.takeFocus();
-        } else if (shown instanceof SacFormView form) {
-            form.takeFocus();
-        } else if (shown instanceof BroodPageView brood) {
-            brood.takeFocus();
-        }
+        takeFocus();
     }
 
     private static SacFormView form(SacForm form) {

@@ -17,10 +17,12 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.image.Image;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
@@ -68,6 +70,7 @@ class BroodPageUiTest {
     private Printout printout = Printout.PRINTED;
     private H2Store store;
     private BroodsViewModel model;
+    private BroodsView view;
 
     @Start
     void start(Stage stage) {
@@ -81,7 +84,7 @@ class BroodPageUiTest {
         room.set(new Room(store.book(), store.readings(), new Forecaster(TimingsFile.shipped())::forecast).at(NOW));
         Appearance appearance = new Appearance();
         model = new BroodsViewModel(desk());
-        BroodsView view = new BroodsView(model, appearance.paletteProperty());
+        view = new BroodsView(model, appearance.paletteProperty());
         Scene scene = new Scene(view, 1188, 752);
         appearance.dress(scene.getStylesheets());
         stage.setScene(scene);
@@ -149,6 +152,21 @@ class BroodPageUiTest {
             assertThat(card.localToScene(card.getLayoutBounds()).getMaxX())
                     .isLessThanOrEqualTo(card.getScene().getWidth());
         });
+    }
+
+    @Test
+    void whoComesBackToAnOpenBroodHasItsKeys(FxRobot robot) {
+        robot.type(KeyCode.ENTER);
+        robot.interact(() -> {
+            Button elsewhere = new Button("elsewhere");
+            Scene scene = view.getScene();
+            scene.setRoot(new StackPane(elsewhere));
+            elsewhere.requestFocus();
+            scene.setRoot(view);
+            view.takeFocus();
+        });
+        robot.type(KeyCode.LEFT);
+        assertThat(page().readingWordsProperty().get()).startsWith("Saturday 2 May: ");
     }
 
     @Test
