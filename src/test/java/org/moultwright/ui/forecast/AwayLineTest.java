@@ -14,7 +14,7 @@ class AwayLineTest {
 
     @Test
     void drawsThatAllAgreeAreNoCertainty() {
-        assertThat(AwayLine.any(new JointChance(1, 0.004)))
+        assertThat(AwayLine.any(new JointChance(1, 0)))
                 .isEqualTo("Almost certain that a tray needs hands while you are away: over 99 %.");
         assertThat(AwayLine.any(new JointChance(0, 0.004)))
                 .isEqualTo("Hardly any chance that a tray needs hands while you are away: under 1 %.");
