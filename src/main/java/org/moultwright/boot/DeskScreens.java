@@ -2,6 +2,9 @@ package org.moultwright.boot;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
@@ -18,9 +21,12 @@ import org.moultwright.ui.shelf.ShelfDesk;
 import org.moultwright.ui.shelf.ShelfScreen;
 import org.moultwright.ui.shell.LaterScreen;
 import org.moultwright.ui.shell.Screen;
+import org.moultwright.ui.shell.ScreenName;
+import org.moultwright.ui.shell.WhenRead;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.workflow.ArrangeShelf;
 import org.moultwright.workflow.RoomReading;
+import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.ShareTrays;
 import org.moultwright.workflow.ShelfAt;
 
@@ -38,12 +44,24 @@ record DeskScreens(
         PotParts pots = new PotParts(tools);
         return List.of(
                 new RoundScreen(round.round(photos)),
-                new LaterScreen(BroodsScreen.NAME, () -> BroodsScreen.of(broods.desk(), palette)),
-                new LaterScreen(ShelfScreen.NAME, () -> ShelfScreen.of(shelf(pots.labels()))),
-                new LaterScreen(ClimateScreen.NAME, () -> writeIn.over(climate.screen())),
-                new LaterScreen(ForecastScreen.NAME, () -> forecasts.screen(palette)),
-                new LaterScreen(PottingScreen.NAME, () -> new PottingScreen(pots.potting())),
-                new LaterScreen(RegisterScreen.NAME, () -> RegisterScreen.of(pots.register())));
+                later(BroodsScreen.NAME, () -> BroodsScreen.of(broods.desk(), palette)),
+                later(ShelfScreen.NAME, () -> ShelfScreen.of(shelf(pots.labels()))),
+                later(ClimateScreen.NAME, () -> writeIn.over(climate.screen())),
+                later(ForecastScreen.NAME, () -> forecasts.screen(palette)),
+                later(PottingScreen.NAME, () -> new PottingScreen(pots.potting())),
+                later(RegisterScreen.NAME, () -> RegisterScreen.of(pots.register())));
+    }
+
+    private Screen later(ScreenName name, Supplier<Screen> maker) {
+        return new WhenRead(new LaterScreen(name, maker), isAwaited());
+    }
+
+    /** Whether something is written of a room that is not read yet. */
+    private BooleanBinding isAwaited() {
+        boolean isWritten = !tools.opened().written().broods().isEmpty();
+        return Bindings.createBooleanBinding(
+                () -> isWritten && tools.shown().room().get().equals(RoomView.EMPTY),
+                tools.shown().room());
     }
 
     /** What screens would otherwise work out of a room while the keeper waits for them. */

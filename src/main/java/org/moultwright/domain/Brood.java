@@ -1,9 +1,11 @@
 package org.moultwright.domain;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /**
  * The offspring of one sac.
@@ -46,6 +48,13 @@ public record Brood(
     /** This brood as taken from its mother at another time. */
     public Brood withPulled(Optional<Instant> other) {
         return new Brood(code, taxon, zone, laid, other, stages, referenceTemperatureCelsius, timing);
+    }
+
+    /** Whole days since the middle of the range it was laid in; empty where that is not known. */
+    public OptionalLong daysSinceLaying(Instant then) {
+        return laid.map(InstantRange::middle)
+                .map(from -> OptionalLong.of(Duration.between(from, then).toDays()))
+                .orElse(OptionalLong.empty());
     }
 
     /** The stage that ends the brood's time in trays. */

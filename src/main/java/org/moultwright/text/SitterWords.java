@@ -133,7 +133,7 @@ public record SitterWords(Vocabulary vocabulary, DayWords days) {
         }
         partBy.filter(due -> due.isBefore(to))
                 .map(due -> days.day(due.isBefore(from) ? from : due))
-                .map(day -> Texts.say("They may have to be parted from {0}: call that day.", day))
+                .map(day -> Texts.say("From {0} on they may have to be kept apart: call that day.", day))
                 .ifPresent(sentences::add);
         return String.join(" ", sentences);
     }

@@ -31,7 +31,7 @@ class SitterDocumentTest {
     private static final double MARGIN_MILLIMETRES = 14;
     private static final List<String> EXPECTED = List.of(
             "Nothing special.",
-            "Expect: first slings 7 to 9 May, half are slings 9 to 13 May. They may have to be parted from 14 May:"
+            "Expect: first slings 7 to 9 May, half are slings 9 to 13 May. From 14 May on they may have to be kept apart:"
                     + " call that day.",
             "Slings are in it already. Expect: half are slings 6 to 8 May. Perhaps: nearly all are slings 9 to 13 May.");
 

@@ -35,9 +35,18 @@ class SitterWordsTest {
         assertThat(told(0, 25, 27, 29)).isEqualTo("Nothing special.");
     }
 
+    @Test
+    void theDayToCallStandsBeforeWhatItIsFor() {
+        assertThat(words.expected(Optional.of(moult(20, 3, 5, 20)), Optional.of(day(10)), day(9), day(17)))
+                .endsWith("From 10 May on they may have to be kept apart: call that day.");
+    }
+
     private String told(double passed, int first, int half, int most) {
-        MoultForecast moult = new MoultForecast(Stage.INSTAR2, passed, around(first), around(half), around(most));
-        return words.expected(Optional.of(moult), Optional.empty(), day(9), day(17));
+        return words.expected(Optional.of(moult(passed, first, half, most)), Optional.empty(), day(9), day(17));
+    }
+
+    private static MoultForecast moult(double passed, int first, int half, int most) {
+        return new MoultForecast(Stage.INSTAR2, passed, around(first), around(half), around(most));
     }
 
     private static InstantInterval around(int day) {

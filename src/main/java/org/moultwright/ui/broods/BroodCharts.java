@@ -1,9 +1,11 @@
 package org.moultwright.ui.broods;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
@@ -12,6 +14,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
+import org.moultwright.settings.Theme;
 import org.moultwright.ui.chart.CalendarStrip;
 import org.moultwright.ui.chart.ClimateStrip;
 import org.moultwright.ui.chart.LedgerBars;
@@ -27,11 +30,13 @@ import org.moultwright.ui.theme.Palette;
 /** The pictures of a brood's page, the same on screen and on paper. */
 final class BroodCharts {
     static final String CLIMATE_WORDS =
-            Texts.say("Under the ribbon the air where most of it lived: lowest, mean, highest of each day; bars "
-                    + "are how far a week's air favoured mould, an index and never a date; a diamond is mould found.");
+            Texts.say("Below it the air where most of it lived: lowest, mean, highest of each day. Bars: how far a "
+                    + "week's air favoured mould, an index, no date. Diamond: mould found.");
+    static final String EXPECTED_WORDS = Texts.say("paler = expected · dashed = 80 % interval");
 
     private final BroodPage page;
     private final ObservableObjectValue<Palette> palette;
+    private final ObservableObjectValue<Optional<Instant>> reading;
     private final RibbonChart ribbon;
     private final ClimateStrip climate;
     private final LedgerBars way;
@@ -39,8 +44,25 @@ final class BroodCharts {
     private final Label balance = Words.wrapped(Words.caption(""));
     private final Label survives = Words.wrapped(Words.caption(""));
 
-    BroodCharts(BroodPage page, ObservableObjectValue<Palette> palette) {
+    /** On a screen, where days are read in them. */
+    static BroodCharts onScreen(BroodPage page, ObservableObjectValue<Palette> palette) {
+        BroodCharts charts = new BroodCharts(page, palette, page.readingProperty());
+        page.readingProperty().addListener((observed, before, now) -> charts.follow());
+        return charts;
+    }
+
+    /** On paper, where nobody points at a day. */
+    static BroodCharts onPaper(BroodPage page) {
+        return new BroodCharts(
+                page,
+                new SimpleObjectProperty<>(new Palette(Theme.LIGHT)),
+                new SimpleObjectProperty<>(Optional.empty()));
+    }
+
+    private BroodCharts(
+            BroodPage page, ObservableObjectValue<Palette> palette, ObservableObjectValue<Optional<Instant>> reading) {
         this.page = page;
+        this.reading = reading;
         this.palette = palette;
         this.ribbon = new RibbonChart(palette);
         this.climate = new ClimateStrip(palette);
@@ -87,22 +109,22 @@ final class BroodCharts {
                 .forEach(chips::add);
         chips.add(new StageChip(Swatch.potted(), Texts.say("Potted")));
         chips.add(new StageChip(Swatch.dead(), Texts.say("Dead")));
+        chips.add(Words.caption(EXPECTED_WORDS));
         Flow legend = new Flow(chips.toArray(Node[]::new));
         legend.getStyleClass().add("legend-row");
         return legend;
     }
 
-    /** Reads the day anew in both charts. */
-    void follow() {
-        ribbon.readingProperty().set(page.readingProperty().get());
-        climate.shownProperty().set(page.climate());
+    private void follow() {
+        ribbon.readingProperty().set(reading.get());
+        climate.shownProperty().set(page.climate(reading.get()));
     }
 
     private void show() {
-        climate.shownProperty().set(page.climate());
+        climate.shownProperty().set(page.climate(reading.get()));
         climate.setAccessibleText(Texts.say(
                 "the air it lived in, day by day; {0}",
-                page.climate()
+                page.climate(reading.get())
                         .map(shown -> Texts.say(
                                 "{0} days measured, mould found {1} times",
                                 shown.days().size(), shown.mould().size()))

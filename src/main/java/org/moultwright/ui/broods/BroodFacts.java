@@ -1,6 +1,5 @@
 package org.moultwright.ui.broods;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -8,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import org.moultwright.compute.climate.ClimateDays;
 import org.moultwright.compute.climate.LivedTemperature;
 import org.moultwright.compute.climate.TrayClimates;
@@ -16,7 +16,6 @@ import org.moultwright.compute.history.Story;
 import org.moultwright.compute.history.StoryEvent;
 import org.moultwright.domain.Account;
 import org.moultwright.domain.BroodRecord;
-import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.LedgerEntry;
 import org.moultwright.domain.Reconciliation;
 import org.moultwright.domain.Stage;
@@ -34,7 +33,6 @@ import org.moultwright.workflow.BroodView;
  * @param survival how many survive; empty while nothing was in a tray
  */
 record BroodFacts(BroodView brood, Instant now, ClimateDays climate, Optional<BroodSurvival> survival) {
-    private static final double MILLIS_PER_DAY = Duration.ofDays(1).toMillis();
     private static final String NOT_KNOWN = "–";
 
     static BroodFacts of(BroodView brood, Instant now) {
@@ -102,10 +100,8 @@ record BroodFacts(BroodView brood, Instant now, ClimateDays climate, Optional<Br
 
     /** Days since the laying, where both are known. */
     private String days(Optional<Instant> at) {
-        Optional<Instant> laid = brood.record().brood().laid().map(InstantRange::middle);
-        return at.flatMap(then -> laid.map(from -> Texts.say(
-                        "day {0}", Math.round(Duration.between(from, then).toMillis() / MILLIS_PER_DAY))))
-                .orElse(NOT_KNOWN);
+        OptionalLong days = at.map(brood.record().brood()::daysSinceLaying).orElse(OptionalLong.empty());
+        return days.isPresent() ? Texts.say("day {0}", days.getAsLong()) : NOT_KNOWN;
     }
 
     /** What is not explained: whole counts the ledger does not agree with, the latest of each tray. */

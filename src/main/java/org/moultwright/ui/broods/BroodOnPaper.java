@@ -7,16 +7,19 @@ import javafx.scene.image.Image;
 import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.ui.print.Pixels;
+import org.moultwright.ui.print.Printout;
 
 /**
  * A brood's page printed, or saved as a file.
  *
  * @param code the brood's
- * @param news is told what came of it
+ * @param news is told what came of it; nothing if that is nothing any more
+ * @param problem is told what did not go, and what to do; nothing if all went
  */
-record BroodOnPaper(BroodsDesk desk, String code, Consumer<String> news) {
+record BroodOnPaper(BroodsDesk desk, String code, Consumer<String> news, Consumer<String> problem) {
     void print(Supplier<Image> page) {
-        news.accept(desk.paper().printer().print(code, page));
+        Printout printout = desk.paper().printer().print(code, page);
+        tell(printout.isRefused() ? "" : printout.sentence(), printout.isRefused() ? printout.sentence() : "");
     }
 
     void save(Supplier<Image> page) {
@@ -34,10 +37,15 @@ record BroodOnPaper(BroodsDesk desk, String code, Consumer<String> news) {
                         },
                         outcome -> {
                             if (outcome instanceof Outcome.Done<Path> done) {
-                                news.accept(Texts.say("Saved as {0}.", done.value()));
+                                tell(Texts.say("Saved as {0}.", done.value()), "");
                             } else if (outcome instanceof Outcome.Failed<Path> failed) {
-                                news.accept(String.valueOf(failed.fault().getMessage()));
+                                tell("", String.valueOf(failed.fault().getMessage()));
                             }
                         });
+    }
+
+    private void tell(String done, String refused) {
+        news.accept(done);
+        problem.accept(refused);
     }
 }

@@ -33,6 +33,7 @@ final class BroodPage {
     private final ObjectProperty<Optional<Instant>> reading = new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyStringWrapper readingWords = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper news = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final BroodsBeside beside;
     private final BroodOnPaper paper;
 
@@ -44,8 +45,8 @@ final class BroodPage {
                 line.ribbon(), desk.days().zone(), desk.room().get().now());
         reading.addListener(
                 (observed, before, now) -> readingWords.set(now.map(this::words).orElse("")));
-        this.beside = new BroodsBeside(desk, line.code(), news::set);
-        this.paper = new BroodOnPaper(desk, line.code(), news::set);
+        this.beside = new BroodsBeside(desk, line.code(), problem::set);
+        this.paper = new BroodOnPaper(desk, line.code(), news::set, problem::set);
     }
 
     BroodLine line() {
@@ -72,6 +73,11 @@ final class BroodPage {
 
     Vocabulary vocabulary() {
         return desk.vocabulary().get();
+    }
+
+    /** What could not be read, printed or saved, and what to do. */
+    ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
     }
 
     String nowWord() {
@@ -105,8 +111,12 @@ final class BroodPage {
                 .orElse(List.of());
     }
 
-    /** The air under the ribbon; empty while it is being read. */
-    Optional<ClimateStrip.Shown> climate() {
+    /**
+     * The air under the ribbon; empty while it is not known yet.
+     *
+     * @param readDay the day that is read in it
+     */
+    Optional<ClimateStrip.Shown> climate(Optional<Instant> readDay) {
         return beside.own()
                 .map(own -> new ClimateStrip.Shown(
                         calendar,
@@ -118,7 +128,7 @@ final class BroodPage {
                                 .map(week -> new ClimateStrip.Week(week.from(), week.to(), week.mouldIndex()))
                                 .toList(),
                         own.brood().record().mould().stream().map(MouldNote::at).toList(),
-                        reading.get()));
+                        readDay));
     }
 
     List<LedgerBars.Bar> bars() {

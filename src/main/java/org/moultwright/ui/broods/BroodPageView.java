@@ -1,7 +1,6 @@
 package org.moultwright.ui.broods;
 
 import java.util.Optional;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
@@ -14,7 +13,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
-import org.moultwright.settings.Theme;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -41,7 +39,7 @@ final class BroodPageView extends VBox {
 
     BroodPageView(BroodPage page, ObservableObjectValue<Palette> palette) {
         this.page = page;
-        this.charts = new BroodCharts(page, palette);
+        this.charts = BroodCharts.onScreen(page, palette);
         PageHeader header = new PageHeader(
                 page.line().code(),
                 Buttons.secondary(Texts.say("Back"), page::close),
@@ -50,6 +48,8 @@ final class BroodPageView extends VBox {
         header.subtitleProperty().set(page.line().alive() + " · " + page.line().stages());
         Banner news = new Banner(Tone.ACCENT);
         news.sentenceProperty().bind(page.newsProperty());
+        Banner problem = new Banner(Tone.BAD);
+        problem.sentenceProperty().bind(page.problemProperty());
         Card over = charts.overTime();
         Label words = Words.wrapped(Words.caption(""));
         words.textProperty()
@@ -58,15 +58,15 @@ final class BroodPageView extends VBox {
         over.getChildren().addAll(charts.legend(), words);
         setVgrow(over, Priority.ALWAYS);
         charts.ribbon().setFocusTraversable(true);
+        charts.ribbon().setOnMousePressed(event -> charts.ribbon().requestFocus());
         charts.ribbon().readingProperty().addListener((observed, before, now) -> {
             if (charts.ribbon().isHover()) {
                 page.readingProperty().set(now);
             }
         });
-        page.readingProperty().addListener((observed, before, now) -> charts.follow());
         Columns below = below();
         getStyleClass().add("page");
-        getChildren().addAll(header, news, over, new PhotoRow(page), below);
+        getChildren().addAll(header, news, problem, over, new PhotoRow(page), below);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     }
 
@@ -100,7 +100,7 @@ final class BroodPageView extends VBox {
 
     /** What is put on paper: the same pictures in light colours, larger. */
     Image paper() {
-        BroodCharts printed = new BroodCharts(page, new SimpleObjectProperty<>(new Palette(Theme.LIGHT)));
+        BroodCharts printed = BroodCharts.onPaper(page);
         Card over = printed.overTime();
         over.getChildren().addAll(printed.legend(), Words.wrapped(Words.caption(BroodCharts.CLIMATE_WORDS)));
         VBox.setVgrow(over, Priority.ALWAYS);

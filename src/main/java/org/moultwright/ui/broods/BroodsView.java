@@ -35,7 +35,7 @@ import org.moultwright.ui.theme.Palette;
 
 /** Lays out the broods screen: the ribbons, and beneath them the chosen brood's story and ledger. */
 final class BroodsView extends StackPane {
-    private static final CalendarList.Rows ROWS = new CalendarList.Rows(7.133, 16);
+    private static final CalendarList.Rows ROWS = new CalendarList.Rows(7.467, 16);
     private static final int DAYS_IN_A_LEAP = 7;
     private static final KeyCombination TIMING = new KeyCodeCombination(KeyCode.T, KeyCombination.SHORTCUT_DOWN);
 
@@ -74,7 +74,21 @@ final class BroodsView extends StackPane {
         });
     }
 
+    /** Of what stands here now: the page, or what is open over it. */
     void takeFocus() {
+        Node shown = getChildren().get(0);
+        if (shown instanceof TimingView timing) {
+            timing.takeFocus();
+        } else if (shown instanceof SacFormView form) {
+            form.takeFocus();
+        } else if (shown instanceof BroodPageView brood) {
+            brood.takeFocus();
+        } else if (shown == page) {
+            takeFocusOfPage();
+        }
+    }
+
+    private void takeFocusOfPage() {
         awaitsLines = model.lines().isEmpty();
         if (awaitsLines) {
             ways.takeFocus();
@@ -96,15 +110,7 @@ final class BroodsView extends StackPane {
                         .or(() -> model.closelyProperty().get().map(brood -> new BroodPageView(brood, palette)))
                         .orElse(page);
         getChildren().setAll(shown);
-        if (shown == page) {
-            takeFocus();
-        } else if (shown instanceof TimingView timing) {
-            timing.takeFocus();
-        } else if (shown instanceof SacFormView form) {
-            form.takeFocus();
-        } else if (shown instanceof BroodPageView brood) {
-            brood.takeFocus();
-        }
+        takeFocus();
     }
 
     private static SacFormView form(SacForm form) {
@@ -184,9 +190,8 @@ final class BroodsView extends StackPane {
         Label words = Words.caption("");
         words.textProperty()
                 .bind(model.readingWordsProperty()
-                        .map(day -> day.isEmpty()
-                                ? Texts.say("paler = expected · dashed = 80 % interval · ← → read a day")
-                                : day));
+                        .map(day ->
+                                day.isEmpty() ? Texts.say("{0} · ← → read a day", BroodCharts.EXPECTED_WORDS) : day));
         Flow foot = new Flow(legend, words);
         foot.getStyleClass().add("chart-foot");
         return foot;

@@ -63,7 +63,7 @@ final class CompareCard extends VBox {
         columns.stream().findFirst().ifPresent(own -> {
             int row = 1;
             for (String name : own.keySet()) {
-                table.add(Words.muted(name), 0, row);
+                table.add(Words.whole(Words.muted(name)), 0, row);
                 for (int i = 0; i < columns.size(); i++) {
                     String words = Optional.ofNullable(columns.get(i).get(name)).orElse("");
                     table.add(number(Words.plain(words)), i + 1, row);

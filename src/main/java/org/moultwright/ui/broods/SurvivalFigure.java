@@ -21,20 +21,21 @@ final class SurvivalFigure {
                                 .toList()));
     }
 
-    /** "93 % of 118 alive after 40 days; 95 % limits 87 to 96 %.": what the curve says in words. */
+    /** "In trays 93 % of 118 lived 40 days; 95 % limits 87 to 96 %.": what the curve says in words. */
     static String words(BroodFacts facts) {
         return facts.survival().map(SurvivalFigure::words).orElse(Texts.say("Nothing of it is in a tray yet."));
     }
 
-    private static String words(BroodSurvival survival) {
+    static String words(BroodSurvival survival) {
         long days = Math.round(survival.days());
         BroodSurvival.Point last = survival.last();
         if (last.survival() >= 1) {
             return Texts.say(
-                    "All {0} alive after {1} days; no death yet to tell limits from.", survival.animals(), days);
+                    "None of {0} died in a tray in {1} days, so there are no limits to tell.",
+                    survival.animals(), days);
         }
         return Texts.say(
-                "{0} % of {1} alive after {2} days; 95 % limits {3} to {4} %.",
+                "In trays {0} % of {1} lived {2} days; 95 % limits {3} to {4} %.",
                 Math.round(100 * last.survival()),
                 survival.animals(),
                 days,

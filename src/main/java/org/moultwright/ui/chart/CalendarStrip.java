@@ -1,8 +1,11 @@
 package org.moultwright.ui.chart;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
@@ -17,6 +20,7 @@ public final class CalendarStrip extends ChartCanvas {
     private final ObjectProperty<Optional<Calendar>> calendar = new SimpleObjectProperty<>(Optional.empty());
     private final Supplier<String> nowWord;
     private final double leftEms;
+    private final ObjectProperty<Optional<Lane.Absence>> absence = new SimpleObjectProperty<>(Optional.empty());
 
     /**
      * @param nowWord what now is called, such as "tonight, 3 May"; the line stands beneath it
@@ -27,11 +31,17 @@ public final class CalendarStrip extends ChartCanvas {
         this.nowWord = nowWord;
         this.leftEms = leftEms;
         calendar.addListener((observed, before, now) -> repaint());
+        absence.addListener((observed, before, now) -> repaint());
         getStyleClass().add("calendar-strip");
     }
 
     public ObjectProperty<Optional<Calendar>> calendarProperty() {
         return calendar;
+    }
+
+    /** Days nobody is there, whose word stands over them. */
+    public ObjectProperty<Optional<Lane.Absence>> absenceProperty() {
+        return absence;
     }
 
     @Override
@@ -40,31 +50,53 @@ public final class CalendarStrip extends ChartCanvas {
     }
 
     private void paint(Pen pen, CalendarAxis axis, Instant now, double height) {
-        String word = nowWord.get();
-        double nowX = axis.x(now);
-        double nowWidth = pen.width(word, Type.CAPTION_STRONG);
-        boolean nowFits = nowX + WORD_GAP_PIXELS + nowWidth < axis.right();
-        double nowLeft = nowFits ? nowX + WORD_GAP_PIXELS : nowX - WORD_GAP_PIXELS - nowWidth;
         double y = height / 2 - 1;
+        double nowX = axis.x(now);
+        Place after = after(nowWord.get(), Type.CAPTION_STRONG, nowX, pen);
+        Place nowPlace = after.right() < axis.right() ? after : after.before(nowX);
+        List<Place> taken = new ArrayList<>(List.of(nowPlace));
+        absence.get()
+                .map(days -> after(days.words(), Type.CAPTION_STRONG, axis.x(days.from()), pen))
+                .filter(place -> place.left() > axis.left() && place.isFree(taken, axis))
+                .ifPresent(place -> {
+                    taken.add(place);
+                    pen.words(place.word(), Type.CAPTION_STRONG, Token.WARN, place.left(), y, TextAlignment.LEFT);
+                });
         for (CalendarAxis.Tick tick : axis.ticks(Calendar.TICK_ROOM_EMS * pen.em())) {
             double x = axis.x(tick.at());
-            double wordWidth = pen.width(tick.word(), Type.CAPTION);
-            double wordLeft = x + WORD_GAP_PIXELS;
-            boolean meetsNow = overlaps(wordLeft, wordWidth, nowLeft, nowWidth);
-            if (meetsNow) {
-                wordLeft = x - WORD_GAP_PIXELS - wordWidth;
-                meetsNow = overlaps(wordLeft, wordWidth, nowLeft, nowWidth);
-            }
-            if (!meetsNow && wordLeft + wordWidth <= axis.right()) {
-                pen.words(tick.word(), Type.CAPTION, Token.MUTED, wordLeft, y, TextAlignment.LEFT);
-            }
+            Place place = after(tick.word(), Type.CAPTION, x, pen);
+            Stream.of(place, place.before(x))
+                    .filter(one -> one.isFree(taken, axis))
+                    .findFirst()
+                    .ifPresent(
+                            one -> pen.words(one.word(), Type.CAPTION, Token.MUTED, one.left(), y, TextAlignment.LEFT));
             pen.vertical(pen.colour(Token.LINE), 1, x, height - 6, height);
         }
-        pen.words(word, Type.CAPTION_STRONG, Token.ACCENT, nowLeft, y, TextAlignment.LEFT);
+        pen.words(nowPlace.word(), Type.CAPTION_STRONG, Token.ACCENT, nowPlace.left(), y, TextAlignment.LEFT);
         pen.vertical(pen.colour(Token.ACCENT), 2, nowX, 4, height);
     }
 
-    private static boolean overlaps(double left, double width, double otherLeft, double otherWidth) {
-        return left < otherLeft + otherWidth + 2 * WORD_GAP_PIXELS && otherLeft < left + width + 2 * WORD_GAP_PIXELS;
+    private static Place after(String word, Type type, double x, Pen pen) {
+        return new Place(word, x + WORD_GAP_PIXELS, pen.width(word, type));
+    }
+
+    /** Where a word stands. */
+    private record Place(String word, double left, double width) {
+        double right() {
+            return left + width;
+        }
+
+        /** The same left of a line. */
+        Place before(double x) {
+            return new Place(word, x - WORD_GAP_PIXELS - width, width);
+        }
+
+        boolean isFree(List<Place> taken, CalendarAxis axis) {
+            return right() <= axis.right() && taken.stream().noneMatch(this::meets);
+        }
+
+        private boolean meets(Place other) {
+            return left < other.right() + 2 * WORD_GAP_PIXELS && other.left < right() + 2 * WORD_GAP_PIXELS;
+        }
     }
 }

@@ -100,9 +100,10 @@ public final class ClimateStrip extends ShownCanvas<ClimateStrip.Shown> {
         pen.words(mouldWords(climate), Type.CAPTION, Token.MUTED, 4, bottom - 0.8 * pen.em(), TextAlignment.LEFT);
         for (Instant found : climate.mould()) {
             double x = axis.x(found);
-            double y = bottom - MARK_PIXELS - 1;
-            double[] xs = {x - MARK_PIXELS, x, x + MARK_PIXELS, x};
-            double[] ys = {y, y - MARK_PIXELS, y, y + MARK_PIXELS};
+            double reach = pen.pixels(MARK_PIXELS);
+            double y = bottom - reach - 1;
+            double[] xs = {x - reach, x, x + reach, x};
+            double[] ys = {y, y - reach, y, y + reach};
             pen.polygon(pen.colour(Token.BAD), xs, ys);
         }
     }

@@ -13,17 +13,27 @@ import org.moultwright.ui.theme.Token;
 
 /**
  * Draws on a canvas in the colours and the size of text in force. Hairlines are set on whole pixels, so that
- * they are one pixel wide and not two half ones.
+ * they are one pixel wide and not two half ones. Where text is twice as large as on a screen, as on paper, lines,
+ * dashes and dots are too.
  */
 final class Pen {
+    private static final double SCREEN_TEXT_PIXELS = 15;
+
     private final GraphicsContext graphics;
     private final Palette palette;
     private final double textPixels;
+    private final double weight;
 
     Pen(GraphicsContext graphics, Palette palette, double textPixels) {
         this.graphics = graphics;
         this.palette = palette;
         this.textPixels = textPixels;
+        this.weight = Math.max(1, Math.floor(textPixels / SCREEN_TEXT_PIXELS));
+    }
+
+    /** So many pixels of a screen, as many as they are here. */
+    double pixels(double onScreen) {
+        return onScreen * weight;
     }
 
     Palette palette() {
@@ -59,10 +69,11 @@ final class Pen {
     }
 
     void dot(Paint fill, Paint ring, double x, double y, double radius) {
+        double reach = pixels(radius);
         graphics.setFill(fill);
-        graphics.fillOval(x - radius, y - radius, 2 * radius, 2 * radius);
+        graphics.fillOval(x - reach, y - reach, 2 * reach, 2 * reach);
         stroke(ring, 1.3);
-        graphics.strokeOval(x - radius, y - radius, 2 * radius, 2 * radius);
+        graphics.strokeOval(x - reach, y - reach, 2 * reach, 2 * reach);
     }
 
     void vertical(Paint paint, double width, double x, double top, double bottom) {
@@ -83,7 +94,7 @@ final class Pen {
     /** A line in dashes of so many pixels, as far apart. */
     void dashed(Paint paint, double width, double dash, double gap, double[] xs, double[] ys) {
         stroke(paint, width);
-        graphics.setLineDashes(dash, gap);
+        graphics.setLineDashes(pixels(dash), pixels(gap));
         graphics.strokePolyline(xs, ys, xs.length);
         graphics.setLineDashes();
     }
@@ -92,7 +103,7 @@ final class Pen {
     void dotted(Paint paint, double y, double left, double right) {
         stroke(paint, 1.8);
         graphics.setLineCap(StrokeLineCap.ROUND);
-        graphics.setLineDashes(0.1, 5);
+        graphics.setLineDashes(0.1, pixels(5));
         graphics.strokeLine(left, y, right, y);
         graphics.setLineDashes();
         graphics.setLineCap(StrokeLineCap.BUTT);
@@ -124,7 +135,7 @@ final class Pen {
 
     private void stroke(Paint paint, double width) {
         graphics.setStroke(paint);
-        graphics.setLineWidth(width);
+        graphics.setLineWidth(pixels(width));
     }
 
     private static double crisp(double pixel) {

@@ -1,5 +1,7 @@
 package org.moultwright.ui.chart;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import javafx.scene.text.TextAlignment;
@@ -20,6 +22,7 @@ final class Plane {
     private final ValueAxis up;
     private final Scale acrossScale;
     private final Scale upScale;
+    private final List<StairNames.Stair> stairs = new ArrayList<>();
 
     /** A plane over the whole of a canvas, from the low to the high numbers of both axes. */
     Plane(Pen pen, double width, double height, double[] acrossRange, double[] upRange) {
@@ -111,8 +114,8 @@ final class Plane {
         pen.polyline(pen.colour(Token.ACCENT), 1.8, xs, ys, xs.length);
     }
 
-    /** A stair: each number holds from its place to the next; the last place only ends it. Its word stands at its end. */
-    void stair(Token colour, double dash, double[] xs, double[] values, String word) {
+    /** A stair: each number holds from its place to the next; the last place only ends it. */
+    void stair(Token colour, double dash, double[] xs, double[] values) {
         double[] stairXs = new double[2 * values.length];
         double[] stairYs = new double[2 * values.length];
         lay(xs, values, stairXs, stairYs);
@@ -121,9 +124,22 @@ final class Plane {
         } else {
             pen.polyline(pen.colour(colour), 2, stairXs, stairYs, stairXs.length);
         }
-        double y = stairYs[stairYs.length - 1] - 0.7 * pen.em();
-        double end = Math.max(stairXs[stairXs.length - 1], left() + pen.width(word, Type.CAPTION_STRONG));
-        pen.words(word, Type.CAPTION_STRONG, colour, end, Math.max(up.top() + 0.6 * pen.em(), y), TextAlignment.RIGHT);
+        stairs.add(new StairNames.Stair(stairXs, stairYs));
+    }
+
+    /** The stairs' words at their ends, in the order they were drawn, each where no stair runs through it. */
+    void stairNames(List<Token> colours, List<String> names) {
+        StairNames places = new StairNames(stairs, left(), up.top(), pen.em());
+        for (int i = 0; i < names.size(); i++) {
+            StairNames.Place place = places.next(i, pen.width(names.get(i), Type.CAPTION_STRONG));
+            pen.words(
+                    names.get(i),
+                    Type.CAPTION_STRONG,
+                    colours.get(i),
+                    place.right(),
+                    place.middle(),
+                    TextAlignment.RIGHT);
+        }
     }
 
     /** A soft ground between two stairs. */

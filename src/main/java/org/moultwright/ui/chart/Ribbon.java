@@ -58,6 +58,14 @@ public record Ribbon(
         return points.stream().filter(point -> !point.at().isAfter(instant)).reduce((first, second) -> second);
     }
 
+    /** What was written by the end of a day, which lies between two instants; what is expected by then of days to come. */
+    Optional<Point> atEnd(Instant from, Instant to) {
+        boolean isToCome = !expected.isEmpty()
+                && past.stream().noneMatch(point -> !point.at().isBefore(from));
+        return (isToCome ? expected : past)
+                .stream().filter(point -> point.at().isBefore(to)).reduce((first, second) -> second);
+    }
+
     /**
      * A brood at one instant.
      *

@@ -35,7 +35,8 @@ public final class RibbonChart extends ShownCanvas<RibbonChart.Shown> {
     @Override
     void paint(Pen pen, Shown showing, double width, double height) {
         CalendarAxis axis = showing.calendar().axis(0, width);
-        ValueAxis animals = new ValueAxis(0, showing.fullScaleAnimals(), HEADROOM_PIXELS, height - FOOT_PIXELS);
+        ValueAxis animals = new ValueAxis(
+                0, showing.fullScaleAnimals(), pen.pixels(HEADROOM_PIXELS), height - pen.pixels(FOOT_PIXELS));
         showing.calendar().paint(pen, axis, height);
         RibbonPainter painter = new RibbonPainter(pen, axis, animals);
         painter.paint(showing.ribbon());

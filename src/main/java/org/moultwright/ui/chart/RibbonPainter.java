@@ -42,7 +42,7 @@ final class RibbonPainter {
     /** A thin line through a day with a dot on the top of the living. */
     void cursor(Ribbon.Point point, Instant day) {
         double x = calendar.x(day);
-        pen.vertical(pen.colour(Token.INK), 1, x, animals.top(), animals.bottom() + TICK_PIXELS);
+        pen.vertical(pen.colour(Token.INK), 1, x, animals.top(), animals.bottom() + pen.pixels(TICK_PIXELS));
         double y = animals.y(point.potted() + point.alive());
         pen.dot(pen.colour(Token.SURFACE), pen.colour(Token.INK), Math.floor(x) + 0.5, y, 3.5);
     }
@@ -56,15 +56,15 @@ final class RibbonPainter {
         Instant end = ribbon.past().isEmpty()
                 ? ribbon.pulled().orElse(calendar.to())
                 : ribbon.past().get(0).at();
-        pen.dotted(pen.colour(Token.MUTED), middle, x + PEARL_RADIUS_PIXELS + 3, calendar.x(end) - 3);
+        pen.dotted(pen.colour(Token.MUTED), middle, x + pen.pixels(PEARL_RADIUS_PIXELS + 3), calendar.x(end) - 3);
         pen.dot(pen.colour(Token.EGG), pen.colour(Token.MUTED), x, middle, PEARL_RADIUS_PIXELS);
         ribbon.pulled()
                 .ifPresent(pulled -> pen.vertical(
                         pen.colour(Token.INK),
                         1.2,
                         calendar.x(pulled),
-                        animals.y(ribbon.mostAnimals()) - TICK_PIXELS,
-                        animals.bottom() + TICK_PIXELS));
+                        animals.y(ribbon.mostAnimals()) - pen.pixels(TICK_PIXELS),
+                        animals.bottom() + pen.pixels(TICK_PIXELS)));
     }
 
     /** Pale as everything nobody has seen, from the laying to the last stage, and on to the end of the calendar. */
@@ -77,8 +77,9 @@ final class RibbonPainter {
             double to = i + 1 < ribbon.inside().size()
                     ? calendar.x(ribbon.inside().get(i + 1).from())
                     : calendar.x(calendar.to());
-            double top = middle - INSIDE_PIXELS / 2;
-            pen.fill(pen.colour(Token.of(part.stage())), from, top, Math.max(0, to - from), INSIDE_PIXELS);
+            double high = pen.pixels(INSIDE_PIXELS);
+            double top = middle - high / 2;
+            pen.fill(pen.colour(Token.of(part.stage())), from, top, Math.max(0, to - from), high);
         }
         pen.alpha(1);
         double laid = calendar.x(ribbon.inside().get(0).from());
@@ -124,8 +125,8 @@ final class RibbonPainter {
     }
 
     private void check(Instant at) {
-        double y = animals.bottom() + 2;
-        pen.vertical(pen.colour(Token.MUTED), 1.2, calendar.x(at), y, y + TICK_PIXELS);
+        double y = animals.bottom() + pen.pixels(2);
+        pen.vertical(pen.colour(Token.MUTED), 1.2, calendar.x(at), y, y + pen.pixels(TICK_PIXELS));
     }
 
     private double[] xs(List<Ribbon.Point> points) {

@@ -1,6 +1,7 @@
 package org.moultwright.ui.chart;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,15 +18,26 @@ import org.moultwright.text.Vocabulary;
  */
 public record RibbonWords(Vocabulary vocabulary, DayWords days) {
 
-    /** "Monday 20 April: 107 alive, 56 nymphs, 51 eggs with legs; 11 lost". */
+    /**
+     * "Monday 20 April: 107 alive, 56 nymphs, 51 eggs with legs; 11 lost": how the day ended. A day on which nothing was
+     * written names the one it is known from.
+     */
     public String day(Ribbon ribbon, Instant day) {
+        LocalDate date = days.date(day);
         return days.longDay(day) + ": "
-                + ribbon.known(day)
-                        .map(this::point)
+                + ribbon.atEnd(start(date), start(date.plusDays(1)))
+                        .map(point ->
+                                point.isExpected() || days.date(point.at()).equals(date)
+                                        ? point(point)
+                                        : Texts.say("as written on {0}, {1}", days.day(point.at()), point(point)))
                         .or(() -> ribbon.thoughtInside(day)
                                 .map(stage ->
                                         Texts.say("in the sac, most are thought to be {0}", vocabulary.plural(stage))))
                         .orElse(Texts.say("not opened yet"));
+    }
+
+    private Instant start(LocalDate date) {
+        return date.atStartOfDay(days.zone()).toInstant();
     }
 
     private String point(Ribbon.Point point) {

@@ -1,5 +1,6 @@
 package org.moultwright.ui.chart;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.collections.FXCollections;
@@ -47,10 +48,15 @@ public final class SurvivalChart extends ChartCanvas {
                 plane.stairGround(xs(curve), ys(curve, false), ys(curve, true));
             }
         }
+        List<Token> colours = new ArrayList<>();
+        List<String> names = new ArrayList<>();
         for (int i = Math.min(curves.size(), LOOKS.size()) - 1; i >= 0; i--) {
             Curve curve = curves.get(i);
-            plane.stair(LOOKS.get(i).token(), LOOKS.get(i).dash(), xs(curve), middle(curve), curve.code());
+            plane.stair(LOOKS.get(i).token(), LOOKS.get(i).dash(), xs(curve), middle(curve));
+            colours.add(LOOKS.get(i).token());
+            names.add(curve.code());
         }
+        plane.stairNames(colours, names);
     }
 
     private static double[] xs(Curve curve) {

@@ -54,7 +54,7 @@ public final class PrinterPaper implements TracePaper {
 
     @Override
     public String print(String title, Trace trace) {
-        return printer.print(title, () -> page(title, trace).snapshot(null));
+        return printer.print(title, () -> page(title, trace).snapshot(null)).sentence();
     }
 
     /** What is put on paper. */

@@ -26,6 +26,10 @@ record AwayLine(String sentence, List<String> details, double needsHands) {
 
     private static final double RATHER_THAN_NOT = 0.5;
 
+    private static final double LEAST_PERCENT = 0.01;
+
+    private static final double ALL_BUT_IMPOSSIBLE = 0.001;
+
     AwayLine {
         details = List.copyOf(details);
     }
@@ -44,11 +48,16 @@ record AwayLine(String sentence, List<String> details, double needsHands) {
 
     /** How likely any of the trays needs hands, all together, and how exactly the draws know it. */
     static String any(JointChance chance) {
-        return Texts.say(
-                "{0} that a tray needs hands while you are away: {1}, give or take {2}.",
-                capital(ChanceWords.of(chance.probability())),
-                ChanceWords.percent(chance.probability()),
-                Numbers.fixed(Math.max(1, Math.ceil(100 * chance.monteCarloSd())), 0));
+        String likely = capital(ChanceWords.of(chance.probability()));
+        // Where all draws agree, or all but a few, they cannot tell it from certain, and have no error to tell.
+        double told = Math.max(ALL_BUT_IMPOSSIBLE, Math.min(1 - ALL_BUT_IMPOSSIBLE, chance.probability()));
+        return told <= LEAST_PERCENT || told >= 1 - LEAST_PERCENT
+                ? Texts.say("{0} that a tray needs hands while you are away: {1}.", likely, ChanceWords.percent(told))
+                : Texts.say(
+                        "{0} that a tray needs hands while you are away: {1}, give or take {2}.",
+                        likely,
+                        ChanceWords.percent(told),
+                        Numbers.fixed(Math.max(1, Math.ceil(100 * chance.monteCarloSd())), 0));
     }
 
     /** The same of all that is to be seen, whether it needs hands or not. */

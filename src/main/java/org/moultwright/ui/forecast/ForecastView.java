@@ -108,6 +108,7 @@ final class ForecastView extends StackPane {
     private void layLanes(ObservableObjectValue<Palette> palette, Node... tools) {
         CalendarStrip strip = new CalendarStrip(palette, model::nowWord, LaneChart.CALENDAR_LEFT_EMS);
         strip.calendarProperty().bind(model.calendarProperty());
+        strip.absenceProperty().bind(model.away().absenceProperty());
         Region spacer = new Region();
         spacer.getStyleClass().addAll("row-facts", "lane-facts");
         Label key = Words.caption(KEY);

@@ -1,8 +1,8 @@
 package org.moultwright.ui.forecast;
 
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.function.ToIntFunction;
+import java.util.function.UnaryOperator;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -14,6 +14,7 @@ import org.moultwright.settings.PlanSettings;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.Flow;
+import org.moultwright.ui.control.Refusable;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Words;
 
@@ -54,36 +55,40 @@ final class OrdersCard {
     }
 
     private VBox terms() {
-        Label problem = Words.wrapped(Words.styled("", "problem"));
-        problem.textProperty().bind(orders.problemProperty());
-        problem.managedProperty().bind(problem.textProperty().isNotEmpty());
         VBox terms = new VBox(
                 SafetyChips.of(Texts.say("in time"), orders.plans().safetyProperty()),
                 days(Texts.say("pots and labels take"), PlanSettings::potDays, orders::potDays),
                 days(Texts.say("food takes"), PlanSettings::foodDays, orders::foodDays),
-                problem,
                 Words.wrapped(Words.caption(RULE)));
         terms.getStyleClass().addAll("lines", "order-terms");
         return terms;
     }
 
-    /** Taken when the field is left, or at Enter. */
-    private HBox days(String what, ToIntFunction<PlanSettings> kept, Consumer<String> take) {
+    /** Taken when the field is left, or at Enter. What was not taken stands there until it is mended. */
+    private Refusable days(String what, ToIntFunction<PlanSettings> kept, UnaryOperator<String> take) {
         TextField field = new TextField();
         field.setAccessibleText(Texts.say("{0}, days", what));
         field.getStyleClass().addAll("short-field", "days-field");
-        Runnable show = () ->
-                field.setText(Integer.toString(kept.applyAsInt(orders.plans().settings())));
-        orders.plans().settingsProperty().addListener((observed, before, now) -> show.run());
-        show.run();
-        field.setOnAction(event -> take.accept(field.getText()));
-        field.focusedProperty().addListener((observed, before, focused) -> {
-            if (!focused) {
-                take.accept(field.getText());
-            }
-        });
         Flow row = new Flow(Words.plain(what), field, Words.muted(Texts.say("days")));
         row.getStyleClass().add("card-head");
-        return row;
+        Refusable refusable = new Refusable(row, field);
+        Runnable show = () -> {
+            if (refusable.problemProperty().get().isEmpty()) {
+                field.setText(Integer.toString(kept.applyAsInt(orders.plans().settings())));
+            }
+        };
+        orders.plans().settingsProperty().addListener((observed, before, now) -> show.run());
+        show.run();
+        Runnable read = () -> {
+            refusable.problemProperty().set(take.apply(field.getText()));
+            show.run();
+        };
+        field.setOnAction(event -> read.run());
+        field.focusedProperty().addListener((observed, before, focused) -> {
+            if (!focused) {
+                read.run();
+            }
+        });
+        return refusable;
     }
 }

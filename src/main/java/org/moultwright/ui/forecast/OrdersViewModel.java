@@ -32,7 +32,6 @@ final class OrdersViewModel {
     private final DayWords days;
     private final ObservableList<Line> lines = FXCollections.observableArrayList();
     private final ReadOnlyStringWrapper nothing = new ReadOnlyStringWrapper("");
-    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private Function<OrderTerms, List<BroodOrder>> orders = terms -> List.of();
     private Function<BroodOrder, String> stages = order -> "";
     private Instant now = Instant.EPOCH;
@@ -58,17 +57,14 @@ final class OrdersViewModel {
         return nothing.getReadOnlyProperty();
     }
 
-    /** What is wrong with the days typed last; empty when nothing is. */
-    ReadOnlyStringProperty problemProperty() {
-        return problem.getReadOnlyProperty();
+    /** Takes how long pots and labels are on their way; what is wrong with what was typed, or nothing if it was taken. */
+    String potDays(String typed) {
+        return take(typed, PlanSettings::withPotDays);
     }
 
-    void potDays(String typed) {
-        take(typed, PlanSettings::withPotDays);
-    }
-
-    void foodDays(String typed) {
-        take(typed, PlanSettings::withFoodDays);
+    /** The same of food. */
+    String foodDays(String typed) {
+        return take(typed, PlanSettings::withFoodDays);
     }
 
     void read(RoomView room, Function<BroodView, Optional<BroodForecast>> forecasts, Vocabulary vocabulary) {
@@ -92,13 +88,13 @@ final class OrdersViewModel {
         nothing.set(lines.isEmpty() ? NOTHING : "");
     }
 
-    private void take(String typed, BiFunction<PlanSettings, Integer, PlanSettings> with) {
+    private String take(String typed, BiFunction<PlanSettings, Integer, PlanSettings> with) {
         Optional<Integer> whole = Optional.of(typed.strip())
                 .filter(text -> text.matches("\\d{1,3}"))
                 .map(Integer::valueOf)
                 .filter(number -> number <= PlanSettings.MOST_DAYS);
-        problem.set(whole.isPresent() ? "" : NO_DAYS);
         whole.map(number -> with.apply(plans.settings(), number)).ifPresent(plans::keep);
+        return whole.isPresent() ? "" : NO_DAYS;
     }
 
     /** What to order for one brood, in sentences. */

@@ -27,7 +27,10 @@ final class PlanAhead {
 
     static Columns of(ForecastViewModel model) {
         Card whatIf = Card.titled(Texts.say("If the set-point were"), WhatIfCard.of(model));
-        return Columns.even(whatIf, away(model.away()), pots(model.pots()));
+        Columns all = Columns.even(whatIf, away(model.away()), pots(model.pots()));
+        // What may happen is told in sentences, and they need the room.
+        HBox.setHgrow(whatIf, Priority.NEVER);
+        return all;
     }
 
     private static Card away(AwayViewModel away) {
@@ -39,7 +42,7 @@ final class PlanAhead {
         anything.textProperty().bind(away.anythingProperty());
         anything.managedProperty().bind(anything.textProperty().isNotEmpty());
         Label rule = Words.wrapped(Words.caption(RULE));
-        VBox words = new VBox(sentence, anything, Lines.of(away.lines(), PlanAhead::away), rule);
+        VBox words = new VBox(sentence, Lines.of(away.lines(), PlanAhead::away), anything, rule);
         words.getStyleClass().add("lines");
         return new Card(title, new Scrolled(Texts.say("days away"), words));
     }

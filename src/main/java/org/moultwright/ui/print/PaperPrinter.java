@@ -10,7 +10,6 @@ import javafx.print.PrinterJob;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.stage.Window;
-import org.moultwright.language.Texts;
 
 /** The machine's own printers and its own dialogue to choose one. A picture fills a page on its side. */
 public final class PaperPrinter implements PagePrinter {
@@ -21,17 +20,17 @@ public final class PaperPrinter implements PagePrinter {
     }
 
     @Override
-    public String print(String title, Supplier<Image> page) {
+    public Printout print(String title, Supplier<Image> page) {
         Optional<PrinterJob> job = Printer.getAllPrinters().isEmpty()
                 ? Optional.empty()
                 : Optional.ofNullable(PrinterJob.createPrinterJob());
         if (job.isEmpty()) {
-            return NO_PRINTER;
+            return Printout.NO_PRINTER;
         }
         job.get().getJobSettings().setJobName(title);
         if (!job.get().showPrintDialog(owner.get())) {
             job.get().cancelJob();
-            return "";
+            return Printout.LET_BE;
         }
         PageLayout layout = job.get()
                 .getPrinter()
@@ -40,8 +39,6 @@ public final class PaperPrinter implements PagePrinter {
         picture.setPreserveRatio(true);
         picture.setFitWidth(layout.getPrintableWidth());
         picture.setFitHeight(layout.getPrintableHeight());
-        return job.get().printPage(layout, picture) && job.get().endJob()
-                ? Texts.say("Printed.")
-                : Texts.say("The printer refused. Look at its own messages, then print again.");
+        return job.get().printPage(layout, picture) && job.get().endJob() ? Printout.PRINTED : Printout.REFUSED;
     }
 }

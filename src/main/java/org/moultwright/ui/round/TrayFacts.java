@@ -16,7 +16,6 @@ import org.moultwright.compute.forecast.TrayForecast;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.CareNote;
 import org.moultwright.domain.Check;
-import org.moultwright.domain.InstantRange;
 import org.moultwright.domain.MouldNote;
 import org.moultwright.domain.Stage;
 import org.moultwright.text.ForecastWords;
@@ -98,11 +97,7 @@ record TrayFacts(Instant now, TrayView view, BroodRecord record, boolean awaitsD
 
     /** Days since laying, counted from the middle of the range it was laid in. */
     OptionalLong day() {
-        return record.brood()
-                .laid()
-                .map(InstantRange::middle)
-                .map(laid -> OptionalLong.of(Duration.between(laid, now).toDays()))
-                .orElse(OptionalLong.empty());
+        return record.brood().daysSinceLaying(now);
     }
 
     Optional<Double> warmDays() {

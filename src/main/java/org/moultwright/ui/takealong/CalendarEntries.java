@@ -3,6 +3,7 @@ package org.moultwright.ui.takealong;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.moultwright.compute.forecast.InstantInterval;
 import org.moultwright.compute.forecast.MoultForecast;
@@ -21,7 +22,7 @@ import org.moultwright.workflow.RoomView;
 /** What of the forecasts stands in a calendar: windows and the day to part for each tray, orders for each brood. */
 final class CalendarEntries {
     private static final String PART =
-            Texts.say("About a week after the first ones they have to be parted, since they eat each other: "
+            Texts.say("About a week after the first ones they have to be kept apart, since they eat each other: "
                     + "common practice, no source. This is the day for an early first one.");
 
     private final Vocabulary vocabulary;
@@ -39,10 +40,11 @@ final class CalendarEntries {
         this.words = new CalendarWords(days, room.now());
     }
 
-    /** In shelf order; none for a tray of which too little is known. */
+    /** The earliest first; none for a tray of which too little is known. */
     static List<CalendarEntry> of(RoomView room, Vocabulary vocabulary, DayWords days, OrderTerms terms) {
         CalendarEntries calendar = new CalendarEntries(room, vocabulary, days, terms);
         room.broods().forEach(calendar::add);
+        calendar.entries.sort(Comparator.comparing(CalendarEntry::first));
         return calendar.entries;
     }
 
@@ -80,7 +82,7 @@ final class CalendarEntries {
                 .ifPresent(day -> addDay(
                         key(tray, "part"),
                         day,
-                        Texts.say("{0}: part the {1}", tray.tray().tray(), stages),
+                        Texts.say("{0}: separate the {1}", tray.tray().tray(), stages),
                         PART,
                         about(tray)));
     }

@@ -5,6 +5,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.SetPoint;
+import org.moultwright.domain.Shelf;
 import org.moultwright.language.Dates;
 import org.moultwright.language.Degrees;
 import org.moultwright.settings.PlanSettings;
@@ -55,11 +58,18 @@ record SheetOfSitter(LocalDate from, LocalDate to) {
                 madeAt);
     }
 
-    /** "28.3 °C (INC-1)": what the displays are set to. */
+    /** The set-points in force around a tray. */
+    private static Stream<SetPoint> around(Expected tray, Instant now) {
+        BroodRecord record = tray.brood().record();
+        List<String> path = new Shelf(record.stays()).pathOf(tray.tray().tray(), now);
+        return record.setPoints().stream()
+                .filter(point -> point.span().contains(now) && path.contains(point.container()));
+    }
+
+    /** "28.3 °C (INC-1)": what the displays are set to of all that trays with animals stand in. */
     static Optional<String> usual(RoomView room) {
-        List<String> displays = room.broods().stream()
-                .flatMap(brood -> brood.record().setPoints().stream())
-                .filter(point -> point.span().contains(room.now()))
+        List<String> displays = Expected.in(room).stream()
+                .flatMap(tray -> around(tray, room.now()))
                 .flatMap(point -> Double.isNaN(point.temperatureCelsius())
                         ? Stream.empty()
                         : Stream.of(Degrees.words(point.temperatureCelsius(), 1) + " (" + point.container() + ")"))

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
@@ -16,9 +17,12 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.image.Image;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
@@ -29,6 +33,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.document.PdfPicturePages;
+import org.moultwright.domain.BroodRecord;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.exchange.TimingsFile;
 import org.moultwright.store.H2Store;
@@ -41,7 +46,10 @@ import org.moultwright.ui.chart.LedgerBars;
 import org.moultwright.ui.chart.SurvivalChart;
 import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.print.Pixels;
+import org.moultwright.ui.print.Printout;
 import org.moultwright.ui.theme.Appearance;
+import org.moultwright.workflow.InventedPots;
+import org.moultwright.workflow.ReadingSource;
 import org.moultwright.workflow.Room;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.TakeInFolders;
@@ -49,7 +57,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 
-/** A brood looked at closely, by keyboard, over a real store with two of the demo room's broods. */
+/** A brood looked at closely, by keyboard, over a real store with the demo room's broods and one in pots. */
 @ExtendWith(ApplicationExtension.class)
 class BroodPageUiTest {
     private static final Instant NOW = Instant.parse("2026-05-03T20:00:00Z");
@@ -59,8 +67,10 @@ class BroodPageUiTest {
 
     private final ObjectProperty<RoomView> room = new SimpleObjectProperty<>(RoomView.EMPTY);
     private final List<Image> printed = new ArrayList<>();
+    private Printout printout = Printout.PRINTED;
     private H2Store store;
     private BroodsViewModel model;
+    private BroodsView view;
 
     @Start
     void start(Stage stage) {
@@ -68,10 +78,13 @@ class BroodPageUiTest {
         TakeInFolders takeIn = new TakeInFolders(new PlainBroodFolders(), store.book());
         takeIn.takeIn(Path.of("demo-data/cc-26-a"));
         takeIn.takeIn(Path.of("demo-data/cc-26-b"));
+        takeIn.takeIn(Path.of("demo-data/cc-26-c"));
+        BroodRecord potted = InventedPots.lived("CC-26-D", "26D", 20);
+        store.book().takeIn(potted, ReadingSource.of(potted));
         room.set(new Room(store.book(), store.readings(), new Forecaster(TimingsFile.shipped())::forecast).at(NOW));
         Appearance appearance = new Appearance();
         model = new BroodsViewModel(desk());
-        BroodsView view = new BroodsView(model, appearance.paletteProperty());
+        view = new BroodsView(model, appearance.paletteProperty());
         Scene scene = new Scene(view, 1188, 752);
         appearance.dress(scene.getStylesheets());
         stage.setScene(scene);
@@ -91,6 +104,9 @@ class BroodPageUiTest {
         List<LedgerBars.Bar> bars = page.bars();
         int rest = bars.stream().skip(1).mapToInt(LedgerBars.Bar::count).sum();
         assertThat(bars.get(0).count()).isEqualTo(118).isEqualTo(rest);
+        // By hand from the ledger: 118 - 5 infertile - 7 later = 106; 106/118 = 0.898, and Greenwood's log-log limits
+        // exp(ln 0.898 · exp(±1.96 · 0.03097 / 0.1073)) are 0.828 and 0.941.
+        assertThat(page.survivalWords()).isEqualTo("In trays 90 % of 118 lived 39 days; 95 % limits 83 to 94 %.");
         assertThat(page.balance()).isEqualTo("Every animal is accounted for.");
         SurvivalChart.Curve curve = page.curves().get(0);
         SurvivalChart.Step last = curve.steps().get(curve.steps().size() - 1);
@@ -101,7 +117,7 @@ class BroodPageUiTest {
         assertThat(last.survival()).isCloseTo((double) inTrays / watched, within(1e-9));
         assertThat(last.lower()).isLessThan(last.survival());
         assertThat(last.upper()).isGreaterThan(last.survival());
-        assertThat(page.climate().orElseThrow().days()).isNotEmpty();
+        assertThat(page.climate(Optional.empty()).orElseThrow().days()).isNotEmpty();
         robot.type(KeyCode.LEFT);
         assertThat(page.readingWordsProperty().get()).startsWith("Saturday 2 May: ");
         robot.type(KeyCode.ESCAPE);
@@ -121,6 +137,47 @@ class BroodPageUiTest {
         assertThat(robot.lookup("94").tryQuery()).isPresent();
         robot.type(KeyCode.SPACE);
         assertThat(page().curves()).hasSize(1);
+    }
+
+    @Test
+    void aTableOfFourBroodsIsWholeAndStaysInItsCard(FxRobot robot) {
+        robot.type(KeyCode.ENTER);
+        robot.interact(() -> List.of("CC-26-B", "CC-26-C", "CC-26-D").forEach(page().beside()::toggle));
+        Region card = robot.lookup(".compare-card").queryAs(Region.class);
+        Region table = robot.lookup(".compare-table").queryAs(Region.class);
+        robot.interact(() -> {
+            double inside = card.localToScene(card.getLayoutBounds()).getMaxX()
+                    - card.getInsets().getRight();
+            assertThat(table.localToScene(table.getLayoutBounds()).getMaxX()).isLessThanOrEqualTo(inside + 1);
+            assertThat(card.localToScene(card.getLayoutBounds()).getMaxX())
+                    .isLessThanOrEqualTo(card.getScene().getWidth());
+        });
+    }
+
+    @Test
+    void whoComesBackToAnOpenBroodHasItsKeys(FxRobot robot) {
+        robot.type(KeyCode.ENTER);
+        robot.interact(() -> {
+            Button elsewhere = new Button("elsewhere");
+            Scene scene = view.getScene();
+            scene.setRoot(new StackPane(elsewhere));
+            elsewhere.requestFocus();
+            scene.setRoot(view);
+            view.takeFocus();
+        });
+        robot.type(KeyCode.LEFT);
+        assertThat(page().readingWordsProperty().get()).startsWith("Saturday 2 May: ");
+    }
+
+    @Test
+    void aRibbonThatIsClickedIsReadByKeys(FxRobot robot) {
+        robot.type(KeyCode.ENTER);
+        robot.clickOn("Print");
+        robot.clickOn(".close-ribbon");
+        robot.moveTo("Back");
+        Instant pointedAt = page().readingProperty().get().orElseThrow();
+        robot.type(KeyCode.LEFT);
+        assertThat(page().readingProperty().get()).contains(pointedAt.minus(Duration.ofDays(1)));
     }
 
     @Test
@@ -147,6 +204,37 @@ class BroodPageUiTest {
         assertThat(again).hasSameBinaryContentAs(onceMore);
         Files.delete(onceMore);
         Files.delete(again);
+    }
+
+    @Test
+    void whatIsReadOnScreenLeavesNoMarkOnPaper(FxRobot robot) {
+        robot.type(KeyCode.ENTER);
+        robot.press(KeyCode.CONTROL).type(KeyCode.P).release(KeyCode.CONTROL);
+        robot.type(KeyCode.LEFT, 20);
+        robot.press(KeyCode.CONTROL).type(KeyCode.P).release(KeyCode.CONTROL);
+        assertThat(printed).hasSize(2);
+        assertThat(Pixels.of(printed.get(1)).argb())
+                .isEqualTo(Pixels.of(printed.get(0)).argb());
+    }
+
+    @Test
+    void aPageThatIsNotPrintedOrSavedIsAProblemAndNoNews(FxRobot robot) throws IOException {
+        robot.type(KeyCode.ENTER);
+        printout = Printout.NO_PRINTER;
+        robot.press(KeyCode.CONTROL).type(KeyCode.P).release(KeyCode.CONTROL);
+        assertThat(page().newsProperty().get()).isEmpty();
+        assertThat(page().problemProperty().get()).startsWith("This machine has no printer. Set one up");
+        Path inTheWay = folder.resolve("CC-26-A.pdf");
+        Files.deleteIfExists(inTheWay);
+        Files.createDirectory(inTheWay);
+        robot.clickOn("Save as PDF");
+        assertThat(page().newsProperty().get()).isEmpty();
+        assertThat(page().problemProperty().get()).startsWith("Not saved: " + inTheWay + " is not a file.");
+        Files.delete(inTheWay);
+        robot.clickOn("Save as PDF");
+        assertThat(page().problemProperty().get()).isEmpty();
+        assertThat(page().newsProperty().get()).isEqualTo("Saved as " + inTheWay + ".");
+        Files.delete(inTheWay);
     }
 
     @Test
@@ -186,7 +274,7 @@ class BroodPageUiTest {
                 new BroodPaper(
                         (title, page) -> {
                             printed.add(page.get());
-                            return "Printed.";
+                            return printout;
                         },
                         new PdfPicturePages(),
                         name -> Optional.of(folder.resolve(name))),

@@ -53,7 +53,8 @@ class BroodsUiTest {
         robot.type(KeyCode.DOWN);
         assertThat(model.chosenProperty().get().orElseThrow().code()).isEqualTo("CC-26-B");
         robot.type(KeyCode.LEFT);
-        assertThat(model.readingWordsProperty().get()).startsWith("CC-26-B, Saturday 2 May: 59 alive, 59 nymphs");
+        assertThat(model.readingWordsProperty().get())
+                .startsWith("CC-26-B, Saturday 2 May: as written on 28 April, 59 alive, 59 nymphs");
         robot.type(KeyCode.RIGHT, KeyCode.RIGHT);
         assertThat(model.readingWordsProperty().get()).contains("Monday 4 May: expected 59 alive");
     }

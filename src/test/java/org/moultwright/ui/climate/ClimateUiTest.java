@@ -57,7 +57,7 @@ import org.moultwright.ui.chart.TraceWindow;
 import org.moultwright.ui.finder.FinderDesk;
 import org.moultwright.ui.finder.SpokenWire;
 import org.moultwright.ui.instrument.InstrumentDesk;
-import org.moultwright.ui.print.PagePrinter;
+import org.moultwright.ui.print.Printout;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.LeftBeside;
@@ -191,7 +191,7 @@ class ClimateUiTest {
     void theTraceIsPrintedAndWhatCameOfItIsSaid(FxRobot robot) {
         robot.press(KeyCode.CONTROL).type(KeyCode.P).release(KeyCode.CONTROL);
         assertThat(robot.lookup((Node node) ->
-                                node instanceof Label label && label.getText().equals(PagePrinter.NO_PRINTER))
+                                node instanceof Label label && label.getText().equals(Printout.NO_PRINTER.sentence()))
                         .tryQuery())
                 .isPresent();
         assertThat(ToolkitThread.ask(() -> PrinterPaper.page(

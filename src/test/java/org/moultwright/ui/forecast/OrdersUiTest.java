@@ -7,6 +7,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -74,9 +75,41 @@ class OrdersUiTest {
                 days.setText(wrong);
             });
             robot.type(KeyCode.ENTER);
-            assertThat(model.orders().problemProperty().get()).startsWith("Write whole days from 0 to 365.");
+            assertThat(problems(robot)).singleElement().asString().startsWith("Write whole days from 0 to 365.");
             assertThat(model.orders().plans().settings().foodDays()).isEqualTo(3);
         }
+    }
+
+    @Test
+    void whatIsWrongStaysSaidWhereItStandsWhileAnotherFieldIsWritten(FxRobot robot) {
+        TextField pots = field(robot, "pots and labels take, days");
+        TextField food = field(robot, "food takes, days");
+        robot.interact(() -> {
+            pots.requestFocus();
+            pots.setText("-5");
+            food.requestFocus();
+            food.setText("4");
+        });
+        robot.type(KeyCode.ENTER);
+        assertThat(model.orders().plans().settings().foodDays()).isEqualTo(4);
+        assertThat(problems(robot)).hasSize(1);
+        assertThat(pots.getText()).isEqualTo("-5");
+        assertThat(pots.getAccessibleHelp()).startsWith("Write whole days");
+        robot.interact(() -> {
+            pots.requestFocus();
+            pots.setText("6");
+        });
+        robot.type(KeyCode.ENTER);
+        assertThat(problems(robot)).isEmpty();
+        assertThat(model.orders().plans().settings().potDays()).isEqualTo(6);
+    }
+
+    private static List<String> problems(FxRobot robot) {
+        return robot.lookup(".problem").<Label>queryAllAs(Label.class).stream()
+                .filter(Node::isVisible)
+                .map(Label::getText)
+                .filter(words -> !words.isEmpty())
+                .toList();
     }
 
     @Test

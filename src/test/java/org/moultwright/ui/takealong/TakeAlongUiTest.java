@@ -155,7 +155,7 @@ class TakeAlongUiTest {
         assertThat(before).hasSize(4 * 4 + 3 * 2);
         assertThat(before.values())
                 .extracting(event -> event.get("SUMMARY"))
-                .contains("A1: first slings seen", "B1: half are slings", "B1: part the slings")
+                .contains("A1: first slings seen", "B1: half are slings", "B1: separate the slings")
                 .contains("Order pots and labels for CC-26-B", "Order food for CC-26-C");
 
         clock = clock.plusSeconds(3600);
