@@ -45,7 +45,7 @@ public class EntryField extends VBox {
                 forgetRefused();
             }
         });
-        input.addEventFilter(KeyEvent.KEY_PRESSED, this::holdEnter);
+        input.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         problem.addListener((observed, before, now) -> say());
         said.addListener((observed, before, now) -> {
             beneath.say(now);
@@ -84,11 +84,15 @@ public class EntryField extends VBox {
 
     /**
      * Whoever types 1.5 and Enter at one go has not read that 15 stands there: the first Enter after something was not
-     * taken goes nowhere, the next one goes on.
+     * taken goes nowhere, the next one goes on. Escape is for the page around, and a field that takes only some signs
+     * would keep it to itself.
      */
-    private void holdEnter(KeyEvent event) {
+    private void pressed(KeyEvent event) {
         if (event.getCode() == KeyCode.ENTER && isUnread) {
             isUnread = false;
+            event.consume();
+        } else if (event.getCode() == KeyCode.ESCAPE) {
+            fireEvent(event.copyFor(this, this));
             event.consume();
         }
     }

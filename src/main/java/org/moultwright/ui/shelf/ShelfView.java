@@ -82,7 +82,7 @@ final class ShelfView extends VBox {
     }
 
     private PageHeader header() {
-        DayPicker day = new DayPicker(Texts.say("day shown"), model.dayProperty());
+        DayPicker day = new DayPicker(Texts.say("day shown"), model.dayProperty()).upTo(model::today);
         day.input().setPromptText(Texts.say("another date"));
         Button tonight = Buttons.secondary(Texts.say("Back to tonight"), () -> {
             model.toTonight();

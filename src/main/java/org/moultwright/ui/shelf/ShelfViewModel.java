@@ -253,7 +253,7 @@ final class ShelfViewModel {
         return room().brood(brood).map(view -> view.record().brood().stages()).orElse(List.of(Stage.values()));
     }
 
-    private LocalDate today() {
+    LocalDate today() {
         return desk.days().date(desk.clock().instant());
     }
 
