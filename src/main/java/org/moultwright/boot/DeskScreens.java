@@ -2,6 +2,7 @@ package org.moultwright.boot;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
@@ -23,15 +24,22 @@ import org.moultwright.workflow.ArrangeShelf;
 import org.moultwright.workflow.RoomReading;
 import org.moultwright.workflow.ShareTrays;
 import org.moultwright.workflow.ShelfAt;
+import org.moultwright.workflow.WatchView;
 
 /**
  * The screens of the rail. The round is made at once; each other when it is first asked for.
  *
+ * @param heard what the probes on wires say now
  * @param demoDoor leads to the demo room; empty where this is it
  * @param writeIn readings written in over the climate
  */
 record DeskScreens(
-        DeskTools tools, PhotoDesk photos, Optional<DemoDoor> demoDoor, Intake writeIn, ClimateScreen climate) {
+        DeskTools tools,
+        Supplier<List<WatchView.Place>> heard,
+        PhotoDesk photos,
+        Optional<DemoDoor> demoDoor,
+        Intake writeIn,
+        ClimateScreen climate) {
     /** All of them, in the rail's order. */
     List<Screen> inOrder(RoundParts round, ForecastParts forecasts, ObservableObjectValue<Palette> palette) {
         BroodsParts broods = new BroodsParts(tools, photos, demoDoor);
@@ -58,6 +66,7 @@ record DeskScreens(
     private ShelfDesk shelf(LabelDesk labels) {
         return new ShelfDesk(
                 tools.shown().room(),
+                heard,
                 tools.shown().readAgain(),
                 new ArrangeShelf(tools.book(), tools.clock(), tools.ids()),
                 new ShareTrays(tools.book(), tools.clock(), tools.ids()),
