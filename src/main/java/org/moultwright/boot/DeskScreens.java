@@ -29,15 +29,22 @@ import org.moultwright.workflow.RoomReading;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.ShareTrays;
 import org.moultwright.workflow.ShelfAt;
+import org.moultwright.workflow.WatchView;
 
 /**
  * The screens of the rail. The round is made at once; each other when it is first asked for.
  *
+ * @param heard what the probes on wires say now
  * @param demoDoor leads to the demo room; empty where this is it
  * @param writeIn readings written in over the climate
  */
 record DeskScreens(
-        DeskTools tools, PhotoDesk photos, Optional<DemoDoor> demoDoor, Intake writeIn, ClimateScreen climate) {
+        DeskTools tools,
+        Supplier<List<WatchView.Place>> heard,
+        PhotoDesk photos,
+        Optional<DemoDoor> demoDoor,
+        Intake writeIn,
+        ClimateScreen climate) {
     /** All of them, in the rail's order. */
     List<Screen> inOrder(RoundParts round, ForecastParts forecasts, ObservableObjectValue<Palette> palette) {
         BroodsParts broods = new BroodsParts(tools, photos, demoDoor);
@@ -76,6 +83,7 @@ record DeskScreens(
     private ShelfDesk shelf(LabelDesk labels) {
         return new ShelfDesk(
                 tools.shown().room(),
+                heard,
                 tools.shown().readAgain(),
                 new ArrangeShelf(tools.book(), tools.clock(), tools.ids()),
                 new ShareTrays(tools.book(), tools.clock(), tools.ids()),

@@ -2,6 +2,7 @@ package org.moultwright.boot;
 
 import java.io.UncheckedIOException;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -34,6 +35,7 @@ final class DeskWatch implements AutoCloseable {
     private final KeepWatch watch;
     private final AlarmViewModel model;
     private final Ticker ticker;
+    private WatchView stands = WatchView.NOTHING;
 
     /**
      * @param reach how alarms reach somebody who does not look at the desk
@@ -73,6 +75,11 @@ final class DeskWatch implements AutoCloseable {
 
     AlarmViewModel model() {
         return model;
+    }
+
+    /** What is watched says now. Lives on the toolkit's thread. */
+    List<WatchView.Place> heard() {
+        return stands.places();
     }
 
     /** Follows what was written of places, calibrations and set-points, and the keeper's limits. Not on the toolkit's thread. */
@@ -117,7 +124,10 @@ final class DeskWatch implements AutoCloseable {
 
         @Override
         public void stands(WatchView view) {
-            toolkit.execute(() -> model.show(view));
+            toolkit.execute(() -> {
+                stands = view;
+                model.show(view);
+            });
         }
     }
 }

@@ -112,7 +112,7 @@ final class Workbench implements AutoCloseable {
         PlanChoices plans = new PlanChoices(settings.settingsProperty().map(Settings::plans), settings::choose);
         RoundParts round = new RoundParts(tools);
         SitterViewModel sitter = new SitterViewModel(round.sitter(plans, watch.model()));
-        this.screens = new DeskScreens(tools, photos.desk(), demoDoor, writeIn, climate)
+        this.screens = new DeskScreens(tools, watch::heard, photos.desk(), demoDoor, writeIn, climate)
                 .inOrder(round, new ForecastParts(tools, plans, sitter), appearance.paletteProperty());
         this.view = new ShellView(
                 shell,

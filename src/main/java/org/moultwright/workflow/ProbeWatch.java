@@ -30,6 +30,7 @@ final class ProbeWatch {
     private WatchPlaces places;
     private AlarmLimits limits;
     private double celsius = Double.NaN;
+    private double humidityPercent = Double.NaN;
     private Optional<Instant> heardAt = Optional.empty();
 
     ProbeWatch(String probe, String name, WatchContainer watching, WatchPlaces places, AlarmLimits limits) {
@@ -93,7 +94,7 @@ final class ProbeWatch {
     }
 
     WatchView.Place place() {
-        return new WatchView.Place(name, probe, celsius, heardAt);
+        return new WatchView.Place(name, probe, celsius, humidityPercent, heardAt);
     }
 
     List<WatchView.Alarm> alarms() {
@@ -114,6 +115,7 @@ final class ProbeWatch {
         Observation.Sample sample = places.sample(probe, reading, onWall);
         habit.heard(reading.takenAt());
         celsius = sample.celsius();
+        humidityPercent = reading.humidityPercent();
         heardAt = Optional.of(reading.takenAt());
         return sample;
     }

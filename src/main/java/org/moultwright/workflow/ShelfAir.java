@@ -76,7 +76,8 @@ record ShelfAir(Map<String, Air> measured, Map<String, Air> set) {
                 stay.container());
     }
 
-    private static Air better(Air one, Air other) {
+    /** A wire goes before a hand, then what is later before what is earlier. */
+    static Air better(Air one, Air other) {
         Source first = one.reading().orElseThrow();
         Source second = other.reading().orElseThrow();
         boolean firstIsByHand = HandReading.isByHand(first.probe());

@@ -42,6 +42,11 @@ public record ShelfAt(Instant at, List<Standing> outermost) {
                 .toList();
     }
 
+    /** The same shelf a while later, with what probes on wires have said since it was read. */
+    public ShelfAt heard(List<WatchView.Place> places, Instant now) {
+        return new ShelfAt(now, HeardAir.of(places).over(outermost, List.of()));
+    }
+
     /** Everything on it, each container before what stands in it. */
     public List<Standing> all() {
         List<Standing> all = new ArrayList<>();

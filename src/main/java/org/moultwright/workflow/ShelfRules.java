@@ -29,8 +29,7 @@ public final class ShelfRules {
         if (!Account.fromCode(code).isTray()) {
             return Optional.of(Texts.say("'{0}' names something else in the ledger. Choose another code.", code));
         }
-        return shelf.find(code)
-                .map(there -> Texts.say("There is a {0} on the shelf already. Choose another code.", code));
+        return shelf.find(code).map(there -> Texts.say("{0} is on the shelf already. Choose another code.", code));
     }
 
     /**

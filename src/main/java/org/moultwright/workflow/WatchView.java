@@ -28,9 +28,10 @@ public record WatchView(List<Place> places, List<Alarm> alarms, Optional<Runtime
      *
      * @param name the container, or the probe where nobody wrote down where it is
      * @param celsius the air's temperature at the last good reading, corrected; NaN before one came
+     * @param humidityPercent the air's humidity at that reading, or NaN
      * @param heardAt when that was taken; empty before one came
      */
-    public record Place(String name, String probe, double celsius, Optional<Instant> heardAt) {}
+    public record Place(String name, String probe, double celsius, double humidityPercent, Optional<Instant> heardAt) {}
 
     /**
      * An alarm to be shown.

@@ -88,9 +88,7 @@ class ArrangeShelfTest {
 
     @Test
     void aNewContainerHasACodeOfItsOwn() {
-        refused(
-                () -> arrange.add("box 1", ContainerKind.BOX, Optional.empty()),
-                "There is a box 1 on the shelf already");
+        refused(() -> arrange.add("box 1", ContainerKind.BOX, Optional.empty()), "box 1 is on the shelf already");
         refused(() -> arrange.add(" ", ContainerKind.BOX, Optional.empty()), "Give it a code");
         refused(() -> arrange.add("dead", ContainerKind.BOX, Optional.empty()), "names something else in the ledger");
         refused(() -> arrange.add("R1", ContainerKind.RACK, Optional.of("A1")), "nothing stands inside one");

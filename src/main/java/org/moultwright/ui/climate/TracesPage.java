@@ -1,8 +1,5 @@
 package org.moultwright.ui.climate;
 
-import javafx.animation.Animation;
-import javafx.animation.KeyFrame;
-import javafx.animation.Timeline;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.collections.ListChangeListener;
@@ -14,8 +11,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Ageing;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
@@ -30,7 +27,6 @@ import org.moultwright.ui.theme.Palette;
 
 /** Lays out traces and probes: one trace large, its last reading beside it, all probes beneath. */
 final class TracesPage extends VBox {
-    private static final Duration AGEING = Duration.seconds(5);
 
     private final ClimateViewModel model;
     private final Ways ways;
@@ -50,7 +46,7 @@ final class TracesPage extends VBox {
         this.ways = ways;
         this.trace = new TraceCard(model, palette);
         this.probes = new ListView<>(model.probes());
-        ageWhileSeen();
+        Ageing.whileSeen(this, model::age);
         Flow actions = new Flow(
                 Buttons.secondary(Texts.say("Read a display off"), ways.display()),
                 Buttons.secondary(Texts.say("Connect a probe"), this::connect));
@@ -90,18 +86,6 @@ final class TracesPage extends VBox {
 
     void takeFocus() {
         trace.takeFocus();
-    }
-
-    private void ageWhileSeen() {
-        Timeline ageing = new Timeline(new KeyFrame(AGEING, event -> model.age()));
-        ageing.setCycleCount(Animation.INDEFINITE);
-        sceneProperty().addListener((observed, before, now) -> {
-            if (now == null) {
-                ageing.stop();
-            } else {
-                ageing.play();
-            }
-        });
     }
 
     private void pressed(KeyEvent event) {

@@ -2,7 +2,9 @@ package org.moultwright.ui.control;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
+import javafx.scene.control.DateCell;
 import javafx.scene.control.DatePicker;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
@@ -23,6 +25,7 @@ public final class DayPicker extends VBox {
 
     private final DatePicker input = new DatePicker();
     private final Beneath beneath = new Beneath(this, input, input.getEditor());
+    private Supplier<LocalDate> last = () -> LocalDate.MAX;
 
     public DayPicker(String name, ObjectProperty<@Nullable LocalDate> day) {
         input.setAccessibleText(name);
@@ -43,18 +46,34 @@ public final class DayPicker extends VBox {
         return input;
     }
 
+    /** Takes no day after the last; one that is written is said so of. */
+    public DayPicker upTo(Supplier<LocalDate> lastDay) {
+        last = lastDay;
+        input.setDayCellFactory(picker -> new DateCell() {
+            @Override
+            public void updateItem(LocalDate shown, boolean empty) {
+                super.updateItem(shown, empty);
+                setDisable(empty || shown.isAfter(last.get()));
+            }
+        });
+        return this;
+    }
+
     public void takeFocus() {
         input.requestFocus();
     }
 
     private @Nullable LocalDate read(String text) {
         Optional<LocalDate> day = WrittenDay.read(text);
-        say(
-                day.isPresent()
-                        ? ""
-                        : Texts.say(
-                                "'{0}' is no day. Write {1}, or {2}.", named(text), WrittenDay.of(EXAMPLE), EXAMPLE));
-        return day.isPresent() ? day.get() : input.getValue();
+        String wrong = day.map(this::against)
+                .orElseGet(() ->
+                        Texts.say("'{0}' is no day. Write {1}, or {2}.", named(text), WrittenDay.of(EXAMPLE), EXAMPLE));
+        say(wrong);
+        return wrong.isEmpty() ? day.orElseThrow() : input.getValue();
+    }
+
+    private String against(LocalDate day) {
+        return day.isAfter(last.get()) ? Texts.say("That day is yet to come. Choose today or an earlier one.") : "";
     }
 
     private void say(String sentence) {

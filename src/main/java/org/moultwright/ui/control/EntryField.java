@@ -4,6 +4,8 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextFormatter;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 
 /**
@@ -23,9 +25,16 @@ public class EntryField extends VBox {
 
     private final Typable typable;
     private String refused = "";
-    private boolean isDoubtful;
-    private boolean minusRefused;
     private String marked = "";
+
+    /** Whether what was not taken just now was a single sign, as when somebody types. */
+    private boolean refusedSign;
+
+    /** Whether something was not taken and Enter was not pressed since. */
+    private boolean isUnread;
+
+    /** Whether something was written on after what was not taken. */
+    private boolean isDoubtful;
 
     /**
      * @param name what a screen reader calls the field
@@ -40,6 +49,7 @@ public class EntryField extends VBox {
                 forgetRefused();
             }
         });
+        input.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         problem.addListener((observed, before, now) -> say());
         said.addListener((observed, before, now) -> {
             beneath.say(now);
@@ -71,14 +81,31 @@ public class EntryField extends VBox {
     /** Says no more of what was not taken. */
     protected final void forgetRefused() {
         refused = "";
+        refusedSign = false;
+        isUnread = false;
         isDoubtful = false;
-        minusRefused = false;
         say();
     }
 
     /**
+     * Whoever types 1.5 and Enter at one go has not read that 15 stands there: the first Enter after something was not
+     * taken goes nowhere, the next one goes on. Escape is for the page around, and a field that takes only some signs
+     * would keep it to itself.
+     */
+    private void pressed(KeyEvent event) {
+        if (event.getCode() == KeyCode.ENTER && isUnread) {
+            isUnread = false;
+            event.consume();
+        } else if (event.getCode() == KeyCode.ESCAPE) {
+            fireEvent(event.copyFor(this, this));
+            event.consume();
+        }
+    }
+
+    /**
      * Tidies what is written, and says so where it is not taken. A sign typed after one that was not taken leaves that
-     * said: 1.5 would else have become 15, and -5 would have become 5, without a word.
+     * said, whether it goes on or takes the place of what was selected: 1.5 would else have become 15, and -3 have become
+     * 3 without a word.
      */
     private boolean takes(TextFormatter.Change change) {
         if (!change.isContentChange()) {
@@ -86,18 +113,19 @@ public class EntryField extends VBox {
         }
         tidy(change);
         boolean isTaken = typable.takes(change.getControlNewText());
-        boolean goesOn = minusRefused
-                || (change.getRangeStart() == change.getRangeEnd()
-                        && !change.getControlText().isEmpty());
-        minusRefused = !isTaken && change.getText().equals("-");
+        boolean goesOn = change.getRangeStart() == change.getRangeEnd()
+                || (refusedSign && change.getText().length() == 1);
         if (!isTaken) {
             refused = typable.refusal();
+            isUnread = true;
         } else if (goesOn) {
             isDoubtful |= !refused.isEmpty();
         } else {
             refused = "";
+            isUnread = false;
             isDoubtful = false;
         }
+        refusedSign = !isTaken && change.getText().length() == 1;
         say();
         return isTaken;
     }

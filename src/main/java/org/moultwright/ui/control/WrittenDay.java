@@ -1,11 +1,13 @@
 package org.moultwright.ui.control;
 
+import java.text.ParsePosition;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.DateTimeParseException;
 import java.time.format.DecimalStyle;
 import java.time.format.ResolverStyle;
+import java.time.temporal.ChronoField;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -62,9 +64,12 @@ public final class WrittenDay {
                 .withResolverStyle(ResolverStyle.STRICT);
     }
 
+    /** The form of a place would make 28 February of the 31st. */
     private static Optional<LocalDate> read(String text, DateTimeFormatter form) {
         try {
-            return Optional.of(LocalDate.parse(text, form));
+            return Optional.of(LocalDate.parse(text, form))
+                    .filter(day -> day.getDayOfMonth()
+                            == form.parseUnresolved(text, new ParsePosition(0)).getLong(ChronoField.DAY_OF_MONTH));
         } catch (DateTimeParseException notInThisForm) {
             return Optional.empty();
         }

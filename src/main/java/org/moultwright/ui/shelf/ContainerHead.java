@@ -1,13 +1,13 @@
 package org.moultwright.ui.shelf;
 
+import java.time.Instant;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Words;
-import org.moultwright.workflow.ShelfAt;
 import org.moultwright.workflow.Standing;
 
 /** The head of a container in which others stand: its code and kind, its air, and how many live inside. */
 final class ContainerHead extends Flow {
-    ContainerHead(Standing standing, ShelfAt shelf, boolean isCurrent) {
+    ContainerHead(Standing standing, Instant at, boolean isCurrent) {
         getStyleClass().addAll("shelf-head", "shelf-line");
         pseudoClassStateChanged(ContainerCard.CURRENT, isCurrent);
         getChildren().add(Words.cardTitle(standing.code()));
@@ -19,7 +19,7 @@ final class ContainerHead extends Flow {
             if (!ShelfWords.humidity(air).isEmpty()) {
                 getChildren().add(Words.muted(ShelfWords.humidity(air)));
             }
-            getChildren().add(Words.caption(ShelfWords.source(standing, air, shelf.at())));
+            getChildren().add(Words.caption(ShelfWords.source(standing, air, at)));
         });
         getChildren().addAll(ContainerCard.gap(), Words.muted(ShelfWords.within(standing)));
     }

@@ -1,5 +1,7 @@
 package org.moultwright.ui.shelf;
 
+import java.util.List;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
@@ -10,16 +12,18 @@ import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.StageChip;
 import org.moultwright.ui.control.Words;
-import org.moultwright.workflow.ShelfAt;
 import org.moultwright.workflow.Standing;
 
 /** The card that has the focus, in full, and what can be done with it. */
 final class DetailCard extends VBox {
     private final ShelfViewModel model;
+    private final Standing standing;
+    private final VBox air = new VBox();
 
     DetailCard(ShelfViewModel model, Standing standing, Vocabulary names) {
         this.model = model;
-        ShelfAt shelf = model.shelfProperty().get();
+        this.standing = standing;
+        air.getStyleClass().add("shelf-air");
         getStyleClass().addAll("card", "shelf-detail");
         Flow title = new Flow(
                 Words.styled(standing.code(), "tray-name"),
@@ -28,20 +32,8 @@ final class DetailCard extends VBox {
                                 ? ""
                                 : standing.kind().word()));
         title.getStyleClass().add("lane-name");
-        getChildren().addAll(title, Words.wrapped(Words.plain(ShelfWords.place(standing, model.days()))));
-        standing.air()
-                .ifPresentOrElse(
-                        air -> {
-                            String humidity = ShelfWords.humidity(air);
-                            getChildren()
-                                    .addAll(
-                                            Words.strong(ShelfWords.temperature(air)
-                                                    + (humidity.isEmpty() ? "" : ", " + humidity)),
-                                            Words.wrapped(Words.caption(ShelfWords.source(standing, air, shelf.at()))));
-                        },
-                        () -> getChildren()
-                                .add(Words.wrapped(
-                                        Words.caption(Texts.say("No probe and no set-point is known here.")))));
+        getChildren().addAll(title, Words.wrapped(Words.plain(ShelfWords.place(standing, model.days()))), air);
+        showAir();
         standing.occupants().forEach(occupants -> occupants(occupants, names));
         if (!standing.contents().isEmpty()) {
             getChildren().add(Words.wrapped(Words.plain(ShelfWords.within(standing))));
@@ -49,6 +41,24 @@ final class DetailCard extends VBox {
             getChildren().add(Words.wrapped(Words.strong(ShelfWords.unlived(standing))));
         }
         getChildren().add(actions(standing));
+    }
+
+    /** The air as it is by now; the rest stays as it is, for the keyboard may be in it. */
+    void showAir() {
+        air.getChildren()
+                .setAll(model.aired(standing)
+                        .air()
+                        .map(this::words)
+                        .orElseGet(() -> List.of(
+                                Words.wrapped(Words.caption(Texts.say("No probe and no set-point is known here."))))));
+    }
+
+    private List<Node> words(Standing.Air known) {
+        String humidity = ShelfWords.humidity(known);
+        return List.of(
+                Words.strong(ShelfWords.temperature(known) + (humidity.isEmpty() ? "" : ", " + humidity)),
+                Words.wrapped(Words.caption(ShelfWords.source(
+                        standing, known, model.airedProperty().get().at()))));
     }
 
     private void occupants(Standing.Occupants occupants, Vocabulary names) {

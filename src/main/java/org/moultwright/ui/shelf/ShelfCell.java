@@ -113,7 +113,8 @@ final class ShelfCell extends ListCell<ShelfRow> {
 
     private Node head(ShelfRow row) {
         Standing standing = row.cards().get(0);
-        ContainerHead head = new ContainerHead(standing, model.shelfProperty().get(), isCurrent(standing));
+        ContainerHead head = new ContainerHead(
+                model.aired(standing), model.airedProperty().get().at(), isCurrent(standing));
         pressable(head, standing::code);
         shown.put(standing.code(), head);
         return head;
@@ -143,7 +144,7 @@ final class ShelfCell extends ListCell<ShelfRow> {
             card.setVisible(isNeeded);
             if (isNeeded) {
                 Standing standing = row.cards().get(column);
-                card.show(standing, model.vocabularyProperty().get(), isCurrent(standing));
+                card.show(model.aired(standing), model.vocabularyProperty().get(), isCurrent(standing));
                 shown.put(standing.code(), card);
             } else {
                 card.showNothing();

@@ -1,6 +1,8 @@
 package org.moultwright.ui.shelf;
 
 import java.time.InstantSource;
+import java.util.List;
+import java.util.function.Supplier;
 import javafx.beans.value.ObservableObjectValue;
 import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
@@ -11,11 +13,13 @@ import org.moultwright.workflow.ArrangeShelf;
 import org.moultwright.workflow.RoomView;
 import org.moultwright.workflow.ShareTrays;
 import org.moultwright.workflow.UndoDeed;
+import org.moultwright.workflow.WatchView;
 
 /**
  * All that the shelf works with.
  *
  * @param room the room as last read
+ * @param heard what the probes on wires say now; of the toolkit's thread
  * @param readAgain asks for the room to be read anew; it need not be done when this returns
  * @param arrange adds, moves and puts away containers
  * @param share moves animals between trays
@@ -29,6 +33,7 @@ import org.moultwright.workflow.UndoDeed;
  */
 public record ShelfDesk(
         ObservableObjectValue<RoomView> room,
+        Supplier<List<WatchView.Place>> heard,
         Runnable readAgain,
         ArrangeShelf arrange,
         ShareTrays share,

@@ -14,6 +14,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
+import org.moultwright.ui.control.Ageing;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Columns;
@@ -38,6 +39,7 @@ final class ShelfView extends VBox {
     private final Columns columns;
     private final EmptyShelf empty;
     private Optional<FormCard> filledIn = Optional.empty();
+    private Optional<DetailCard> detail = Optional.empty();
 
     /** While the mouse is held down nothing may scroll away from under it. */
     private boolean isHeldDown;
@@ -60,6 +62,8 @@ final class ShelfView extends VBox {
                         columns,
                         type);
         model.shelfProperty().addListener((observed, before, now) -> show());
+        model.airedProperty().addListener((observed, before, now) -> showAir());
+        Ageing.whileSeen(this, model::age);
         model.focusProperty().addListener((observed, before, now) -> focusMoved());
         model.formProperty().addListener((observed, before, now) -> showSide());
         model.vocabularyProperty().addListener((observed, before, now) -> {
@@ -82,7 +86,7 @@ final class ShelfView extends VBox {
     }
 
     private PageHeader header() {
-        DayPicker day = new DayPicker(Texts.say("day shown"), model.dayProperty());
+        DayPicker day = new DayPicker(Texts.say("day shown"), model.dayProperty()).upTo(model::today);
         day.input().setPromptText(Texts.say("another date"));
         Button tonight = Buttons.secondary(Texts.say("Back to tonight"), () -> {
             model.toTonight();
@@ -166,6 +170,15 @@ final class ShelfView extends VBox {
         focusMoved();
     }
 
+    /** Not while something is carried: what is under the mouse stays as it is. */
+    private void showAir() {
+        if (!isHeldDown) {
+            cards.refresh();
+            detail.ifPresent(DetailCard::showAir);
+            tellFocused();
+        }
+    }
+
     private static HBox movedRow(ShelfWords.Moved one) {
         Label day = Words.muted(one.day());
         day.getStyleClass().add("story-day");
@@ -189,13 +202,10 @@ final class ShelfView extends VBox {
         } else if (form.isEmpty()) {
             boolean wasOpen = filledIn.isPresent();
             filledIn = Optional.empty();
-            side.getChildren()
-                    .setAll(model
-                            .focused()
-                            .map(standing -> new DetailCard(
-                                    model, standing, model.vocabularyProperty().get()))
-                            .stream()
-                            .toList());
+            detail = model.focused()
+                    .map(standing -> new DetailCard(
+                            model, standing, model.vocabularyProperty().get()));
+            side.getChildren().setAll(detail.stream().toList());
             if (wasOpen) {
                 boolean nothing = model.shelfProperty().get().outermost().isEmpty();
                 show(columns, !nothing);
@@ -206,10 +216,7 @@ final class ShelfView extends VBox {
     }
 
     private void focusMoved() {
-        cards.setAccessibleText(model.focused()
-                .map(standing ->
-                        ShelfWords.card(standing, model.vocabularyProperty().get()))
-                .orElse(Texts.say("shelf")));
+        tellFocused();
         int row = model.focusedRow();
         if (row >= 0) {
             cards.getSelectionModel().clearSelection();
@@ -218,6 +225,14 @@ final class ShelfView extends VBox {
         if (model.formProperty().get().isEmpty()) {
             showSide();
         }
+    }
+
+    private void tellFocused() {
+        cards.setAccessibleText(model.focused()
+                .map(model::aired)
+                .map(standing ->
+                        ShelfWords.card(standing, model.vocabularyProperty().get()))
+                .orElse(Texts.say("shelf")));
     }
 
     /** Scrolls only as far as it takes to see the row. */

@@ -38,6 +38,7 @@ final class ShelfViewModel {
     private final DeedLine deeds;
     private Consumer<List<PotLabel>> labels = wanted -> {};
     private final ReadOnlyObjectWrapper<ShelfAt> shelf = new ReadOnlyObjectWrapper<>(ShelfAt.NOTHING);
+    private final ReadOnlyObjectWrapper<ShelfAt> aired = new ReadOnlyObjectWrapper<>(ShelfAt.NOTHING);
     private final ObservableList<ShelfRow> rows = FXCollections.observableArrayList();
     private final IntegerProperty columns = new SimpleIntegerProperty(3);
     private final ObjectProperty<@Nullable LocalDate> day = new SimpleObjectProperty<>();
@@ -61,6 +62,23 @@ final class ShelfViewModel {
 
     ReadOnlyObjectProperty<ShelfAt> shelfProperty() {
         return shelf.getReadOnlyProperty();
+    }
+
+    /** The same with the air as it is by now: it comes and ages while nothing is written. */
+    ReadOnlyObjectProperty<ShelfAt> airedProperty() {
+        return aired.getReadOnlyProperty();
+    }
+
+    /** A container of the shelf with its air as it is by now. */
+    Standing aired(Standing standing) {
+        return aired.get().find(standing.code()).orElse(standing);
+    }
+
+    /** Time went by. */
+    void age() {
+        if (!isPast()) {
+            aired.set(shelf.get().heard(desk.heard().get(), desk.clock().instant()));
+        }
     }
 
     ObservableList<ShelfRow> rows() {
@@ -253,7 +271,7 @@ final class ShelfViewModel {
         return room().brood(brood).map(view -> view.record().brood().stages()).orElse(List.of(Stage.values()));
     }
 
-    private LocalDate today() {
+    LocalDate today() {
         return desk.days().date(desk.clock().instant());
     }
 
@@ -265,7 +283,9 @@ final class ShelfViewModel {
     }
 
     private void read() {
-        shelf.set(isPast() ? ShelfAt.of(room(), shownInstant()) : ShelfAt.NOW.of(room()));
+        ShelfAt read = isPast() ? ShelfAt.of(room(), shownInstant()) : ShelfAt.NOW.of(room());
+        aired.set(isPast() ? read : read.heard(desk.heard().get(), desk.clock().instant()));
+        shelf.set(read);
         form.get().ifPresent(open -> open.see(shelf.get()));
         lay();
         if (focused().isEmpty()) {

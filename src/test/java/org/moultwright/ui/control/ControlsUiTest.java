@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.concurrent.atomic.AtomicInteger;
 import javafx.css.PseudoClass;
 import javafx.scene.Parent;
 import javafx.scene.control.CheckBox;
@@ -13,6 +14,8 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -55,7 +58,7 @@ class ControlsUiTest {
     @Test
     void whatIsNoCountIsSaidSoOfAndNothingIsLost() {
         NumberField field = new NumberField("eggs counted");
-        for (String pasted : List.of("12 animals", "-3", "1.5", "123456", "1\n2", "1 2", "½")) {
+        for (String pasted : List.of("12 animals", "-3", "1.5", "123456", "1\n2", "½", "1 2")) {
             field.textProperty().set("7");
             field.input().selectAll();
             field.input().replaceSelection(pasted);
@@ -82,22 +85,47 @@ class ControlsUiTest {
         assertThat(field.getStyleClass()).doesNotContain("has-problem");
     }
 
-    /** Else 5 would stand there without a word. */
+    /** Else 3 would stand there without a word. */
     @Test
-    void aMinusThatWasNotTakenIsSaidSoOfUntilTheCountIsWrittenAnew() {
-        NumberField field = new NumberField("eggs counted");
-        for (String before : List.of("", "7")) {
-            field.textProperty().set(before);
+    void aMinusThatWasNotTakenIsSaidSoOfWhereverItStands() {
+        NumberField empty = new NumberField("eggs counted");
+        NumberField selected = new NumberField("eggs counted");
+        selected.textProperty().set("7");
+        for (String sign : List.of("-", "3")) {
+            empty.input().replaceSelection(sign);
+            selected.input().selectAll();
+            selected.input().replaceSelection(sign);
+        }
+        for (NumberField field : List.of(empty, selected)) {
+            assertThat(field.textProperty().get()).isEqualTo("3");
+            assertThat(field.getStyleClass()).contains("has-problem");
             field.input().selectAll();
-            field.input().replaceSelection("-");
-            field.input().replaceSelection("5");
-            field.input().appendText("0");
-            assertThat(field.textProperty().get()).isEqualTo("50");
-            assertThat(field.input().getAccessibleHelp()).isEqualTo("Only a whole number up to 99999.");
-            field.input().selectAll();
-            field.input().replaceSelection("2");
+            field.input().replaceSelection("4");
             assertThat(field.getStyleClass()).doesNotContain("has-problem");
         }
+    }
+
+    /** Nobody who types 1.5 and Enter at one go has read that 15 stands there. */
+    @Test
+    void theFirstEnterAfterSomethingWasNotTakenGoesNowhere() {
+        NumberField field = new NumberField("eggs counted");
+        AtomicInteger entered = new AtomicInteger();
+        field.addEventHandler(KeyEvent.KEY_PRESSED, event -> entered.incrementAndGet());
+        enter(field, "1", ".", "5");
+        assertThat(entered).hasValue(0);
+        assertThat(field.getStyleClass()).contains("has-problem");
+        enter(field);
+        assertThat(entered).hasValue(1);
+        field.input().clear();
+        enter(field, ".", "5");
+        field.input().clear();
+        enter(field, "5");
+        assertThat(entered).hasValue(2);
+    }
+
+    private static void enter(NumberField field, String... signs) {
+        Arrays.stream(signs).forEach(field.input()::appendText);
+        field.input().fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false));
     }
 
     @Test

@@ -54,7 +54,7 @@ class DayPickerUiTest {
 
     /** What was typed is named, for the day that stands there again is another. */
     @ParameterizedTest
-    @ValueSource(strings = {"soon", "31.2.2026", "5 Mai 2026"})
+    @ValueSource(strings = {"soon", "31.2.2026", "31 Feb 2026", "31 February 2026", "5 Mai 2026"})
     void whatIsNoDayIsSaidSoOfAndLeavesTheDayAsItWas(String typed, FxRobot robot) {
         robot.interact(() -> day.set(LocalDate.of(2026, 5, 3)));
         commit(typed, robot);
@@ -82,6 +82,19 @@ class DayPickerUiTest {
     void aPageOfLettersIsNamedByItsFirst(FxRobot robot) {
         commit("x".repeat(500), robot);
         assertThat(picker.input().getEditor().getAccessibleHelp()).startsWith("'" + "x".repeat(20) + "…' is no day.");
+    }
+
+    @Test
+    void aDayAfterTheLastIsNotTaken(FxRobot robot) {
+        LocalDate last = LocalDate.of(2026, 5, 3);
+        robot.interact(() -> picker.upTo(() -> last));
+        commit("4 May 2026", robot);
+        assertThat(day.get()).isNull();
+        assertThat(picker.input().getEditor().getAccessibleHelp())
+                .isEqualTo("That day is yet to come. Choose today or an earlier one.");
+        commit("3 May 2026", robot);
+        assertThat(day.get()).isEqualTo(last);
+        assertThat(picker.input().getEditor().getAccessibleHelp()).isEmpty();
     }
 
     private void commit(String typed, FxRobot robot) {

@@ -84,7 +84,7 @@ class ShelfFormsTest {
         assertThat(form.insideProperty().get()).isEqualTo("box 1");
         assertThat(form.filledIn()).isEmpty();
         assertThat(form.problemOf(form.codeProperty()).getValue())
-                .isEqualTo("There is a A4 on the shelf already. Choose another code.");
+                .isEqualTo("A4 is on the shelf already. Choose another code.");
     }
 
     private SplitForm split(ShelfAt shelf) {

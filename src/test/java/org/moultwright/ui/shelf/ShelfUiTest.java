@@ -87,6 +87,28 @@ class ShelfUiTest {
         awaitWords("Container labels", "for the container chosen and all that stands in it");
     }
 
+    @Test
+    void escapeLeadsBackFromAFieldOfTheLabels(FxRobot robot) {
+        awaitFocus("A1, tray, in box 1");
+        robot.type(KeyCode.L);
+        awaitWords("Container labels");
+        Node first = robot.lookup(".text-field")
+                .<TextField>match(field -> "first free label".equals(field.getAccessibleText()))
+                .query();
+        robot.clickOn(first);
+        robot.type(KeyCode.ESCAPE);
+        await(() -> has(ListView.class));
+    }
+
+    /** Else the field told of a day that is not the one shown. */
+    @Test
+    void aDayYetToComeIsSaidSoOfAtTheField(FxRobot robot) {
+        awaitFocus("A1, tray, in box 1");
+        robot.clickOn("another date").write("3 June 2026").type(KeyCode.ENTER);
+        awaitWords("That day is yet to come. Choose today or an earlier one.", "as it stands tonight");
+        assertThat(desk.words()).doesNotContain("3 Jun 2026");
+    }
+
     private boolean isBoxOneOffered() {
         return stage.getScene().getRoot().lookupAll(".shelf-targets").stream()
                 .map(ListView.class::cast)
