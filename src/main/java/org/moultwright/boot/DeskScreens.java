@@ -51,15 +51,15 @@ record DeskScreens(
         PotParts pots = new PotParts(tools);
         return List.of(
                 new RoundScreen(round.round(photos)),
-                later(BroodsScreen.NAME, () -> BroodsScreen.of(broods.desk(), palette)),
-                later(ShelfScreen.NAME, () -> ShelfScreen.of(shelf(pots.labels()))),
-                later(ClimateScreen.NAME, () -> writeIn.over(climate.screen())),
-                later(ForecastScreen.NAME, () -> forecasts.screen(palette)),
-                later(PottingScreen.NAME, () -> new PottingScreen(pots.potting())),
-                later(RegisterScreen.NAME, () -> RegisterScreen.of(pots.register())));
+                whenRead(BroodsScreen.NAME, () -> BroodsScreen.of(broods.desk(), palette)),
+                whenRead(ShelfScreen.NAME, () -> ShelfScreen.of(shelf(pots.labels()))),
+                whenRead(ClimateScreen.NAME, () -> writeIn.over(climate.screen())),
+                whenRead(ForecastScreen.NAME, () -> forecasts.screen(palette)),
+                new LaterScreen(PottingScreen.NAME, () -> new PottingScreen(pots.potting())),
+                new LaterScreen(RegisterScreen.NAME, () -> RegisterScreen.of(pots.register())));
     }
 
-    private Screen later(ScreenName name, Supplier<Screen> maker) {
+    private Screen whenRead(ScreenName name, Supplier<Screen> maker) {
         return new WhenRead(new LaterScreen(name, maker), isAwaited());
     }
 

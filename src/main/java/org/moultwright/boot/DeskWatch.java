@@ -17,6 +17,7 @@ import org.moultwright.text.DayWords;
 import org.moultwright.ui.alarm.AlarmDesk;
 import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.alarm.AlarmViewModel;
+import org.moultwright.ui.shell.TopLine;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.ClimateBook;
 import org.moultwright.workflow.KeepWatch;
@@ -80,6 +81,14 @@ final class DeskWatch implements AutoCloseable {
     /** What is watched says now. Lives on the toolkit's thread. */
     List<WatchView.Place> heard() {
         return stands.places();
+    }
+
+    /** The same of places where a probe measured. */
+    List<TopLine.ProbeNow> measured() {
+        return heard().stream()
+                .flatMap(place ->
+                        place.heardAt().map(at -> new TopLine.ProbeNow(place.name(), place.celsius(), at)).stream())
+                .toList();
     }
 
     /** Follows what was written of places, calibrations and set-points, and the keeper's limits. Not on the toolkit's thread. */

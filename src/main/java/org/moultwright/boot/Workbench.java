@@ -23,6 +23,7 @@ import org.moultwright.task.BackgroundRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.ui.alarm.AlarmReach;
 import org.moultwright.ui.climate.ClimateScreen;
+import org.moultwright.ui.control.Ageing;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.deeds.DeedsDesk;
 import org.moultwright.ui.deeds.DeedsSheet;
@@ -127,6 +128,7 @@ final class Workbench implements AutoCloseable {
                                 new Translations(file.beside(DeskLanguage.FOLDER)))),
                 new DeedsSheet(new DeedsDesk(tools.undo(), this::takenBack, keeper, days)),
                 List.of(photos.sheet()));
+        Ageing.whileSeen(view, () -> shell.age(watch.measured(), opened.clock().instant()));
         this.whole = new SitterParts(sitter, view, this::putHandsBack);
         if (opened.broods().isEmpty()) {
             open(WHERE_BROODS_COME_IN);

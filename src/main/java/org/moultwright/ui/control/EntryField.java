@@ -113,8 +113,9 @@ public class EntryField extends VBox {
         }
         tidy(change);
         boolean isTaken = typable.takes(change.getControlNewText());
-        boolean goesOn = change.getRangeStart() == change.getRangeEnd()
-                || (refusedSign && change.getText().length() == 1);
+        boolean isAdded = change.getRangeStart() == change.getRangeEnd()
+                && !change.getControlText().isEmpty();
+        boolean goesOn = isAdded || (refusedSign && change.getText().length() == 1);
         if (!isTaken) {
             refused = typable.refusal();
             isUnread = true;

@@ -29,6 +29,8 @@ public final class ShellViewModel implements SaveLine {
     /** Kept, for a wrapper nobody keeps is gone with its listeners. */
     private final ObservableList<ProbeWords> probesShown = FXCollections.unmodifiableObservableList(probes);
 
+    private List<TopLine.ProbeNow> heard = List.of();
+
     private final ReadOnlyStringWrapper savedWords = new ReadOnlyStringWrapper("");
     private final ReadOnlyObjectWrapper<Optional<Runnable>> undo = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ObjectProperty<Optional<Notice>> notice = new SimpleObjectProperty<>(Optional.empty());
@@ -72,11 +74,26 @@ public final class ShellViewModel implements SaveLine {
         notice.set(Optional.of(said));
     }
 
-    /** Shows what matters as of {@code now}; to be called again as readings age. */
+    /** Shows what matters as of {@code now}. */
     public void show(TopLine line, Instant now) {
         topLine.set(line);
-        List<ProbeWords> words =
-                line.probes().stream().map(probe -> words(probe, now)).toList();
+        showProbes(now);
+    }
+
+    /**
+     * The readings have aged.
+     *
+     * @param since what was heard of probes since the line was shown
+     */
+    public void age(List<TopLine.ProbeNow> since, Instant now) {
+        heard = List.copyOf(since);
+        showProbes(now);
+    }
+
+    private void showProbes(Instant now) {
+        List<ProbeWords> words = topLine.get().withHeard(heard).probes().stream()
+                .map(probe -> words(probe, now))
+                .toList();
         if (!words.equals(probes)) {
             probes.setAll(words);
         }

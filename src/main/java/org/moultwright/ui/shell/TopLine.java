@@ -2,7 +2,10 @@ package org.moultwright.ui.shell;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * What matters now, shown above every screen.
@@ -16,6 +19,15 @@ public record TopLine(List<ProbeNow> probes, Optional<TraysLeft> trays, Optional
 
     public TopLine {
         probes = List.copyOf(probes);
+    }
+
+    /** The same with what was heard since, place by place: the later reading of each stands. */
+    TopLine withHeard(List<ProbeNow> heard) {
+        Map<String, ProbeNow> byPlace = new TreeMap<>();
+        Stream.concat(probes.stream(), heard.stream())
+                .forEach(probe -> byPlace.merge(
+                        probe.place(), probe, (one, other) -> other.takenAt().isAfter(one.takenAt()) ? other : one));
+        return new TopLine(List.copyOf(byPlace.values()), trays, next);
     }
 
     /**
