@@ -11,20 +11,16 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.Parent;
-import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.label.LabelDesign;
 import org.moultwright.domain.label.LabelSheets;
-import org.moultwright.domain.label.LabelStack;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.label.DesignChoice;
-import org.moultwright.ui.label.LabelDesk;
 import org.moultwright.ui.label.LabelsViewModel;
 import org.moultwright.ui.label.NoPrinter;
 import org.moultwright.ui.label.SheetDimension;
-import org.moultwright.ui.label.StackChoice;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.HandOverSlip;
@@ -67,12 +63,7 @@ public final class RegisterPictures {
                 new UndoDeed(book, () -> NOW, UUID::randomUUID),
                 (slip, pdf) -> lastSlip = Optional.of(slip),
                 name -> Optional.of(Path.of(name)),
-                new LabelDesk(
-                        new PdfLabelPrinter(),
-                        name -> Optional.empty(),
-                        new NoPrinter(),
-                        new StackChoice(() -> LabelStack.NEW, stack -> {}),
-                        new InlineRunner()),
+                NoPrinter.desk(),
                 new DesignChoice(() -> LabelDesign.STANDARD, design -> {}),
                 new InlineRunner(),
                 saveLine,

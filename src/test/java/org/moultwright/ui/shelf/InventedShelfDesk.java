@@ -2,19 +2,14 @@ package org.moultwright.ui.shelf;
 
 import java.time.InstantSource;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
 import javafx.beans.property.SimpleObjectProperty;
-import org.moultwright.document.PdfLabelPrinter;
-import org.moultwright.domain.label.LabelStack;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.RoomFixture;
-import org.moultwright.ui.label.LabelDesk;
 import org.moultwright.ui.label.NoPrinter;
-import org.moultwright.ui.label.StackChoice;
 import org.moultwright.workflow.ArrangeShelf;
 import org.moultwright.workflow.MemoryBroodBook;
 import org.moultwright.workflow.RoomView;
@@ -40,12 +35,7 @@ final class InventedShelfDesk {
                 new ArrangeShelf(book, room::now, UUID::randomUUID),
                 new ShareTrays(book, room::now, UUID::randomUUID),
                 new UndoDeed(book, room::now, UUID::randomUUID),
-                new LabelDesk(
-                        new PdfLabelPrinter(),
-                        name -> Optional.empty(),
-                        new NoPrinter(),
-                        new StackChoice(() -> LabelStack.NEW, stack -> {}),
-                        new InlineRunner()),
+                NoPrinter.desk(),
                 new InlineRunner(),
                 (at, undo) -> {},
                 clock,
