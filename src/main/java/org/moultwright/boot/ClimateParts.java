@@ -19,6 +19,7 @@ import org.moultwright.ui.climate.WallBook;
 import org.moultwright.ui.control.SaveDialog;
 import org.moultwright.ui.finder.FinderDesk;
 import org.moultwright.ui.instrument.InstrumentDesk;
+import org.moultwright.ui.print.PaperPrinter;
 import org.moultwright.ui.settings.SettingsViewModel;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.BroodBook;
@@ -77,7 +78,7 @@ record ClimateParts(H2Store store, BroodBook book, Path profiles, InstantSource 
                 new FinderDesk(lines.wires(), lines.forms(), links, runners.keeping(), toolkit),
                 new WallBook(settings.settingsProperty().map(Settings::walls), settings::wall),
                 new PrinterPaper(
-                        shown.window(),
+                        new PaperPrinter(shown.window()),
                         new PdfPicturePages(),
                         new SaveDialog(
                                 shown.window(),

@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.moultwright.domain.label.LabelSheet;
+import org.moultwright.domain.label.PageSize;
 import org.moultwright.language.Texts;
 import org.moultwright.task.Outcome;
 import org.moultwright.ui.label.SheetPrinter.Printing;
@@ -56,13 +58,26 @@ public final class LabelOutput {
     }
 
     private void printNext(List<LabelJob> jobs, int at) {
-        Optional<Printing> printing =
-                desk.sheetPrinter().choose(Texts.say("Pot labels {0}", LabelWords.codes(jobs.get(at))));
-        if (printing.isPresent()) {
-            print(jobs, at, printing.get(), 0);
-        } else if (at > 0) {
-            news.done(LabelWords.printed(jobs.subList(0, at)));
+        if (at == jobs.size()) {
+            news.done(LabelWords.printed(jobs));
+            return;
         }
+        LabelJob job = jobs.get(at);
+        int wide = widthPixels(job.sheet());
+        desk.sheetPrinter()
+                .choose(Texts.say("Pot labels {0}", LabelWords.codes(job)))
+                .ifPresentOrElse(
+                        printing -> put(
+                                printing,
+                                job.sheet().paper(),
+                                job.sheets(),
+                                sheet -> desk.printer().picture(job, sheet, wide),
+                                () -> printNext(jobs, at + 1)),
+                        () -> {
+                            if (at > 0) {
+                                news.done(LabelWords.printed(jobs.subList(0, at)));
+                            }
+                        });
     }
 
     /** Saves a page that shows how far the printer is off. */
@@ -92,22 +107,12 @@ public final class LabelOutput {
         }
         desk.sheetPrinter()
                 .choose(Texts.say("Calibration page"))
-                .ifPresent(printing -> desk.runner()
-                        .<PagePicture>run(
-                                progress -> desk.printer().picture(page, widthPixels(page.sheet())), outcome -> {
-                                    boolean isTaken = outcome instanceof Outcome.Done<PagePicture> drawn
-                                            && printing.print(
-                                                    drawn.value(), page.sheet().paper());
-                                    boolean isOut = printing.end() && isTaken;
-                                    if (outcome instanceof Outcome.Failed<PagePicture> failed) {
-                                        news.failed(failed.fault(), Texts.say("Not printed"));
-                                    } else if (isOut) {
-                                        news.done(LabelWords.CALIBRATION_PRINTED);
-                                    } else {
-                                        news.failed(LabelWords.notPrinted(
-                                                1, page.sheet().paper()));
-                                    }
-                                }));
+                .ifPresent(printing -> put(
+                        printing,
+                        page.sheet().paper(),
+                        1,
+                        sheet -> desk.printer().picture(page, widthPixels(page.sheet())),
+                        () -> news.done(LabelWords.CALIBRATION_PRINTED)));
     }
 
     private static int widthPixels(LabelSheet sheet) {
@@ -130,37 +135,21 @@ public final class LabelOutput {
                         });
     }
 
-    /** One sheet is drawn at a time, so that many never stand in memory together. */
-    private void print(List<LabelJob> jobs, int at, Printing printing, int sheet) {
-        LabelJob job = jobs.get(at);
-        int wide = widthPixels(job.sheet());
-        desk.runner().<PagePicture>run(progress -> desk.printer().picture(job, sheet, wide), outcome -> {
-            if (outcome instanceof Outcome.Done<PagePicture> drawn) {
-                printed(
-                        jobs,
-                        at,
-                        printing,
-                        sheet,
-                        printing.print(drawn.value(), job.sheet().paper()));
+    private void put(
+            Printing printing, PageSize paper, int sheets, IntFunction<PagePicture> picture, Runnable printed) {
+        Optional<String> refusal = printing.refusal(paper);
+        if (refusal.isPresent()) {
+            news.failed(refusal.get());
+            return;
+        }
+        desk.runner().<Boolean>run(progress -> printing.print(paper, sheets, picture), outcome -> {
+            if (outcome instanceof Outcome.Failed<Boolean> failed) {
+                news.failed(failed.fault(), Texts.say("Not printed"));
+            } else if (outcome instanceof Outcome.Done<Boolean> done && done.value()) {
+                printed.run();
             } else {
-                printing.end();
-                if (outcome instanceof Outcome.Failed<PagePicture> failed) {
-                    news.failed(failed.fault(), Texts.say("Not printed"));
-                }
+                news.failed(LabelWords.NOT_PRINTED);
             }
         });
-    }
-
-    private void printed(List<LabelJob> jobs, int at, Printing printing, int sheet, boolean taken) {
-        LabelJob job = jobs.get(at);
-        if (taken && sheet + 1 < job.sheets()) {
-            print(jobs, at, printing, sheet + 1);
-        } else if (!printing.end() || !taken) {
-            news.failed(LabelWords.notPrinted(sheet + 1, job.sheet().paper()));
-        } else if (at + 1 < jobs.size()) {
-            printNext(jobs, at + 1);
-        } else {
-            news.done(LabelWords.printed(jobs));
-        }
     }
 }

@@ -4,10 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.moultwright.domain.code.CodeSpan;
 import org.moultwright.domain.label.PageSize;
-import org.moultwright.domain.label.Paper;
 import org.moultwright.language.Texts;
 import org.moultwright.workflow.DocumentException;
 import org.moultwright.workflow.LabelJob;
@@ -47,15 +45,22 @@ public final class LabelWords {
                 Texts.count(sheets, "1 sheet", "{0} sheets", sheets));
     }
 
-    public static String notPrinted(int sheet, PageSize page) {
-        boolean isPaper =
-                Stream.of(Paper.values()).anyMatch(paper -> paper.page().equals(page));
-        String words = Texts.say(
-                "Sheet {0} was not printed: the printer did not take it. See to the printer, then print again.", sheet);
-        return isPaper
-                ? words
-                : words + " "
-                        + Texts.say("It must know a paper of {0}: set that up in the system first.", page.title());
+    public static final String NOT_PRINTED = Texts.say(
+            "The printer did not take the sheets. See to the printer and to what came out, then print again, or save "
+                    + "the labels as PDF.");
+
+    static String noSuchPaper(String printer, PageSize page) {
+        return Texts.say(
+                "Nothing was printed: the printer {0} has no paper of {1}. Set such paper up in the system's settings, or save the "
+                        + "labels as PDF.",
+                printer, page.title());
+    }
+
+    static String otherPaper(String printer, PageSize page) {
+        return Texts.say(
+                "Nothing was printed: the printer {0} is set to another paper. Set it to {1} in the system's settings, or save the "
+                        + "labels as PDF.",
+                printer, page.title());
     }
 
     public static String calibrationSaved(Path pdf) {

@@ -1,23 +1,29 @@
 package org.moultwright.ui.label;
 
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.moultwright.domain.label.PageSize;
 import org.moultwright.workflow.PagePicture;
 
-/** The printers of this machine. Used on the thread of the screen. */
+/** The printers of this machine. */
 public interface SheetPrinter {
     /** Whether there is any. */
     boolean isThere();
 
-    /** Asks the keeper which one; nothing if they thought better of it. */
+    /** Asks the keeper which one; nothing if they thought better of it. Called on the thread of the screen. */
     Optional<Printing> choose(String title);
 
-    /** Sheets on their way to a printer. */
+    /** A printer that was chosen. */
     interface Printing {
-        /** Puts one sheet out at its full size; false if the printer would not take it or knows no such paper. */
-        boolean print(PagePicture page, PageSize paper);
+        /** Why it cannot put out such paper, and what to do, in a sentence; nothing if it can. */
+        Optional<String> refusal(PageSize paper);
 
-        /** Says that the last sheet was put out, or that no more comes; false if the printer would not take them. */
-        boolean end();
+        /**
+         * Puts sheets out at their full size, one after another. It waits for the printer: not for the screen's thread.
+         *
+         * @param picture draws a sheet, counted from 0; called for one at a time, so that many never stand in memory
+         * @return false if the printer would not take them
+         */
+        boolean print(PageSize paper, int sheets, IntFunction<PagePicture> picture);
     }
 }

@@ -21,15 +21,11 @@ public final class PaperPrinter implements PagePrinter {
 
     @Override
     public Printout print(String title, Supplier<Image> page) {
-        Optional<PrinterJob> job = Printer.getAllPrinters().isEmpty()
-                ? Optional.empty()
-                : Optional.ofNullable(PrinterJob.createPrinterJob());
-        if (job.isEmpty()) {
+        if (!SystemPrinters.areThere()) {
             return Printout.NO_PRINTER;
         }
-        job.get().getJobSettings().setJobName(title);
-        if (!job.get().showPrintDialog(owner.get())) {
-            job.get().cancelJob();
+        Optional<PrinterJob> job = SystemPrinters.ask(owner, title);
+        if (job.isEmpty()) {
             return Printout.LET_BE;
         }
         PageLayout layout = job.get()

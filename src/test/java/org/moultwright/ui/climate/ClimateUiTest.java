@@ -424,9 +424,7 @@ class ClimateUiTest {
                 new FinderDesk(wire, LineProfiles.bundled(), new OneLine(), new InlineRunner(), Runnable::run),
                 new WallBook(walls, this::note),
                 new PrinterPaper(
-                        () -> {
-                            throw new AssertionError("no dialogue is shown where there is no printer");
-                        },
+                        (title, page) -> Printout.NO_PRINTER,
                         new PdfPicturePages(),
                         proposed -> Optional.of(folder.resolve(proposed))),
                 new InlineRunner(),

@@ -3,6 +3,7 @@ package org.moultwright.ui.potting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.moultwright.domain.label.PageSize;
 import org.moultwright.ui.label.SheetPrinter;
 import org.moultwright.workflow.PagePicture;
@@ -11,8 +12,9 @@ import org.moultwright.workflow.PagePicture;
 final class DrawnSheets implements SheetPrinter, SheetPrinter.Printing {
     final List<PagePicture> sheets = new ArrayList<>();
     boolean unplugged;
-    int paperLeft = 100;
-    int ended;
+    String refusal;
+    int paperThere = 100;
+    int jobs;
 
     @Override
     public boolean isThere() {
@@ -25,18 +27,19 @@ final class DrawnSheets implements SheetPrinter, SheetPrinter.Printing {
     }
 
     @Override
-    public boolean print(PagePicture page, PageSize paper) {
-        paperLeft--;
-        if (paperLeft < 0) {
-            return false;
-        }
-        sheets.add(page);
-        return true;
+    public Optional<String> refusal(PageSize paper) {
+        return Optional.ofNullable(refusal);
     }
 
     @Override
-    public boolean end() {
-        ended++;
+    public boolean print(PageSize paper, int sheets, IntFunction<PagePicture> picture) {
+        for (int sheet = 0; sheet < sheets; sheet++) {
+            if (this.sheets.size() == paperThere) {
+                return false;
+            }
+            this.sheets.add(picture.apply(sheet));
+        }
+        jobs++;
         return true;
     }
 }

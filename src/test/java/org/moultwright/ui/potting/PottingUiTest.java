@@ -152,7 +152,7 @@ class PottingUiTest {
         assertThat(trays.paperPrinter.sheets)
                 .hasSize(2)
                 .allMatch(sheet -> sheet.widthPixels() == Math.round(Paper.A4.widthMillimetres() / 25.4 * 300));
-        assertThat(trays.paperPrinter.ended).isEqualTo(1);
+        assertThat(trays.paperPrinter.jobs).isEqualTo(1);
         assertThat(says(robot, "2 sheets sent to the printer. Check that a label came out at its full size."))
                 .isTrue();
         assertThat(trays.balance(Account.POTTED)).isZero();
@@ -160,13 +160,12 @@ class PottingUiTest {
 
     @Test
     void aPrinterThatIsNotThereOrTakesNoMoreIsSaid(FxRobot robot) {
-        trays.paperPrinter.paperLeft = 1;
+        trays.paperPrinter.paperThere = 1;
         robot.clickOn("Print");
-        assertThat(says(
-                        robot,
-                        "Sheet 2 was not printed: the printer did not take it."
-                                + " See to the printer, then print again."))
-                .isTrue();
+        assertThat(says(robot, LabelWords.NOT_PRINTED)).isTrue();
+        trays.paperPrinter.refusal = "It has no such paper.";
+        robot.clickOn("Print");
+        assertThat(says(robot, "It has no such paper.")).isTrue();
         trays.paperPrinter.unplugged = true;
         robot.clickOn("Print");
         assertThat(says(robot, LabelWords.NO_PRINTER)).isTrue();
@@ -194,9 +193,9 @@ class PottingUiTest {
         robot.clickOn("On paper");
         assertThat(trays.paperPrinter.sheets).hasSize(1);
         assertThat(says(robot, LabelWords.CALIBRATION_PRINTED)).isTrue();
-        trays.paperPrinter.paperLeft = 0;
+        trays.paperPrinter.paperThere = 1;
         robot.clickOn("On paper");
-        assertThat(says(robot, LabelWords.notPrinted(1, Paper.A4.page()))).isTrue();
+        assertThat(says(robot, LabelWords.NOT_PRINTED)).isTrue();
     }
 
     @Test
