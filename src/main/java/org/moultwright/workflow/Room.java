@@ -40,6 +40,7 @@ public final class Room {
     private final Map<String, Known> known = new HashMap<>();
     private final Teachers teachers = new Teachers();
 
+    /** @param forecaster works out dates; it is asked from several threads at once */
     public Room(BroodBook book, ReadingLog readings, Function<ForecastQuestion, BroodForecast> forecaster) {
         this.book = book;
         this.readings = readings;
@@ -59,12 +60,20 @@ public final class Room {
         List<BroodRecord> whole = written.stream()
                 .map(record -> record.withReadings(histories.of(record, now)))
                 .toList();
-        List<BroodView> broods = new ArrayList<>();
         Map<String, LessonNote> leftOut = book.leftOut();
         teachers.read(whole, leftOut.keySet());
+        List<PastBroods> past =
+                written.stream().map(record -> teachers.of(record.brood())).toList();
+        // Dates of one brood take most of a second; those of many are worked out by all processors.
+        List<Known> current = IntStream.range(0, written.size())
+                .parallel()
+                .mapToObj(i -> known(written.get(i), whole.get(i), past.get(i), now))
+                .toList();
+        List<BroodView> broods = new ArrayList<>();
         for (int i = 0; i < written.size(); i++) {
-            PastBroods past = teachers.of(written.get(i).brood());
-            broods.add(view(written.get(i), whole.get(i), past, now));
+            known.put(written.get(i).brood().code(), current.get(i));
+            Optional<BroodForecast> forecast = current.get(i).forecast();
+            broods.add(new BroodView(whole.get(i), TrayView.all(whole.get(i), forecast, now), forecast));
         }
         return new RoomView(
                 now,
@@ -80,12 +89,9 @@ public final class Room {
         return book.broods().stream().flatMap(brood -> book.find(brood.code()).stream());
     }
 
-    private BroodView view(BroodRecord written, BroodRecord whole, PastBroods past, Instant now) {
+    private Known known(BroodRecord written, BroodRecord whole, PastBroods past, Instant now) {
         Known before = known.get(written.brood().code());
-        Known current =
-                before != null && before.standsFor(written, whole, past, now) ? before : ask(written, whole, past, now);
-        known.put(written.brood().code(), current);
-        return new BroodView(whole, TrayView.all(whole, current.forecast(), now), current.forecast());
+        return before != null && before.standsFor(written, whole, past, now) ? before : ask(written, whole, past, now);
     }
 
     private Known ask(BroodRecord written, BroodRecord whole, PastBroods past, Instant now) {

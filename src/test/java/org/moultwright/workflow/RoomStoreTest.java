@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -37,7 +38,7 @@ class RoomStoreTest {
     @TempDir
     Path folder;
 
-    private final List<ForecastQuestion> asked = new ArrayList<>();
+    private final List<ForecastQuestion> asked = Collections.synchronizedList(new ArrayList<>());
     private H2Store store;
     private ReadsOfLog log;
     private Room room;
