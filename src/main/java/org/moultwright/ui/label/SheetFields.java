@@ -91,7 +91,7 @@ public final class SheetFields extends VBox {
     }
 
     private static Button small(String word, String name, Runnable action) {
-        Button button = Buttons.secondary(word, action);
+        Button button = Buttons.taking(word, action);
         button.setAccessibleText(name);
         button.getStyleClass().add("small-button");
         return button;

@@ -80,8 +80,8 @@ final class PottingView extends VBox {
     }
 
     private VBox left() {
-        Button save = Buttons.secondary(Texts.say("Save labels as PDF"), model::saveLabels);
-        Button print = Buttons.secondary(Texts.say("Print"), model::printLabels);
+        Button save = Buttons.taking(Texts.say("Save labels as PDF"), model::saveLabels);
+        Button print = Buttons.taking(Texts.say("Print"), model::printLabels);
         List.of(save, print)
                 .forEach(button -> button.disableProperty()
                         .bind(model.labels().jobsProperty().map(List::isEmpty)));
