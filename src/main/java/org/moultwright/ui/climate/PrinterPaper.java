@@ -7,7 +7,6 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.stage.Window;
 import org.moultwright.language.Texts;
 import org.moultwright.settings.Theme;
 import org.moultwright.ui.chart.Trace;
@@ -15,14 +14,13 @@ import org.moultwright.ui.chart.TraceChart;
 import org.moultwright.ui.control.SaveChooser;
 import org.moultwright.ui.control.Words;
 import org.moultwright.ui.print.PagePrinter;
-import org.moultwright.ui.print.PaperPrinter;
 import org.moultwright.ui.print.Pixels;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.ui.theme.Palette;
 import org.moultwright.workflow.PagePicture;
 import org.moultwright.workflow.PicturePages;
 
-/** The machine's own printers and its own dialogue to choose one. A trace is printed in light colours, on its side. */
+/** A trace on paper. It is printed in light colours, on its side. */
 public final class PrinterPaper implements TracePaper {
     private static final double WIDTH = 1500;
     private static final double HEIGHT = 900;
@@ -32,11 +30,12 @@ public final class PrinterPaper implements TracePaper {
     private final SaveChooser chooser;
 
     /**
+     * @param printer prints a picture
      * @param pages saves a picture as PDF
      * @param chooser asks where
      */
-    public PrinterPaper(Supplier<Window> owner, PicturePages pages, SaveChooser chooser) {
-        this.printer = new PaperPrinter(owner);
+    public PrinterPaper(PagePrinter printer, PicturePages pages, SaveChooser chooser) {
+        this.printer = printer;
         this.pages = pages;
         this.chooser = chooser;
     }

@@ -15,10 +15,6 @@ import org.moultwright.workflow.PotLabel;
 
 /** The sentences about labels. */
 public final class LabelWords {
-    public static final String NO_PRINTER =
-            Texts.say("No printer is set up on this machine. Set one up, or save the labels as PDF and print "
-                    + "them elsewhere.");
-
     private static final String CALIBRATION_HOW =
             Texts.say("Print it on plain paper at full size and hold it against a sheet of labels.");
     public static final String CALIBRATION_PRINTED =

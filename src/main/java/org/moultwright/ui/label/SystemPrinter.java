@@ -12,6 +12,7 @@ import javafx.scene.image.ImageView;
 import javafx.stage.Window;
 import org.moultwright.domain.label.PageSize;
 import org.moultwright.ui.print.Pixels;
+import org.moultwright.ui.print.Printers;
 import org.moultwright.workflow.PagePicture;
 
 /** The machine's own printers and its own dialogue to choose one. */
@@ -22,14 +23,16 @@ public final class SystemPrinter implements SheetPrinter {
     private static final double CUT_MILLIMETRES = 1;
 
     private final Supplier<Window> owner;
+    private final Printers printers;
 
-    public SystemPrinter(Supplier<Window> owner) {
+    public SystemPrinter(Supplier<Window> owner, Printers printers) {
         this.owner = owner;
+        this.printers = printers;
     }
 
     @Override
-    public boolean isThere() {
-        return !Printer.getAllPrinters().isEmpty();
+    public Optional<String> hindrance() {
+        return printers.hindrance();
     }
 
     @Override

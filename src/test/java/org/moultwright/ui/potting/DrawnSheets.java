@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.moultwright.domain.label.PageSize;
 import org.moultwright.ui.label.SheetPrinter;
+import org.moultwright.ui.print.Printers;
 import org.moultwright.workflow.PagePicture;
 
 /** A printer that keeps the sheets it was given, until it runs out of paper. */
@@ -15,8 +16,8 @@ final class DrawnSheets implements SheetPrinter, SheetPrinter.Printing {
     int ended;
 
     @Override
-    public boolean isThere() {
-        return !unplugged;
+    public Optional<String> hindrance() {
+        return unplugged ? Optional.of(Printers.NO_PRINTER) : Optional.empty();
     }
 
     @Override

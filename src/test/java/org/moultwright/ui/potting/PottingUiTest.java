@@ -36,6 +36,7 @@ import org.moultwright.store.H2Store;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.label.LabelWords;
 import org.moultwright.ui.label.SheetDimension;
+import org.moultwright.ui.print.Printers;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
 import org.testfx.api.FxRobot;
@@ -169,7 +170,7 @@ class PottingUiTest {
                 .isTrue();
         trays.paperPrinter.unplugged = true;
         robot.clickOn("Print");
-        assertThat(says(robot, LabelWords.NO_PRINTER)).isTrue();
+        assertThat(says(robot, Printers.NO_PRINTER)).isTrue();
     }
 
     @Test
