@@ -13,7 +13,6 @@ import org.moultwright.ui.broods.SacWays;
 import org.moultwright.ui.broods.WaysIn;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.photo.PhotoDesk;
-import org.moultwright.ui.print.PaperPrinter;
 import org.moultwright.workflow.BeginBrood;
 import org.moultwright.workflow.BroodFolders;
 import org.moultwright.workflow.OpenSac;
@@ -55,8 +54,8 @@ record BroodsParts(DeskTools tools, PhotoDesk photos, Optional<DemoDoor> demoDoo
 
     private BroodPaper paper() {
         return new BroodPaper(
-                new PaperPrinter(tools.window()),
-                new PdfPicturePages(),
+                tools.paperPrinter(),
+                new PdfPicturePages(tools.paper()),
                 tools.savesPdf(Texts.say("Save the brood's page")));
     }
 

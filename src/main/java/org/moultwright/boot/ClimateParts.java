@@ -20,6 +20,7 @@ import org.moultwright.ui.control.SaveDialog;
 import org.moultwright.ui.finder.FinderDesk;
 import org.moultwright.ui.instrument.InstrumentDesk;
 import org.moultwright.ui.print.PaperPrinter;
+import org.moultwright.ui.print.Printers;
 import org.moultwright.ui.settings.SettingsViewModel;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.BroodBook;
@@ -78,8 +79,9 @@ record ClimateParts(H2Store store, BroodBook book, Path profiles, InstantSource 
                 new FinderDesk(lines.wires(), lines.forms(), links, runners.keeping(), toolkit),
                 new WallBook(settings.settingsProperty().map(Settings::walls), settings::wall),
                 new PrinterPaper(
-                        new PaperPrinter(shown.window()),
-                        new PdfPicturePages(),
+                        new PaperPrinter(shown.window(), Printers.ofThisMachine()),
+                        new PdfPicturePages(
+                                settings.settingsProperty().get().place().paperOn(DeskLanguage.machine())),
                         new SaveDialog(
                                 shown.window(),
                                 Path.of(System.getProperty("user.home")),

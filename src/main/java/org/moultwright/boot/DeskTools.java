@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.value.ObservableObjectValue;
 import javafx.stage.Window;
+import org.moultwright.domain.label.Paper;
 import org.moultwright.exchange.DraftsFile;
 import org.moultwright.language.Texts;
 import org.moultwright.store.H2Store;
@@ -16,6 +17,8 @@ import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.control.SaveDialog;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.draft.BegunDesk;
+import org.moultwright.ui.print.PaperPrinter;
+import org.moultwright.ui.print.Printers;
 import org.moultwright.ui.settings.SettingsViewModel;
 import org.moultwright.ui.shell.ShellViewModel;
 import org.moultwright.workflow.BroodBook;
@@ -89,6 +92,16 @@ record DeskTools(
     /** @param title such as "Save the brood's page" */
     SaveDialog savesPdf(String title) {
         return new SaveDialog(window, HOME, new SaveDialog.Kind(title, Texts.say("PDF"), ".pdf"));
+    }
+
+    /** The machine's own printers, for what is drawn on screen. */
+    PaperPrinter paperPrinter() {
+        return new PaperPrinter(window, Printers.ofThisMachine());
+    }
+
+    /** What is saved for plain paper is as large as the keeper's. */
+    Paper paper() {
+        return settings.settingsProperty().get().place().paperOn(DeskLanguage.machine());
     }
 
     /** @param what such as "sheets" */

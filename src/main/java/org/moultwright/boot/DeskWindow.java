@@ -1,5 +1,6 @@
 package org.moultwright.boot;
 
+import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.geometry.Rectangle2D;
@@ -7,6 +8,7 @@ import javafx.scene.Scene;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import javafx.util.Subscription;
 import org.moultwright.ui.shell.WhileAtRest;
 
@@ -14,22 +16,71 @@ import org.moultwright.ui.shell.WhileAtRest;
 final class DeskWindow {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
+    private static final double LEAST_WIDTH = 1024;
+    private static final double LEAST_HEIGHT = 640;
 
     /** What the machine may lay around a window: a title, and edges. More than most do; common practice, no source. */
     private static final double FRAME = 48;
 
     private DeskWindow() {}
 
-    /** A window for a desk, with an empty floor in it. It takes the whole of a screen it would not fit on. */
+    /** A window for a desk, as {@link #stage(String, WindowFile)}, its place not kept. */
     static Stage stage(String title) {
+        return stage(title, WindowFile.NONE);
+    }
+
+    /**
+     * A window for a desk, with an empty floor in it. It stands where the last one stood when it was closed; where the
+     * screens there are now do not show that, it takes the whole of one it would not fit on.
+     */
+    static Stage stage(String title, WindowFile kept) {
         Stage stage = new Stage();
         stage.setTitle(title);
         stage.setScene(new Scene(new StackPane(), WIDTH, HEIGHT));
-        stage.setMinWidth(1024);
-        stage.setMinHeight(640);
-        Rectangle2D room = Screen.getPrimary().getVisualBounds();
-        stage.setMaximized(room.getWidth() < WIDTH + FRAME || room.getHeight() < HEIGHT + FRAME);
+        stage.setMinWidth(LEAST_WIDTH);
+        stage.setMinHeight(LEAST_HEIGHT);
+        Optional<WindowPlace> last = kept.read().filter(DeskWindow::canBeSeen);
+        last.ifPresentOrElse(place -> put(stage, place), () -> {
+            Rectangle2D room = Screen.getPrimary().getVisualBounds();
+            stage.setMaximized(room.getWidth() < WIDTH + FRAME || room.getHeight() < HEIGHT + FRAME);
+        });
+        stage.addEventHandler(
+                WindowEvent.WINDOW_HIDING, closing -> place(stage, last).ifPresent(kept::keep));
         return stage;
+    }
+
+    private static boolean canBeSeen(WindowPlace place) {
+        return place.fits(Screen.getScreens().stream()
+                        .map(Screen::getVisualBounds)
+                        .toList())
+                && place.bounds().getWidth() >= LEAST_WIDTH
+                && place.bounds().getHeight() >= LEAST_HEIGHT;
+    }
+
+    private static void put(Stage stage, WindowPlace place) {
+        stage.setX(place.bounds().getMinX());
+        stage.setY(place.bounds().getMinY());
+        stage.setWidth(place.bounds().getWidth());
+        stage.setHeight(place.bounds().getHeight());
+        stage.setMaximized(place.isMaximized());
+    }
+
+    /** A maximised window does not tell what it was before; it goes back to where the last one stood. */
+    private static Optional<WindowPlace> place(Stage stage, Optional<WindowPlace> last) {
+        if (stage.isMaximized()) {
+            return Optional.of(new WindowPlace(last.map(WindowPlace::bounds).orElseGet(DeskWindow::usualBounds), true));
+        }
+        return stage.isIconified()
+                ? last
+                : Optional.of(new WindowPlace(
+                        new Rectangle2D(stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight()), false));
+    }
+
+    private static Rectangle2D usualBounds() {
+        Rectangle2D room = Screen.getPrimary().getVisualBounds();
+        double width = Math.min(WIDTH, room.getWidth());
+        double height = Math.min(HEIGHT, room.getHeight());
+        return new Rectangle2D(room.getMinX(), room.getMinY(), width, height);
     }
 
     /**

@@ -102,7 +102,9 @@ final class OpenWorkbench implements Callable<Integer> {
         SettingsFile settings = SettingsFile.atHome();
         Settings chosen = settings.glance();
         Optional<String> notSpoken = DeskLanguage.speak(chosen.place(), settings);
-        OpeningWindow opening = new OpeningWindow(inDemo ? DemoDoor.TITLE : Desktop.TITLE, chosen);
+        // Pictures are as large on every machine.
+        WindowFile kept = firstLook.isPresent() ? WindowFile.NONE : WindowFile.beside(settings);
+        OpeningWindow opening = new OpeningWindow(inDemo ? DemoDoor.TITLE : Desktop.TITLE, chosen, kept);
         ToolkitStart.speaks(() -> opening.show(Rehearsal::play));
         try {
             OpenedRoom opened = opened(store.orElseGet(this::usualStore), inDemo, settings);

@@ -26,13 +26,18 @@ final class OpeningWindow {
 
     private final String title;
     private final Settings settings;
+    private final WindowFile kept;
     private Optional<Stage> shown = Optional.empty();
     private boolean isOver;
 
-    /** @param settings tell the theme and size of text */
-    OpeningWindow(String title, Settings settings) {
+    /**
+     * @param settings tell the theme and size of text
+     * @param kept tells where the window stood last
+     */
+    OpeningWindow(String title, Settings settings, WindowFile kept) {
         this.title = title;
         this.settings = settings;
+        this.kept = kept;
     }
 
     /**
@@ -44,7 +49,7 @@ final class OpeningWindow {
         if (isOver) {
             return;
         }
-        Stage stage = DeskWindow.stage(title);
+        Stage stage = DeskWindow.stage(title, kept);
         Palette palette = new Palette(settings.theme());
         Text words = new Text(Texts.say("Opening…"));
         words.setFont(Font.font(settings.textSize().pixels() * WORDS_EMS));
@@ -70,7 +75,7 @@ final class OpeningWindow {
     /** The window, for the desk that was opened. */
     Stage handOver() {
         isOver = true;
-        Stage stage = shown.orElseGet(() -> DeskWindow.stage(title));
+        Stage stage = shown.orElseGet(() -> DeskWindow.stage(title, kept));
         stage.setOnCloseRequest(null);
         shown = Optional.of(stage);
         return stage;

@@ -11,6 +11,7 @@ import org.moultwright.ui.label.StackChoice;
 import org.moultwright.ui.label.SystemPrinter;
 import org.moultwright.ui.potting.PatternChoice;
 import org.moultwright.ui.potting.PottingDesk;
+import org.moultwright.ui.print.Printers;
 import org.moultwright.ui.register.RegisterDesk;
 import org.moultwright.workflow.PotSlings;
 import org.moultwright.workflow.TendPots;
@@ -27,7 +28,7 @@ record PotParts(DeskTools tools) {
                 labelDesign(),
                 new PdfLabelPrinter(),
                 new PdfFileDialog(tools.window(), DeskTools.HOME),
-                new SystemPrinter(tools.window()),
+                new SystemPrinter(tools.window(), Printers.ofThisMachine()),
                 labelStack(),
                 tools.runners().keeper(),
                 tools.shell(),
@@ -46,6 +47,7 @@ record PotParts(DeskTools tools) {
                 tools.savesPdf(Texts.say("Save the hand-over slip")),
                 labels(),
                 labelDesign(),
+                tools.paper(),
                 tools.runners().keeper(),
                 tools.shell(),
                 tools.clock(),
@@ -57,7 +59,7 @@ record PotParts(DeskTools tools) {
         return new LabelDesk(
                 new PdfLabelPrinter(),
                 new PdfFileDialog(tools.window(), DeskTools.HOME),
-                new SystemPrinter(tools.window()),
+                new SystemPrinter(tools.window(), Printers.ofThisMachine()),
                 labelStack(),
                 tools.runners().keeper());
     }

@@ -15,21 +15,27 @@ import org.moultwright.domain.label.Paper;
 import org.moultwright.workflow.PagePicture;
 import org.moultwright.workflow.PicturePages;
 
-/** Pictures as pages of PDF. The same picture always gives the same bytes. Holds nothing; safe to share. */
+/** Pictures as pages of PDF. The same picture always gives the same bytes. Safe to share. */
 public final class PdfPicturePages implements PicturePages {
     private static final float MARGIN = PrinterDots.points(10);
+
+    private final Paper paper;
+
+    public PdfPicturePages(Paper paper) {
+        this.paper = paper;
+    }
 
     @Override
     public void save(PagePicture picture, String title, Instant madeAt, Path pdf) {
         DocumentFile.write(pdf, bytes(picture, title, madeAt));
     }
 
-    private static byte[] bytes(PagePicture picture, String title, Instant madeAt) {
+    private byte[] bytes(PagePicture picture, String title, Instant madeAt) {
         try (PDDocument document = new PDDocument();
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
             new DocumentFacts(title, madeAt).describe(document);
-            float width = PrinterDots.points(Paper.A4.heightMillimetres());
-            float height = PrinterDots.points(Paper.A4.widthMillimetres());
+            float width = PrinterDots.points(paper.heightMillimetres());
+            float height = PrinterDots.points(paper.widthMillimetres());
             PDPage page = new PDPage(new PDRectangle(width, height));
             document.addPage(page);
             float scale = Math.min(

@@ -2,6 +2,7 @@ package org.moultwright.settings;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.moultwright.domain.label.Paper;
 import org.moultwright.language.TemperatureUnit;
 
 /**
@@ -34,6 +35,11 @@ public record PlaceSettings(String language, String forms, Optional<TemperatureU
     /** Whose numbers and dates, on a machine of this locale. */
     public Locale formsOn(Locale machine) {
         return forms.isEmpty() ? machine : Locale.forLanguageTag(forms);
+    }
+
+    /** The paper of whatever is put on plain paper, on a machine of this locale. */
+    public Paper paperOn(Locale machine) {
+        return Paper.usual(formsOn(machine));
     }
 
     public TemperatureUnit temperatureOn(Locale machine) {

@@ -15,7 +15,7 @@ public final class PhotoException extends AdvisedException {
         NOT_WRITABLE(
                 "PH-4", Texts.say("Nothing else was lost. Look at the folder beside the store, then attach it again.")),
         MISSING("PH-5", Texts.say("Put the folder of photos back beside the store, from a backup.")),
-        ALREADY_ATTACHED("PH-6", Texts.say("Nothing was changed.")),
+        ALREADY_ATTACHED("PH-6", Texts.say("What is there stays; nothing is attached twice.")),
         NOT_A_FILE("PH-7", Texts.say("Attach a file that is there and that you may read."));
 
         private final String code;

@@ -7,7 +7,7 @@ import java.time.Instant;
 @FunctionalInterface
 public interface PicturePages {
     /**
-     * Saves a picture as a PDF of one page of A4 on its side, whole or not at all.
+     * Saves a picture as a PDF of one page on its side, whole or not at all.
      *
      * @param title what the document says it is
      * @param madeAt when

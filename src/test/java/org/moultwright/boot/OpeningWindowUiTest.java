@@ -21,7 +21,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 /** A window is there before its desk, and none stays without one. */
 @ExtendWith(ApplicationExtension.class)
 class OpeningWindowUiTest {
-    private final OpeningWindow opening = new OpeningWindow("desk", Settings.DEFAULT);
+    private final OpeningWindow opening = new OpeningWindow("desk", Settings.DEFAULT, WindowFile.NONE);
 
     @AfterEach
     void closeAll() {

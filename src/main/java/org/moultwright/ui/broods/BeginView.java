@@ -28,7 +28,7 @@ final class BeginView extends SacFormView {
                 .addAll(head(
                         Texts.say("A new sac"),
                         Texts.say("what you know now; ranges are fine"),
-                        Buttons.secondary(Texts.say("Keep, and open it now"), form::keepAndOpen),
+                        Buttons.taking(Texts.say("Keep, and open it now"), form::keepAndOpen),
                         Buttons.primary(Texts.say("Keep this sac"), this::keep)));
         Card card = new Card(new Scrolled(fields()));
         HBox.setHgrow(card, Priority.ALWAYS);

@@ -90,7 +90,7 @@ final class FormInputs {
     }
 
     void focusFirst() {
-        TextField first = order.stream().filter(FormInputs::isShown).findFirst().orElseThrow();
+        TextField first = order.stream().filter(Focus::isShown).findFirst().orElseThrow();
         Focus.on(first);
     }
 
@@ -110,16 +110,7 @@ final class FormInputs {
     }
 
     private static boolean isSeen(TextField input) {
-        return input.getScene() != null && isShown(input);
-    }
-
-    private static boolean isShown(TextField input) {
-        for (Node node = input; node != null; node = node.getParent()) {
-            if (!node.isVisible()) {
-                return false;
-            }
-        }
-        return true;
+        return input.getScene() != null && Focus.isShown(input);
     }
 
     private static EntryField narrow(EntryField entry) {

@@ -13,7 +13,8 @@ import javafx.scene.layout.VBox;
  * wrong. While there is nothing to say it takes no room.
  *
  * <p>What it does not take it says so of, until something else is written or the field is left. An entry that went on
- * after a sign that was not taken may not be what was meant: of that it says so until it is written anew.
+ * after a sign that was not taken may not be what was meant: of that it says so until it is written anew. What would take
+ * an entry before its sentence can have been read is held once.
  */
 public class EntryField extends VBox {
     private final TextField input = new TextField();
@@ -24,17 +25,9 @@ public class EntryField extends VBox {
     private final StringProperty said = new SimpleStringProperty("");
 
     private final Typable typable;
-    private String refused = "";
+    private final HeldOnce held = new HeldOnce(input, this::wasHeld);
+    private NotTaken notTaken = NotTaken.NOTHING;
     private String marked = "";
-
-    /** Whether what was not taken just now was a single sign, as when somebody types. */
-    private boolean refusedSign;
-
-    /** Whether something was not taken and Enter was not pressed since. */
-    private boolean isUnread;
-
-    /** Whether something was written on after what was not taken. */
-    private boolean isDoubtful;
 
     /**
      * @param name what a screen reader calls the field
@@ -45,11 +38,11 @@ public class EntryField extends VBox {
         input.setAccessibleText(name);
         input.setTextFormatter(new TextFormatter<>(change -> takes(change) ? change : null));
         input.focusedProperty().addListener((observed, before, focused) -> {
-            if (!focused && !isDoubtful) {
+            if (!focused && !notTaken.isDoubtful()) {
                 forgetRefused();
             }
         });
-        input.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        input.addEventFilter(KeyEvent.KEY_PRESSED, this::letEscapeOut);
         problem.addListener((observed, before, now) -> say());
         said.addListener((observed, before, now) -> {
             beneath.say(now);
@@ -80,23 +73,16 @@ public class EntryField extends VBox {
 
     /** Says no more of what was not taken. */
     protected final void forgetRefused() {
-        refused = "";
-        refusedSign = false;
-        isUnread = false;
-        isDoubtful = false;
-        say();
+        tell(NotTaken.NOTHING);
     }
 
-    /**
-     * Whoever types 1.5 and Enter at one go has not read that 15 stands there: the first Enter after something was not
-     * taken goes nowhere, the next one goes on. Escape is for the page around, and a field that takes only some signs
-     * would keep it to itself.
-     */
-    private void pressed(KeyEvent event) {
-        if (event.getCode() == KeyCode.ENTER && isUnread) {
-            isUnread = false;
-            event.consume();
-        } else if (event.getCode() == KeyCode.ESCAPE) {
+    private void wasHeld() {
+        tell(notTaken.read());
+    }
+
+    /** It is for the page around, and a field that takes only some signs would keep it to itself. */
+    private void letEscapeOut(KeyEvent event) {
+        if (event.getCode() == KeyCode.ESCAPE) {
             fireEvent(event.copyFor(this, this));
             event.consume();
         }
@@ -115,19 +101,14 @@ public class EntryField extends VBox {
         boolean isTaken = typable.takes(change.getControlNewText());
         boolean isAdded = change.getRangeStart() == change.getRangeEnd()
                 && !change.getControlText().isEmpty();
-        boolean goesOn = isAdded || (refusedSign && change.getText().length() == 1);
+        boolean isOneSign = change.getText().length() == 1;
         if (!isTaken) {
-            refused = typable.refusal();
-            isUnread = true;
-        } else if (goesOn) {
-            isDoubtful |= !refused.isEmpty();
+            tell(notTaken.and(typable.refusal(), isOneSign));
+        } else if (isAdded || (notTaken.isOneSign() && isOneSign)) {
+            tell(notTaken.goneOn());
         } else {
-            refused = "";
-            isUnread = false;
-            isDoubtful = false;
+            tell(NotTaken.NOTHING);
         }
-        refusedSign = !isTaken && change.getText().length() == 1;
-        say();
         return isTaken;
     }
 
@@ -140,8 +121,14 @@ public class EntryField extends VBox {
         }
     }
 
+    private void tell(NotTaken now) {
+        notTaken = now;
+        held.hold(now.isUnread());
+        say();
+    }
+
     private void say() {
-        said.set(refused.isEmpty() ? problem.get() : refused);
+        said.set(notTaken.sentence().isEmpty() ? problem.get() : notTaken.sentence());
     }
 
     private void show() {

@@ -22,4 +22,14 @@ public final class Focus {
             }
         });
     }
+
+    /** Whether nothing around a node hides it. */
+    public static boolean isShown(Node node) {
+        for (Node at = node; at != null; at = at.getParent()) {
+            if (!at.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
 }

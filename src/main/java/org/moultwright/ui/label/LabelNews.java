@@ -1,5 +1,6 @@
 package org.moultwright.ui.label;
 
+import java.util.List;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 
@@ -14,6 +15,16 @@ public final class LabelNews {
 
     public ReadOnlyStringProperty problemProperty() {
         return problem.getReadOnlyProperty();
+    }
+
+    /** Calls back whenever something is said. */
+    public void whenTold(Runnable action) {
+        List.of(done, problem)
+                .forEach(told -> told.addListener((observed, before, now) -> {
+                    if (!now.isEmpty()) {
+                        action.run();
+                    }
+                }));
     }
 
     public void done(String sentence) {

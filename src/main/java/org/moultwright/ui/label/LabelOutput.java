@@ -50,11 +50,7 @@ public final class LabelOutput {
         if (jobs.isEmpty()) {
             return;
         }
-        if (!desk.sheetPrinter().isThere()) {
-            news.failed(LabelWords.NO_PRINTER);
-            return;
-        }
-        printNext(jobs, 0);
+        ifPossible(() -> printNext(jobs, 0));
     }
 
     private void printNext(List<LabelJob> jobs, int at) {
@@ -101,10 +97,14 @@ public final class LabelOutput {
 
     /** Prints that page on plain paper, the way labels are printed. */
     public void printCalibration(CalibrationPage page) {
-        if (!desk.sheetPrinter().isThere()) {
-            news.failed(LabelWords.NO_PRINTER);
-            return;
-        }
+        ifPossible(() -> printOne(page));
+    }
+
+    private void ifPossible(Runnable printing) {
+        desk.sheetPrinter().hindrance().ifPresentOrElse(news::failed, printing);
+    }
+
+    private void printOne(CalibrationPage page) {
         desk.sheetPrinter()
                 .choose(Texts.say("Calibration page"))
                 .ifPresent(printing -> put(

@@ -13,9 +13,9 @@ import org.moultwright.workflow.PotLabel;
 
 /** The sentences about labels. */
 public final class LabelWords {
-    public static final String NO_PRINTER =
-            Texts.say("No printer is set up on this machine. Set one up, or save the labels as PDF and print "
-                    + "them elsewhere.");
+    public static final String NOT_PRINTED = Texts.say(
+            "The printer did not take the sheets. See to the printer and to what came out, then print again, or save "
+                    + "the labels as PDF.");
 
     private static final String CALIBRATION_HOW =
             Texts.say("Print it on plain paper at full size and hold it against a sheet of labels.");
@@ -44,10 +44,6 @@ public final class LabelWords {
                 "{0} sent to the printer. Check that a label came out at its full size.",
                 Texts.count(sheets, "1 sheet", "{0} sheets", sheets));
     }
-
-    public static final String NOT_PRINTED = Texts.say(
-            "The printer did not take the sheets. See to the printer and to what came out, then print again, or save "
-                    + "the labels as PDF.");
 
     static String noSuchPaper(String printer, PageSize page) {
         return Texts.say(

@@ -36,7 +36,7 @@ public final class LabelsView extends VBox {
                         .map(job -> job.map(made -> LabelWords.count(made) + ": " + LabelWords.codes(made))
                                 .orElse(Texts.say("No labels until the sheet is sound."))));
         Button save = Buttons.primary(Texts.say("Save labels as PDF"), model::save);
-        Button print = Buttons.secondary(Texts.say("Print"), model::print);
+        Button print = Buttons.taking(Texts.say("Print"), model::print);
         List.of(save, print)
                 .forEach(button -> button.disableProperty()
                         .bind(model.preview().jobProperty().map(job -> job.isEmpty())));

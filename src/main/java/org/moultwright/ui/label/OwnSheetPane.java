@@ -18,6 +18,8 @@ import org.moultwright.ui.control.Words;
 
 /** The dimensions of a sheet of the keeper's own; they are made and take room when they are asked for. */
 final class OwnSheetPane extends VBox {
+    static final String NAME = Texts.say("Own dimensions");
+
     private static final Typable COUNT = Typable.wholeNumber(3);
     private static final Typable NUMBER = Typable.number(4, SheetDimension.DECIMALS);
     private static final int IN_A_ROW = 5;
@@ -38,7 +40,7 @@ final class OwnSheetPane extends VBox {
 
     /** Lays in a sheet of one's own, or the one chosen again. */
     static ToggleChip use(OwnSheet own) {
-        ToggleChip use = new ToggleChip(Texts.say("Own dimensions"));
+        ToggleChip use = new ToggleChip(NAME);
         use.getStyleClass().add("small-chip");
         use.selectedProperty().bindBidirectional(own.usedProperty());
         return use;

@@ -1,11 +1,13 @@
 package org.moultwright.ui.label;
 
+import java.util.Optional;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -52,6 +54,7 @@ public final class SheetFields extends VBox {
 
     private Node sheetRow() {
         sheet.setConverter(new SheetTitle());
+        sheet.setButtonCell(new LaidSheet(form.own()));
         sheet.getItems().setAll(LabelSheets.everything());
         sheet.valueProperty().bindBidirectional(form.sheetProperty());
         sheet.setAccessibleText(Texts.say("sheet"));
@@ -91,7 +94,7 @@ public final class SheetFields extends VBox {
     }
 
     private static Button small(String word, String name, Runnable action) {
-        Button button = Buttons.secondary(word, action);
+        Button button = Buttons.taking(word, action);
         button.setAccessibleText(name);
         button.getStyleClass().add("small-button");
         return button;
@@ -100,6 +103,28 @@ public final class SheetFields extends VBox {
     private static Node grows(Node node) {
         HBox.setHgrow(node, Priority.ALWAYS);
         return node;
+    }
+
+    /** What is shown as laid in: the sheet chosen, unless its dimensions are the keeper's own. */
+    private static final class LaidSheet extends ListCell<LabelSheet> {
+        private final OwnSheet own;
+
+        LaidSheet(OwnSheet own) {
+            this.own = own;
+            own.usedProperty().addListener((observed, before, now) -> show());
+        }
+
+        @Override
+        protected void updateItem(LabelSheet sheet, boolean empty) {
+            super.updateItem(sheet, empty);
+            show();
+        }
+
+        private void show() {
+            String chosen =
+                    Optional.ofNullable(getItem()).map(LabelSheet::title).orElse("");
+            setText(own.isUsed() ? OwnSheetPane.NAME : chosen);
+        }
     }
 
     /** Sheets are shown by their dimensions and only ever chosen. */

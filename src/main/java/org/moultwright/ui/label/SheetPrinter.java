@@ -7,8 +7,8 @@ import org.moultwright.workflow.PagePicture;
 
 /** The printers of this machine. */
 public interface SheetPrinter {
-    /** Whether there is any. */
-    boolean isThere();
+    /** Why nothing can be printed on this machine, and what to do; empty where it can. */
+    Optional<String> hindrance();
 
     /** Asks the keeper which one; nothing if they thought better of it. Called on the thread of the screen. */
     Optional<Printing> choose(String title);

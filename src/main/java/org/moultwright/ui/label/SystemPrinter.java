@@ -6,24 +6,27 @@ import java.util.function.Supplier;
 import javafx.stage.Window;
 import javax.print.PrintService;
 import javax.print.PrintServiceLookup;
-import org.moultwright.ui.print.SystemPrinters;
+import org.moultwright.ui.print.PrinterChoice;
+import org.moultwright.ui.print.Printers;
 
 /** The machine's own printers and its own dialogue to choose one. */
 public final class SystemPrinter implements SheetPrinter {
     private final Supplier<Window> owner;
+    private final Printers printers;
 
-    public SystemPrinter(Supplier<Window> owner) {
+    public SystemPrinter(Supplier<Window> owner, Printers printers) {
         this.owner = owner;
+        this.printers = printers;
     }
 
     @Override
-    public boolean isThere() {
-        return SystemPrinters.areThere();
+    public Optional<String> hindrance() {
+        return printers.hindrance();
     }
 
     @Override
     public Optional<Printing> choose(String title) {
-        return SystemPrinters.ask(owner, title).flatMap(asked -> {
+        return PrinterChoice.ask(owner, title).flatMap(asked -> {
             // The toolkit only asks: it would cut a label short where the paper is wider than high.
             asked.cancelJob();
             return service(asked.getPrinter().getName())

@@ -11,25 +11,22 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
-import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.NumberField;
-import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 
-/** What became of the animals taken, tray by tray, and the balance of all. */
+/** What became of the animals taken, tray by tray. */
 final class OutcomeCard extends VBox {
     private final VBox rows = new VBox();
     private final Map<Portion, Flow> made = new HashMap<>();
     private final Label bySize = Words.wrapped(Words.plain(""));
-    private final Banner balance = new Banner(Tone.ACCENT);
     private final PottingViewModel model;
 
     OutcomeCard(PottingViewModel model) {
         this.model = model;
         rows.getStyleClass().add("outcome-rows");
         getStyleClass().add("card");
-        getChildren().addAll(Words.cardTitle(Texts.say("When they are in")), rows, bySize, balance);
+        getChildren().addAll(Words.cardTitle(Texts.say("When they are in")), rows, bySize);
         bySize.managedProperty().bind(bySize.textProperty().isNotEmpty());
         bySize.visibleProperty().bind(bySize.managedProperty());
         model.onBench().benchProperty().addListener((observed, before, now) -> {
@@ -38,10 +35,9 @@ final class OutcomeCard extends VBox {
         });
         model.sumsProperty().addListener((observed, before, now) -> {
             showRows();
-            showBalance(now);
         });
+        bySize.textProperty().bind(model.sumsProperty().map(BenchSums::bySize));
         showRows();
-        showBalance(model.sumsProperty().get());
     }
 
     /** A row for each portion of which something is taken, made once that is so: a full bench has many more portions. */
@@ -100,12 +96,5 @@ final class OutcomeCard extends VBox {
             whose.getStyleClass().add("outcome-whose");
         }
         return whose;
-    }
-
-    private void showBalance(BenchSums sums) {
-        balance.setTone(sums.addsUp() ? Tone.ACCENT : Tone.WARN);
-        balance.sentenceProperty().set(PottingWords.balance(sums.taken(), sums.potted(), sums.lost()));
-        bySize.setText(sums.bySize());
-        balance.detailProperty().set(sums.detail());
     }
 }

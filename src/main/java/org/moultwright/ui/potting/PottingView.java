@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -17,19 +16,18 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
-import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.EmptyState;
-import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.MadeInSight;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.label.SheetCard;
+import org.moultwright.ui.shell.FootedPage;
 
-/** Lays out the potting bench: taking, labels and outcome at the left, the sheet at the right. */
+/** Lays out the potting bench: taking, labels and outcome at the left, the sheet at the right, the balance beneath. */
 final class PottingView extends VBox {
     static final KeyCombination SAVE = new KeyCodeCombination(KeyCode.S, KeyCombination.CONTROL_DOWN);
     static final KeyCombination PRINT = new KeyCodeCombination(KeyCode.P, KeyCombination.CONTROL_DOWN);
@@ -55,16 +53,21 @@ final class PottingView extends VBox {
         showSheet();
         bench.getStyleClass().add("bench-columns");
         setVgrow(bench, Priority.ALWAYS);
-        getStyleClass().addAll("page", "potting");
-        getChildren()
-                .addAll(
-                        header,
-                        banner(Tone.OK, model.news().doneProperty()),
-                        banner(Tone.BAD, model.news().problemProperty()),
-                        empty(),
-                        bench);
-        bench.managedProperty().bind(model.onBench().benchProperty().map(open -> open.isPresent()));
-        bench.visibleProperty().bind(bench.managedProperty());
+        VBox page = new VBox(
+                header,
+                banner(Tone.OK, model.news().doneProperty()),
+                banner(Tone.BAD, model.news().problemProperty()),
+                empty(),
+                bench);
+        page.getStyleClass().addAll("page", "potting");
+        Region foot = new BenchFoot(model);
+        List.of(bench, foot).forEach(part -> {
+            part.managedProperty().bind(model.onBench().benchProperty().map(open -> open.isPresent()));
+            part.visibleProperty().bind(part.managedProperty());
+        });
+        FootedPage footed = new FootedPage(page, foot);
+        setVgrow(footed, Priority.ALWAYS);
+        getChildren().add(footed);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     }
 
@@ -79,19 +82,7 @@ final class PottingView extends VBox {
         sheet.getChildren().setAll(sheets.computeIfAbsent(way, shown -> new SheetCard(shown.form(), shown.preview())));
     }
 
-    private VBox left() {
-        Button save = Buttons.secondary(Texts.say("Save labels as PDF"), model::saveLabels);
-        Button print = Buttons.secondary(Texts.say("Print"), model::printLabels);
-        List.of(save, print)
-                .forEach(button -> button.disableProperty()
-                        .bind(model.labels().jobsProperty().map(List::isEmpty)));
-        Button done = Buttons.primary("", model::done);
-        done.textProperty().bind(model.sumsProperty().map(sums -> PottingWords.done(sums.potted())));
-        done.disableProperty().bind(model.sumsProperty().map(sums -> !sums.canBeDone()));
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        Flow actions = new Flow(save, print, gap, done);
-        actions.getStyleClass().add("page-actions");
+    private Scrolled left() {
         VBox cards = new VBox(takings);
         cards.getStyleClass().add("bench-left");
         Runnable rest = () -> {
@@ -103,8 +94,8 @@ final class PottingView extends VBox {
         } else {
             rest.run();
         }
-        VBox left = new VBox(new Scrolled(cards), actions);
-        left.getStyleClass().add("bench-left");
+        Scrolled left = new Scrolled(cards);
+        left.getStyleClass().add("bench-cards");
         HBox.setHgrow(left, Priority.ALWAYS);
         return left;
     }

@@ -45,6 +45,7 @@ final class PottingViewModel {
         this.deeds = new PottingDeeds(desk, news, onBench::clear);
         this.labels = new BenchLabels(desk, form, news, this::edited, this::recompute);
         form.whenChanged(this::edited);
+        news.whenTold(this::keepStack);
         desk.room().addListener((observed, before, now) -> read(now));
         desk.vocabulary()
                 .addListener((observed, before, now) -> read(desk.room().get()));
@@ -111,22 +112,18 @@ final class PottingViewModel {
     }
 
     void saveLabels() {
-        keepStack();
         output.save(labels.jobsProperty().get());
     }
 
     void printLabels() {
-        keepStack();
         output.print(labels.jobsProperty().get());
     }
 
     void saveCalibration() {
-        keepStack();
         shownForm().calibration(desk.clock().instant()).ifPresent(output::saveCalibration);
     }
 
     void printCalibration() {
-        keepStack();
         shownForm().calibration(desk.clock().instant()).ifPresent(output::printCalibration);
     }
 
@@ -145,14 +142,13 @@ final class PottingViewModel {
                             desk.pattern().choose().accept(pattern);
                             desk.design().choose().accept(form.designProperty().get());
                             BenchLabels.goOnAfter(used);
-                            keepStack();
                             onBench.forgetChoice();
                         });
             });
         }
     }
 
-    /** Sheets of their own for a size last as long as the desk is open. */
+    /** Whenever labels went, or could not. Sheets of their own for a size last as long as the desk is open. */
     private void keepStack() {
         labels.sheets().common().form().stack().ifPresent(desk.stack().keep());
     }

@@ -9,10 +9,13 @@ import org.moultwright.language.Texts;
  * @param sentence for the keeper; empty where they thought better of it
  */
 public record Printout(boolean isRefused, String sentence) {
-    public static final Printout NO_PRINTER = new Printout(
-            true, Texts.say("This machine has no printer. Set one up in the system's settings, or save it as PDF."));
     static final Printout REFUSED =
             new Printout(true, Texts.say("The printer refused. Look at its own messages, then print again."));
-    public static final Printout PRINTED = new Printout(false, Texts.say("Printed."));
+    public static final Printout PRINTED = new Printout(false, Texts.say("Sent to the printer."));
     static final Printout LET_BE = new Printout(false, "");
+
+    /** It cannot be done on this machine. */
+    public static Printout hindered(String why) {
+        return new Printout(true, why);
+    }
 }

@@ -2,6 +2,7 @@ package org.moultwright.ui.register;
 
 import java.time.InstantSource;
 import javafx.beans.value.ObservableObjectValue;
+import org.moultwright.domain.label.Paper;
 import org.moultwright.task.Runner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
@@ -25,6 +26,7 @@ import org.moultwright.workflow.UndoDeed;
  * @param chooseSlip asks where a slip goes
  * @param labels what labels are made with
  * @param design what stands on them beside their codes
+ * @param paper what slips are written on unless the keeper chooses another
  * @param runner runs all of this aside
  * @param saveLine is told what was saved
  * @param clock says when it is
@@ -40,6 +42,7 @@ public record RegisterDesk(
         SaveChooser chooseSlip,
         LabelDesk labels,
         DesignChoice design,
+        Paper paper,
         Runner runner,
         SaveLine saveLine,
         InstantSource clock,

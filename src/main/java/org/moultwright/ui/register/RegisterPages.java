@@ -45,7 +45,8 @@ final class RegisterPages extends StackPane {
         return new LabelsView(
                 labels,
                 Texts.say("Labels again"),
-                Texts.say("for the pots selected, with the words that stood on them the first time"),
+                Texts.say("for the pots selected, with the words that stood on them the first time; "
+                        + "code square and name as chosen on the bench now"),
                 close);
     }
 

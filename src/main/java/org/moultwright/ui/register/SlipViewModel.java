@@ -35,7 +35,7 @@ final class SlipViewModel {
     private final StringProperty from = new SimpleStringProperty("");
     private final StringProperty to = new SimpleStringProperty("");
     private final ObjectProperty<@Nullable LocalDate> day = new SimpleObjectProperty<>(null);
-    private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
+    private final ObjectProperty<Paper> paper;
     private final BooleanProperty alsoHandsOver = new SimpleBooleanProperty(true);
     private final ReadOnlyStringWrapper contents = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper done = new ReadOnlyStringWrapper("");
@@ -43,6 +43,7 @@ final class SlipViewModel {
     private List<PotRow> pots = List.of();
 
     SlipViewModel(RegisterDesk desk, RegisterViewModel register) {
+        this.paper = new SimpleObjectProperty<>(desk.paper());
         this.desk = desk;
         this.register = register;
     }

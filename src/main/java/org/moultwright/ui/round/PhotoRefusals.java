@@ -16,7 +16,18 @@ final class PhotoRefusals {
 
     private PhotoRefusals() {}
 
-    static String words(List<Refusal> refused) {
+    /** @param attached how many others were attached */
+    static String words(List<Refusal> refused, int attached) {
+        return refused.isEmpty() ? "" : why(refused) + " " + whatBecame(attached);
+    }
+
+    private static String whatBecame(int attached) {
+        return attached == 0
+                ? Texts.say("No photo was attached.")
+                : Texts.count(attached, "1 other photo was attached.", "{0} other photos were attached.", attached);
+    }
+
+    private static String why(List<Refusal> refused) {
         return refused.stream()
                 .collect(Collectors.groupingBy(
                         refusal -> refusal.why().reason(), LinkedHashMap::new, Collectors.toList()))

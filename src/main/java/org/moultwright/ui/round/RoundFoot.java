@@ -47,7 +47,7 @@ final class RoundFoot extends Flow {
         end.getStyleClass().add("round-end");
         VBox.setVgrow(done, Priority.ALWAYS);
         HBox.setHgrow(balance, Priority.ALWAYS);
-        getStyleClass().add("round-foot");
+        getStyleClass().addAll("page-foot", "round-foot");
         getChildren().addAll(balance, end);
         showKey();
     }

@@ -3,7 +3,6 @@ package org.moultwright.ui.round;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
-import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.layout.HBox;
@@ -26,6 +25,7 @@ import org.moultwright.ui.control.Roomy;
 import org.moultwright.ui.control.Sign;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
+import org.moultwright.ui.shell.FootedPage;
 
 /** Lays out the round: trays at the left, the open sheet, mould, care and note at the right, and what ends it beneath. */
 final class RoundView extends VBox {
@@ -33,9 +33,6 @@ final class RoundView extends VBox {
     private static final double ROOMY_WIDTH_EMS = 110;
 
     private static final double ROOMY_HEIGHT_EMS = 58;
-
-    /** The foot is beneath it, and ends it. */
-    private static final PseudoClass FOOTED = PseudoClass.getPseudoClass("footed");
 
     private final RoundViewModel model;
     private final StackPane middle = new StackPane();
@@ -127,7 +124,6 @@ final class RoundView extends VBox {
             part.setManaged(sheet.isPresent());
             part.setVisible(sheet.isPresent());
         });
-        page.pseudoClassStateChanged(FOOTED, sheet.isPresent());
         sheet.ifPresentOrElse(this::lay, () -> {
             shown = Optional.empty();
             middle.getChildren().setAll(empty());

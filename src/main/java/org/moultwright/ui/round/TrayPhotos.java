@@ -87,14 +87,14 @@ final class TrayPhotos {
         desk.runner()
                 .<AttachPhotos.Attached>run(
                         progress -> attach.get().attach(facts.brood(), facts.tray(), offers),
-                        outcome -> ended(facts.tray(), offered, outcome));
+                        outcome -> ended(facts.tray(), offers.size(), offered, outcome));
     }
 
-    private void ended(String tray, List<Path> offered, Outcome<AttachPhotos.Attached> outcome) {
+    private void ended(String tray, int offers, List<Path> offered, Outcome<AttachPhotos.Attached> outcome) {
         news.set("");
         if (outcome instanceof Outcome.Done<AttachPhotos.Attached> done) {
             List<AttachPhotos.Refusal> refused = done.value().refused();
-            problem.set(PhotoRefusals.words(refused));
+            problem.set(PhotoRefusals.words(refused, offers - refused.size()));
             desk.photos().offers().decline(withoutThoseToTryAgain(offered, refused));
             done.value().deed().ifPresent(deed -> saved(deed, offered));
         } else if (outcome instanceof Outcome.Failed<AttachPhotos.Attached> failed) {

@@ -34,6 +34,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.compute.forecast.Forecaster;
 import org.moultwright.document.PdfPicturePages;
 import org.moultwright.domain.BroodRecord;
+import org.moultwright.domain.label.Paper;
 import org.moultwright.exchange.PlainBroodFolders;
 import org.moultwright.exchange.TimingsFile;
 import org.moultwright.store.H2Store;
@@ -46,6 +47,7 @@ import org.moultwright.ui.chart.LedgerBars;
 import org.moultwright.ui.chart.SurvivalChart;
 import org.moultwright.ui.photo.PhotoDesk;
 import org.moultwright.ui.print.Pixels;
+import org.moultwright.ui.print.Printers;
 import org.moultwright.ui.print.Printout;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.InventedPots;
@@ -187,7 +189,7 @@ class BroodPageUiTest {
         assertThat(printed)
                 .singleElement()
                 .satisfies(page -> assertThat(page.getWidth()).isGreaterThan(2500));
-        assertThat(page().newsProperty().get()).isEqualTo("Printed.");
+        assertThat(page().newsProperty().get()).isEqualTo("Sent to the printer.");
         robot.clickOn("Save as PDF");
         Path pdf = folder.resolve("CC-26-A.pdf");
         assertThat(page().newsProperty().get()).isEqualTo("Saved as " + pdf + ".");
@@ -199,7 +201,7 @@ class BroodPageUiTest {
         Path again = folder.resolve("again.pdf");
         Path onceMore = folder.resolve("once-more.pdf");
         for (Path same : List.of(again, onceMore)) {
-            new PdfPicturePages().save(Pixels.of(printed.get(0)), "CC-26-A", NOW, same);
+            new PdfPicturePages(Paper.A4).save(Pixels.of(printed.get(0)), "CC-26-A", NOW, same);
         }
         assertThat(again).hasSameBinaryContentAs(onceMore);
         Files.delete(onceMore);
@@ -220,7 +222,7 @@ class BroodPageUiTest {
     @Test
     void aPageThatIsNotPrintedOrSavedIsAProblemAndNoNews(FxRobot robot) throws IOException {
         robot.type(KeyCode.ENTER);
-        printout = Printout.NO_PRINTER;
+        printout = Printout.hindered(Printers.NO_PRINTER);
         robot.press(KeyCode.CONTROL).type(KeyCode.P).release(KeyCode.CONTROL);
         assertThat(page().newsProperty().get()).isEmpty();
         assertThat(page().problemProperty().get()).startsWith("This machine has no printer. Set one up");
@@ -276,7 +278,7 @@ class BroodPageUiTest {
                             printed.add(page.get());
                             return printout;
                         },
-                        new PdfPicturePages(),
+                        new PdfPicturePages(Paper.A4),
                         name -> Optional.of(folder.resolve(name))),
                 new InlineRunner(),
                 InstantSource.fixed(NOW),

@@ -9,6 +9,7 @@ import org.moultwright.task.InlineRunner;
 import org.moultwright.task.Runner;
 import org.moultwright.ui.RoomFixture;
 import org.moultwright.ui.draft.BegunDesk;
+import org.moultwright.ui.print.Printers;
 import org.moultwright.ui.print.Printout;
 import org.moultwright.workflow.BeginBrood;
 import org.moultwright.workflow.BroodBook;
@@ -20,7 +21,7 @@ import org.moultwright.workflow.PullSac;
 final class InventedWays {
     /** No printer, and nothing is ever saved. */
     static final BroodPaper NO_PAPER = new BroodPaper(
-            (title, page) -> Printout.NO_PRINTER,
+            (title, page) -> Printout.hindered(Printers.NO_PRINTER),
             (picture, title, madeAt, pdf) -> {
                 throw new AssertionError("no file was chosen");
             },

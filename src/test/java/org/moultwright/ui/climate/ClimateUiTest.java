@@ -44,6 +44,7 @@ import org.moultwright.domain.Extremes;
 import org.moultwright.domain.Quality;
 import org.moultwright.domain.Reading;
 import org.moultwright.domain.ReadingSeries;
+import org.moultwright.domain.label.Paper;
 import org.moultwright.store.H2Store;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
@@ -57,7 +58,8 @@ import org.moultwright.ui.chart.TraceWindow;
 import org.moultwright.ui.finder.FinderDesk;
 import org.moultwright.ui.finder.SpokenWire;
 import org.moultwright.ui.instrument.InstrumentDesk;
-import org.moultwright.ui.print.Printout;
+import org.moultwright.ui.print.PaperPrinter;
+import org.moultwright.ui.print.Printers;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.BroodView;
 import org.moultwright.workflow.LeftBeside;
@@ -191,7 +193,7 @@ class ClimateUiTest {
     void theTraceIsPrintedAndWhatCameOfItIsSaid(FxRobot robot) {
         robot.press(KeyCode.CONTROL).type(KeyCode.P).release(KeyCode.CONTROL);
         assertThat(robot.lookup((Node node) ->
-                                node instanceof Label label && label.getText().equals(Printout.NO_PRINTER.sentence()))
+                                node instanceof Label label && label.getText().equals(Printers.NO_PRINTER))
                         .tryQuery())
                 .isPresent();
         assertThat(ToolkitThread.ask(() -> PrinterPaper.page(
@@ -424,8 +426,12 @@ class ClimateUiTest {
                 new FinderDesk(wire, LineProfiles.bundled(), new OneLine(), new InlineRunner(), Runnable::run),
                 new WallBook(walls, this::note),
                 new PrinterPaper(
-                        (title, page) -> Printout.NO_PRINTER,
-                        new PdfPicturePages(),
+                        new PaperPrinter(
+                                () -> {
+                                    throw new AssertionError("no dialogue is shown where there is no printer");
+                                },
+                                new Printers(() -> false, Optional.empty())),
+                        new PdfPicturePages(Paper.A4),
                         proposed -> Optional.of(folder.resolve(proposed))),
                 new InlineRunner(),
                 InlineRunner::new,

@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicInteger;
 import javafx.css.PseudoClass;
 import javafx.scene.Parent;
+import javafx.scene.Scene;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Slider;
@@ -109,6 +110,7 @@ class ControlsUiTest {
     @Test
     void theFirstEnterAfterSomethingWasNotTakenGoesNowhere() {
         NumberField field = new NumberField("eggs counted");
+        new Scene(field);
         AtomicInteger entered = new AtomicInteger();
         field.addEventHandler(KeyEvent.KEY_PRESSED, event -> entered.incrementAndGet());
         enter(field, "1", ".", "5");

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.moultwright.document.PdfLabelPrinter;
 import org.moultwright.domain.label.LabelStack;
 import org.moultwright.task.InlineRunner;
+import org.moultwright.ui.print.Printers;
 
 /** A machine without a printer. */
 public final class NoPrinter implements SheetPrinter {
@@ -18,8 +19,8 @@ public final class NoPrinter implements SheetPrinter {
     }
 
     @Override
-    public boolean isThere() {
-        return false;
+    public Optional<String> hindrance() {
+        return Optional.of(Printers.NO_PRINTER);
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import org.moultwright.domain.label.PageSize;
 import org.moultwright.ui.label.SheetPrinter;
+import org.moultwright.ui.print.Printers;
 import org.moultwright.workflow.PagePicture;
 
 /** A printer that keeps the sheets it was given, until it runs out of paper. */
@@ -17,8 +18,8 @@ final class DrawnSheets implements SheetPrinter, SheetPrinter.Printing {
     int jobs;
 
     @Override
-    public boolean isThere() {
-        return !unplugged;
+    public Optional<String> hindrance() {
+        return unplugged ? Optional.of(Printers.NO_PRINTER) : Optional.empty();
     }
 
     @Override

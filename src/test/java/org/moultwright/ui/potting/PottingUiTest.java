@@ -8,8 +8,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.UUID;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -34,8 +37,10 @@ import org.moultwright.domain.label.PrintShift;
 import org.moultwright.settings.TextSize;
 import org.moultwright.store.H2Store;
 import org.moultwright.ui.ScreenShots;
+import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.label.LabelWords;
 import org.moultwright.ui.label.SheetDimension;
+import org.moultwright.ui.print.Printers;
 import org.moultwright.ui.theme.Appearance;
 import org.moultwright.workflow.MemoryBroodBook;
 import org.testfx.api.FxRobot;
@@ -168,7 +173,74 @@ class PottingUiTest {
         assertThat(says(robot, "It has no such paper.")).isTrue();
         trays.paperPrinter.unplugged = true;
         robot.clickOn("Print");
-        assertThat(says(robot, LabelWords.NO_PRINTER)).isTrue();
+        assertThat(says(robot, Printers.NO_PRINTER)).isTrue();
+    }
+
+    /** What the keeper measured is not to be measured again because a printer was off. */
+    @Test
+    void theStackIsKeptHoweverTheLabelsFared(FxRobot robot) {
+        write(robot, "first free label", "5");
+        trays.paperPrinter.unplugged = true;
+        robot.clickOn("Print");
+        assertThat(trays.stacks).last().isEqualTo(new LabelStack(LabelSheets.A4_3X8, 5, PrintShift.NONE));
+        write(robot, "first free label", "6");
+        robot.press(KeyCode.CONTROL).type(KeyCode.S).release(KeyCode.CONTROL);
+        assertThat(trays.stacks).last().isEqualTo(new LabelStack(LabelSheets.A4_3X8, 6, PrintShift.NONE));
+        write(robot, "first free label", "7");
+        robot.clickOn("As PDF");
+        assertThat(trays.stacks).last().isEqualTo(new LabelStack(LabelSheets.A4_3X8, 7, PrintShift.NONE));
+    }
+
+    @Test
+    void ownDimensionsAreNamedWhereTheSheetIs(FxRobot robot) {
+        ComboBox<?> sheet = robot.lookup(".sheet-choice").queryAs(ComboBox.class);
+        assertThat(sheet.getButtonCell().getText()).isEqualTo(LabelSheets.A4_3X8.title());
+        robot.clickOn("Own dimensions");
+        assertThat(sheet.getButtonCell().getText()).isEqualTo("Own dimensions");
+        robot.clickOn(toggle(robot, "Own dimensions"));
+        assertThat(sheet.getButtonCell().getText()).isEqualTo(LabelSheets.A4_3X8.title());
+    }
+
+    private static Node toggle(FxRobot robot, String word) {
+        return robot.lookup((Node node) ->
+                        node instanceof ToggleButton chip && chip.getText().equals(word))
+                .query();
+    }
+
+    /** What lies below the fold is not seen, and what ends the deed must be. */
+    @Test
+    void theBalanceAndWhatEndsTheDeedStayInSight(FxRobot robot) {
+        for (TextSize size : TextSize.values()) {
+            robot.interact(() -> appearance.textSizeProperty().set(size));
+            robot.interact(() -> robot.window(0).setHeight(720));
+            WaitForAsyncUtils.waitForFxEvents();
+            Node balance = robot.lookup((Node node) ->
+                            node instanceof Label words && words.getText().startsWith("33 taken"))
+                    .query();
+            Node done = robot.lookup((Node node) -> node instanceof Button button
+                            && button.getStyleClass().contains("primary")
+                            && button.isVisible())
+                    .query();
+            for (Node wanted : List.of(balance, done)) {
+                Bounds at = wanted.localToScene(wanted.getLayoutBounds());
+                assertThat(at.getMaxY())
+                        .as("%s in %s", wanted, size)
+                        .isLessThan(wanted.getScene().getHeight());
+                assertThat(at.getMinY()).as("%s in %s", wanted, size).isPositive();
+                assertThat(isScrolled(wanted))
+                        .as("%s is scrolled in %s", wanted, size)
+                        .isFalse();
+            }
+        }
+    }
+
+    private static boolean isScrolled(Node node) {
+        for (Node around = node.getParent(); around != null; around = around.getParent()) {
+            if (around instanceof Scrolled) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @Test

@@ -14,6 +14,7 @@ import javafx.scene.Parent;
 import org.moultwright.domain.BroodRecord;
 import org.moultwright.domain.label.LabelDesign;
 import org.moultwright.domain.label.LabelSheets;
+import org.moultwright.domain.label.Paper;
 import org.moultwright.task.InlineRunner;
 import org.moultwright.text.DayWords;
 import org.moultwright.text.Vocabulary;
@@ -65,6 +66,7 @@ public final class RegisterPictures {
                 name -> Optional.of(Path.of(name)),
                 NoPrinter.desk(),
                 new DesignChoice(() -> LabelDesign.STANDARD, design -> {}),
+                Paper.LETTER,
                 new InlineRunner(),
                 saveLine,
                 () -> NOW,

@@ -6,14 +6,9 @@ import javafx.print.Printer;
 import javafx.print.PrinterJob;
 import javafx.stage.Window;
 
-/** The machine's own printers and its own dialogue to choose one. */
-public final class SystemPrinters {
-    private SystemPrinters() {}
-
-    /** Whether there is any. */
-    public static boolean areThere() {
-        return !Printer.getAllPrinters().isEmpty();
-    }
+/** The machine's own dialogue in which one of its printers is chosen. */
+public final class PrinterChoice {
+    private PrinterChoice() {}
 
     /** Asks the keeper which one; nothing if they thought better of it. */
     public static Optional<PrinterJob> ask(Supplier<Window> owner, String title) {
