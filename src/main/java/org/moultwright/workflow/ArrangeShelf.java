@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.moultwright.domain.ContainerKind;
 import org.moultwright.domain.ContainerMove;
 import org.moultwright.domain.ContainerMove.Place;
@@ -48,15 +49,18 @@ public final class ArrangeShelf {
      * @param at when, not ahead of now
      */
     public Deed.Summary move(String code, Optional<String> inside, Instant at) {
-        requireNotAhead(at);
+        Instant now = clock.instant();
+        Require.that(!at.isAfter(now), Texts.say("That time is yet to come. Move it then."));
         Shelf shelf = book.shelf();
         ShelfAt then = ShelfAt.of(book, shelf, at);
+        refuse(againstTime(then, ShelfAt.of(book, shelf, now), Stream.concat(Stream.of(code), inside.stream())));
         Standing moved = find(then, code);
         refuse(ShelfRules.againstPlace(then, code, moved.kind(), inside));
         Require.that(
                 moved.since().isEmpty() || !moved.inside().equals(inside),
-                inside.map(around -> Texts.say("{0} stands in {1} then already.", code, around))
-                        .orElse(Texts.say("{0} stands in nothing already.", code)));
+                inside.map(around -> Texts.say(
+                                "{0} stands in {1} then already. Choose another place or time.", code, around))
+                        .orElse(Texts.say("{0} stands in nothing then already. Choose another place or time.", code)));
         ContainerMove move = new ContainerMove(code, moved.kind(), Optional.of(new Place(inside)), at);
         refuse(ShelfRules.againstLaterCircle(shelf, move));
         return keep(
@@ -73,14 +77,17 @@ public final class ArrangeShelf {
         return keep(Texts.say("{0} put away", code), new ContainerMove(code, standing.kind(), Optional.empty(), now));
     }
 
-    private void requireNotAhead(Instant at) {
-        Require.that(!at.isAfter(clock.instant()), Texts.say("That time is yet to come. Move it then."));
+    /** What stands on the shelf now may not have stood there then. */
+    private static Optional<String> againstTime(ShelfAt then, ShelfAt now, Stream<String> codes) {
+        return codes.filter(code -> then.find(code).isEmpty() && now.find(code).isPresent())
+                .findFirst()
+                .map(code -> Texts.say("{0} was not on the shelf yet then. Choose a later time.", code));
     }
 
     private static Standing find(ShelfAt shelf, String code) {
         return shelf.find(code)
-                .orElseThrow(
-                        () -> new IllegalArgumentException(Texts.say("There is no '{0}' on the shelf then.", code)));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        Texts.say("{0} is not on the shelf any more. Choose another container.", code)));
     }
 
     private static void refuse(Optional<String> problem) {

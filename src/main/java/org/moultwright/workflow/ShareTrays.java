@@ -41,11 +41,13 @@ public final class ShareTrays {
     /**
      * Animals taken out of a tray.
      *
+     * @param isNew whether a tray is to be made of the code they go to, where the keeper saw none; else one is there
      * @param counts how many of each stage
      * @param why plainly moved, or isolated
      * @param note the reason, possibly empty; never where they are isolated
      */
-    public record Part(String brood, String from, String to, Map<Stage, Integer> counts, Cause why, String note) {
+    public record Part(
+            String brood, String from, String to, boolean isNew, Map<Stage, Integer> counts, Cause why, String note) {
         public Part {
             EnumMap<Stage, Integer> some = new EnumMap<>(Stage.class);
             counts.forEach((stage, count) -> {
@@ -73,8 +75,29 @@ public final class ShareTrays {
     private static Optional<String> against(ShelfAt shelf, Part part) {
         return againstCounts(shelf, part)
                 .map(TooMany::why)
-                .or(() -> againstTarget(shelf, part.brood(), part.from(), part.to()))
+                .or(() -> againstTarget(shelf, part))
                 .or(() -> againstReason(part));
+    }
+
+    /** Why the animals cannot go where they are to: no such tray, or another than the keeper saw; empty where they can. */
+    public static Optional<String> againstTarget(ShelfAt shelf, Part part) {
+        return againstTarget(shelf, part.brood(), part.from(), part.to())
+                .or(() -> againstOther(shelf.find(part.to()).isPresent(), part));
+    }
+
+    /** Somebody else may have made, or put away, a tray of that code since the keeper wrote it. */
+    private static Optional<String> againstOther(boolean isThere, Part part) {
+        if (isThere != part.isNew()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                isThere
+                        ? Texts.say(
+                                "{0} was put on the shelf while you wrote. Choose another code, or write {0} again to put them into that tray.",
+                                part.to())
+                        : Texts.say(
+                                "{0} was put away while you wrote. Choose another tray, or write {0} again to make a new one of that code.",
+                                part.to()));
     }
 
     /** Why the animals counted cannot leave the tray; empty where they can. */
@@ -88,7 +111,7 @@ public final class ShareTrays {
                     .map(stage -> new TooMany(
                             Optional.of(stage),
                             Texts.say(
-                                    "{0} holds {1}; {2} cannot leave it.",
+                                    "{0} holds {1}; {2} cannot leave it. Write fewer.",
                                     part.from(), ShelfRules.animals(there), part.total())));
         }
         return againstStages(shelf, part, there);
@@ -141,20 +164,21 @@ public final class ShareTrays {
         }
         if (!target.get().kind().holdsBrood()) {
             return Optional.of(Texts.say(
-                    "{0} is a {1}, not a tray.", to, target.get().kind().word()));
+                    "No animals live in {0} itself ({1}). Choose a tray.",
+                    to, target.get().kind().word()));
         }
         if (target.get().holdsSac()) {
-            return Optional.of(Texts.say("{0} holds a sac that is not opened yet. Choose a tray.", to));
+            return Optional.of(Texts.say("{0} holds a sac that is not opened yet. Choose another tray.", to));
         }
         return target.get().occupants().stream()
                 .filter(others -> !others.brood().equals(brood))
                 .findFirst()
                 .map(others -> Texts.say(
-                        "{0} holds animals of {1}. Broods stay apart, or nobody can tell them from each other.",
+                        "{0} holds animals of {1}. Broods stay apart, or nobody can tell them from each other. Choose another tray.",
                         to, others.brood()));
     }
 
-    /** Takes a part of a tray to another, which is stood beside it where it is new; on disk when this returns. */
+    /** Takes a part of a tray to another, which is made and stood beside it where it is new; on disk when this returns. */
     public Deed.Summary split(Part part) {
         Instant now = clock.instant();
         ShelfAt shelf = ShelfAt.of(book, book.shelf(), now);
@@ -163,7 +187,7 @@ public final class ShareTrays {
         part.counts()
                 .forEach((stage, count) ->
                         entries.add(entry(now, part.from(), part.to(), stage, count, part.why(), part.note())));
-        List<ContainerMove> moves = shelf.find(part.to()).isPresent() ? List.of() : List.of(beside(shelf, part, now));
+        List<ContainerMove> moves = part.isNew() ? List.of(beside(shelf, part, now)) : List.of();
         String verb = part.why().equals(Cause.ISOLATED) ? Texts.say("isolated in") : Texts.say("moved to");
         return keep(
                 part.brood(),
@@ -183,12 +207,14 @@ public final class ShareTrays {
                 shelf.find(into).isPresent(),
                 Texts.say("There is no '{0}' on the shelf. Choose one from the list.", into));
         refuse(againstTarget(shelf, brood, from, into));
-        Standing source =
-                shelf.find(from).orElseThrow(() -> new IllegalArgumentException(Texts.say("There is no {0}.", from)));
+        Standing source = shelf.find(from)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        Texts.say("{0} is not on the shelf any more. Choose another tray.", from)));
         Map<Stage, Integer> stages = source.occupantsOf(brood)
                 .map(occupants -> wholly(occupants, record(brood)))
                 .orElse(Map.of());
-        Require.that(!stages.isEmpty(), Texts.say("{0} holds no animals of {1}.", from, brood));
+        Require.that(
+                !stages.isEmpty(), Texts.say("{0} holds no animals of {1}. Choose a tray that does.", from, brood));
         List<LedgerEntry> entries = new ArrayList<>();
         stages.forEach((stage, count) -> entries.add(entry(now, from, into, stage, count, Cause.MOVED, "")));
         boolean leaves =

@@ -24,7 +24,7 @@ public final class ShelfRules {
             return Optional.of(Texts.say("Give it a code, such as box 3 or A4."));
         }
         if (code.length() > LONGEST_CODE || !code.equals(code.strip())) {
-            return Optional.of(Texts.say("A code has at most {0} characters.", LONGEST_CODE));
+            return Optional.of(Texts.say("A code has at most {0} characters. Choose a shorter one.", LONGEST_CODE));
         }
         if (!Account.fromCode(code).isTray()) {
             return Optional.of(Texts.say("'{0}' names something else in the ledger. Choose another code.", code));
@@ -46,13 +46,13 @@ public final class ShelfRules {
         String around = inside.get();
         Optional<Standing> place = shelf.find(around);
         if (place.isEmpty()) {
-            return Optional.of(Texts.say("There is no '{0}' on the shelf then. Choose one from the list.", around));
+            return Optional.of(Texts.say("There is no '{0}' on the shelf. Choose another place.", around));
         }
         if (around.equals(code)) {
-            return Optional.of(Texts.say("{0} cannot stand inside itself.", code));
+            return Optional.of(Texts.say("{0} cannot stand inside itself. Choose another place.", code));
         }
         if (kind == ContainerKind.ROOM) {
-            return Optional.of(Texts.say("A room stands in nothing."));
+            return Optional.of(Texts.say("A room stands in nothing. Choose nothing as its place."));
         }
         if (place.get().kind().holdsBrood()) {
             return Optional.of(Texts.say(
@@ -63,7 +63,9 @@ public final class ShelfRules {
                 .filter(moved -> moved.contents().stream().anyMatch(inner -> holds(inner, around)))
                 .isPresent();
         return isCircle
-                ? Optional.of(Texts.say("{0} stands inside {1}, so {1} cannot go into it.", around, code))
+                ? Optional.of(Texts.say(
+                        "{0} stands inside {1}, so {1} cannot go into it. Move {0} out first, or choose another place.",
+                        around, code))
                 : Optional.empty();
     }
 
@@ -81,11 +83,16 @@ public final class ShelfRules {
                         move.container()));
     }
 
-    /** Why a container cannot be put away: it has to be empty. */
+    /** Why a container cannot be put away: it has to be empty, of animals, of a sac and of other containers. */
     public static Optional<String> againstPuttingAway(Standing standing) {
         if (standing.alive() > 0) {
             return Optional.of(Texts.say(
                     "{0} still holds {1}. Move or pot them first.", standing.code(), animals(standing.alive())));
+        }
+        if (standing.holdsSac()) {
+            return Optional.of(Texts.say(
+                    "{0} holds a sac that is not opened yet. Open the sac first, on the page of its brood.",
+                    standing.code()));
         }
         if (!standing.contents().isEmpty()) {
             String codes = standing.contents().stream().map(Standing::code).collect(Collectors.joining(", "));

@@ -91,7 +91,7 @@ class ShelfStoreTest {
     @Test
     void aSplitIsOneDeedOfEntriesAndAPlace() {
         BroodRecord before = find(A);
-        share().split(new Part(A, "A1", "A7", Map.of(Stage.EGG, 5, Stage.INSTAR2, 2), Cause.ISOLATED, "bitten"));
+        share().split(new Part(A, "A1", "A7", true, Map.of(Stage.EGG, 5, Stage.INSTAR2, 2), Cause.ISOLATED, "bitten"));
         reopen();
         assertThat(find(A).ledger().balance(Account.tray("A7"))).isEqualTo(7);
         assertThat(store.book().shelf().pathOf("A7", NOW)).containsExactly("A7", "box 1", "INC-1");

@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.scene.Group;
@@ -15,6 +16,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.layout.Background;
 import javafx.scene.layout.BackgroundFill;
 import javafx.scene.layout.Region;
@@ -193,6 +195,30 @@ class EveryViewTest {
                         .isFalse();
             }
         });
+    }
+
+    /** Else Tab leads from the last field out of the form, and what is typed is kept by whoever goes back for it. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("views")
+    void aFormIsKeptByAButtonAfterItsFields(View view, Stage window) {
+        Scene scene = shown(view, Theme.LIGHT, window);
+        ToolkitThread.run(() -> {
+            FocusWalk.expected(scene.getRoot()).get(0).requestFocus();
+            List<Node> onPage = FocusWalk.stops(scene).stream()
+                    .filter(stop -> isWithin(stop, "page"))
+                    .toList();
+            List<Node> atTheHead = onPage.stream()
+                    .filter(stop -> stop.getStyleClass().contains("primary") && isWithin(stop, "page-header"))
+                    .toList();
+            if (onPage.stream().anyMatch(TextInputControl.class::isInstance)) {
+                assertThat(atTheHead).as("buttons before the fields").isEmpty();
+            }
+        });
+    }
+
+    private static boolean isWithin(Node node, String style) {
+        return Stream.iterate(node, Objects::nonNull, Node::getParent)
+                .anyMatch(around -> around.getStyleClass().contains(style));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -14,6 +15,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -92,19 +94,34 @@ class RefusalIsSeenTest {
     }
 
     private static Optional<String> unread(EntryField field, Scene scene) {
-        Label said = (Label) field.lookup(".problem");
-        if (said == null || !said.isVisible()) {
-            return Optional.of(field.input().getAccessibleText() + " says nothing");
-        }
-        return ShownTexts.clipped(said, scene.getRoot())
-                .or(() -> narrow(said, field))
-                .or(() -> hidden(said))
-                .map(how -> field.input().getAccessibleText() + ": '" + said.getText() + "' " + how);
+        return entries(field)
+                .flatMap(entry -> said(entry).stream()
+                        .map(said -> ShownTexts.clipped(said, scene.getRoot())
+                                .or(() -> narrow(said, entry))
+                                .or(() -> hidden(said))
+                                .map(how -> "'" + said.getText() + "' " + how)))
+                .findFirst()
+                .orElse(Optional.of("says nothing"))
+                .map(how -> field.input().getAccessibleText() + ": " + how);
     }
 
-    /** Whether it has less than the width of its field to break its lines in. */
-    private static Optional<String> narrow(Label said, EntryField field) {
-        double missing = field.getWidth() - said.getWidth();
+    /** The field, and the row around it that says what has no room beneath the field. */
+    private static Stream<Region> entries(EntryField field) {
+        return Stream.<Node>iterate(field, Objects::nonNull, Node::getParent)
+                .filter(around -> around.getStyleClass().contains("entry"))
+                .map(Region.class::cast);
+    }
+
+    private static Optional<Label> said(Region entry) {
+        return entry.getChildrenUnmodifiable().stream()
+                .filter(part -> part.isVisible() && part.getStyleClass().contains("problem"))
+                .map(Label.class::cast)
+                .findFirst();
+    }
+
+    /** Whether it has less than the width of its field, or its row, to break its lines in. */
+    private static Optional<String> narrow(Label said, Region entry) {
+        double missing = entry.getWidth() - said.getWidth();
         return missing > TOLERANCE_PIXELS
                 ? Optional.of("is narrower than its field by " + Math.round(missing))
                 : Optional.empty();

@@ -52,8 +52,11 @@ public final class SystemDrag {
     /** Carries it over the middle of a node; says whether it could be let go there. */
     public boolean carryOver(Node node) {
         Bounds place = node.localToScene(node.getBoundsInLocal());
-        double x = place.getCenterX();
-        double y = place.getCenterY();
+        return carryTo(place.getCenterX(), place.getCenterY());
+    }
+
+    /** Carries it to a place in the scene; says whether it could be let go there. */
+    public boolean carryTo(double x, double y) {
         window.dragEnter(x, y, onScreen(x, true), onScreen(y, false), TransferMode.COPY, board);
         return window.dragOver(x, y, onScreen(x, true), onScreen(y, false), TransferMode.COPY) != null;
     }

@@ -62,9 +62,29 @@ class ArrangeShelfTest {
         refused(
                 () -> arrange.move("INC-1", Optional.of("box 1"), NOW),
                 "box 1 stands inside INC-1, so INC-1 cannot go into it.");
-        refused(() -> arrange.move("A1", Optional.of("box 7"), NOW), "There is no 'box 7' on the shelf then.");
-        refused(() -> arrange.move("A1", Optional.of("box 1"), NOW), "A1 stands in box 1 then already.");
+        refused(
+                () -> arrange.move("A1", Optional.of("box 7"), NOW),
+                "There is no 'box 7' on the shelf. Choose another place.");
+        refused(
+                () -> arrange.move("A1", Optional.of("box 1"), NOW),
+                "A1 stands in box 1 then already. Choose another place or time.");
         refused(() -> arrange.move("A1", Optional.of("box 2"), NOW.plusSeconds(1)), "yet to come");
+    }
+
+    @Test
+    void whatIsNotThereIsSaidSoOf() {
+        refused(
+                () -> arrange.move("A7", Optional.of("box 2"), NOW),
+                "A7 is not on the shelf any more. Choose another container.");
+        refused(() -> arrange.putAway("A7"), "A7 is not on the shelf any more. Choose another container.");
+        String box = arrange("box 9");
+        Instant before = NOW.minusSeconds(60);
+        refused(
+                () -> arrange.move("A1", Optional.of(box), before),
+                "box 9 was not on the shelf yet then. Choose a later time.");
+        refused(
+                () -> arrange.move(box, Optional.of("box 1"), before),
+                "box 9 was not on the shelf yet then. Choose a later time.");
     }
 
     @Test

@@ -61,7 +61,9 @@ class ShareTraysTest {
         refused(() -> share.split(part("A1", "A3", 41, Cause.MOVED, "")), "A1 holds 40 animals; 41 cannot leave it.");
         refused(() -> share.split(part("A1", "A3", 0, Cause.MOVED, "")), "Say how many");
         refused(() -> share.split(part("A1", "A1", 1, Cause.MOVED, "")), "already");
-        refused(() -> share.split(part("A1", "box 2", 1, Cause.MOVED, "")), "box 2 is a box, not a tray.");
+        refused(
+                () -> share.split(part("A1", "box 2", 1, Cause.MOVED, "")),
+                "No animals live in box 2 itself (box). Choose a tray.");
         refused(
                 () -> share.split(part("A1", "B1", 1, Cause.MOVED, "")),
                 "B1 holds animals of XX-26-B. Broods stay apart");
@@ -72,13 +74,25 @@ class ShareTraysTest {
         assertThat(book.latestDeeds(1)).isEmpty();
     }
 
+    /** What the keeper saw is not what is there: somebody else was faster. */
+    @Test
+    void aNewTrayIsNoneThatIsThereAndOneThatIsThereIsNotMade() {
+        refused(
+                () -> share.split(new Part(A, "A1", "A2", true, Map.of(Stage.INSTAR1, 2), Cause.MOVED, "")),
+                "A2 was put on the shelf while you wrote.");
+        refused(
+                () -> share.split(new Part(A, "A1", "A8", false, Map.of(Stage.INSTAR1, 2), Cause.MOVED, "")),
+                "A8 was put away while you wrote.");
+        assertThat(book.latestDeeds(1)).isEmpty();
+    }
+
     @Test
     void animalsGrowOlderAndNeverYounger() {
-        share.split(new Part(A, "A1", "A2", Map.of(Stage.INSTAR2, 3), Cause.MOVED, ""));
+        share.split(new Part(A, "A1", "A2", false, Map.of(Stage.INSTAR2, 3), Cause.MOVED, ""));
         refused(
                 () -> share.split(part("A2", "A3", 26, Cause.MOVED, "")),
                 "When it was last looked at, A2 held 25 of these stages; 26 cannot leave it.");
-        share.split(new Part(A, "A2", "A3", Map.of(Stage.INSTAR2, 8), Cause.MOVED, ""));
+        share.split(new Part(A, "A2", "A3", isNew("A3"), Map.of(Stage.INSTAR2, 8), Cause.MOVED, ""));
         assertThat(alive(A, "A3")).isEqualTo(8);
     }
 
@@ -131,10 +145,18 @@ class ShareTraysTest {
         String brood = random.nextBoolean() ? A : B;
         switch (random.nextInt(6)) {
             case 0 -> arrange.move(one, Optional.of(other), NOW.minusSeconds(random.nextInt(1_000_000)));
-            case 1 -> share.split(new Part(brood, one, other, Map.of(Stage.EGG, random.nextInt(50)), Cause.MOVED, ""));
+            case 1 ->
+                share.split(new Part(
+                        brood, one, other, isNew(other), Map.of(Stage.EGG, random.nextInt(50)), Cause.MOVED, ""));
             case 2 ->
                 share.split(new Part(
-                        brood, one, other, Map.of(Stage.INSTAR2, 1 + random.nextInt(3)), Cause.ISOLATED, "bitten"));
+                        brood,
+                        one,
+                        other,
+                        isNew(other),
+                        Map.of(Stage.INSTAR2, 1 + random.nextInt(3)),
+                        Cause.ISOLATED,
+                        "bitten"));
             case 3 -> share.merge(brood, one, other, random.nextBoolean());
             case 4 -> arrange.putAway(one);
             default -> new UndoDeed(book, () -> NOW, UUID::randomUUID).undo();
@@ -154,8 +176,12 @@ class ShareTraysTest {
                 .isZero();
     }
 
-    private static Part part(String from, String to, int eggs, Cause why, String note) {
-        return new Part(A, from, to, Map.of(Stage.EGG, eggs), why, note);
+    private Part part(String from, String to, int eggs, Cause why, String note) {
+        return new Part(A, from, to, isNew(to), Map.of(Stage.EGG, eggs), why, note);
+    }
+
+    private boolean isNew(String tray) {
+        return shelf().find(tray).isEmpty();
     }
 
     private LedgerEntry lastEntry() {

@@ -1,6 +1,7 @@
 package org.moultwright.workflow;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -62,8 +63,19 @@ class ShelfSacTest {
     void noAnimalsArePutToIt() {
         ShelfAt shelf = ShelfAt.of(book, book.shelf(), InventedShelf.NOW);
         assertThat(ShareTrays.againstTarget(shelf, InventedShelf.A, "A1", SAC))
-                .contains("XX-26-C holds a sac that is not opened yet. Choose a tray.");
+                .contains("XX-26-C holds a sac that is not opened yet. Choose another tray.");
         assertThat(ShareTrays.againstTarget(shelf, InventedShelf.A, "A1", "A2")).isEmpty();
+    }
+
+    /** Else its sac would have a place nowhere, and its warm-days no air. */
+    @Test
+    void isNotPutAwayWithTheSacInIt() {
+        ArrangeShelf arrange = new ArrangeShelf(book, () -> InventedShelf.NOW, UUID::randomUUID);
+        assertThatThrownBy(() -> arrange.putAway(SAC))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage(
+                        "XX-26-C holds a sac that is not opened yet. Open the sac first, on the page of its brood.");
+        assertThat(at(InventedShelf.NOW)).isTrue();
     }
 
     private boolean at(Instant instant) {

@@ -13,6 +13,7 @@ import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.ChoiceGroup;
 import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.Flow;
+import org.moultwright.ui.control.FormFoot;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.ToggleChip;
 import org.moultwright.ui.control.Words;
@@ -24,18 +25,18 @@ final class BeginView extends SacFormView {
     BeginView(BeginForm form) {
         super(form);
         this.form = form;
-        getChildren()
-                .addAll(head(
-                        Texts.say("A new sac"),
-                        Texts.say("what you know now; ranges are fine"),
-                        Buttons.taking(Texts.say("Keep, and open it now"), form::keepAndOpen),
-                        Buttons.primary(Texts.say("Keep this sac"), this::keep)));
+        getChildren().addAll(head(Texts.say("A new sac"), Texts.say("what you know now; ranges are fine")));
         Card card = new Card(new Scrolled(fields()));
         HBox.setHgrow(card, Priority.ALWAYS);
         Columns cards = new Columns(card, meaning());
         cards.getStyleClass().add("card-row");
         setVgrow(cards, Priority.ALWAYS);
-        getChildren().add(cards);
+        getChildren()
+                .addAll(
+                        cards,
+                        new FormFoot(
+                                Buttons.taking(Texts.say("Keep, and open it now"), form::keepAndOpen),
+                                Buttons.primary(Texts.say("Keep this sac"), this::keep)));
     }
 
     private static Node meaning() {

@@ -8,6 +8,7 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Columns;
+import org.moultwright.ui.control.FormFoot;
 import org.moultwright.ui.control.Tone;
 
 /** Lays out the sheet on which a sac is opened: cautions, what was in it, and where it goes. */
@@ -16,9 +17,7 @@ final class OpeningView extends SacFormView {
         super(form);
         getChildren()
                 .addAll(head(
-                        Texts.say("Open {0}", form.about()),
-                        Texts.say("sort, count or weigh, spread over trays"),
-                        Buttons.primary(Texts.say("Keep the opening"), this::keep)));
+                        Texts.say("Open {0}", form.about()), Texts.say("sort, count or weigh, spread over trays")));
         Banner caution = new Banner(Tone.ACCENT);
         caution.sentenceProperty().set(SacCautions.HAIRS);
         caution.detailProperty().set(SacCautions.MOTHER + " " + SacCautions.HYGIENE);
@@ -32,7 +31,8 @@ final class OpeningView extends SacFormView {
         Columns cards = new Columns(sorting, spreading);
         cards.getStyleClass().add("card-row");
         setVgrow(cards, Priority.ALWAYS);
-        getChildren().addAll(cautions, question, cards);
+        FormFoot foot = new FormFoot(Buttons.primary(Texts.say("Keep the opening"), this::keep));
+        getChildren().addAll(cautions, question, cards, foot);
         addEventFilter(KeyEvent.KEY_PRESSED, event -> {
             if (question.pressed(event)) {
                 event.consume();

@@ -5,6 +5,7 @@ import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
+import org.moultwright.ui.control.FormFoot;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
 
@@ -12,11 +13,7 @@ import org.moultwright.ui.control.Words;
 final class PullView extends SacFormView {
     PullView(PullForm form) {
         super(form);
-        getChildren()
-                .addAll(head(
-                        Texts.say("{0}, taken from its mother", form.about()),
-                        Texts.say("still closed"),
-                        Buttons.primary(Texts.say("Keep"), this::keep)));
+        getChildren().addAll(head(Texts.say("{0}, taken from its mother", form.about()), Texts.say("still closed")));
         Banner caution = new Banner(Tone.ACCENT);
         caution.sentenceProperty().set(SacCautions.MOTHER);
         GridPane grid = wide();
@@ -41,6 +38,7 @@ final class PullView extends SacFormView {
                                 Words.wrapped(
                                         Words.caption(
                                                 Texts.say(
-                                                        "Its warm-days come from there from then on. Whatever you type is on disk at once.")))));
+                                                        "Its warm-days come from there from then on. Whatever you type is on disk at once.")))),
+                        new FormFoot(Buttons.primary(Texts.say("Keep"), this::keep)));
     }
 }

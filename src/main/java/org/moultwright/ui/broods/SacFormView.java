@@ -1,6 +1,5 @@
 package org.moultwright.ui.broods;
 
-import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.VPos;
@@ -53,14 +52,12 @@ abstract class SacFormView extends VBox {
     }
 
     /** The head of the page and beneath it what is wrong; what is begun can be dropped. */
-    final List<Node> head(String title, String subtitle, Button... last) {
+    final List<Node> head(String title, String subtitle) {
         Button drop = Buttons.secondary(Texts.say("Start afresh"), form::drop);
         drop.setAccessibleText(Texts.say("drop what is written here"));
         drop.visibleProperty().bind(form.writtenProperty());
         drop.managedProperty().bind(drop.visibleProperty());
-        List<Button> actions = new ArrayList<>(List.of(Buttons.secondary(Texts.say("Back"), form::leave), drop));
-        actions.addAll(List.of(last));
-        PageHeader header = new PageHeader(title, actions.toArray(Button[]::new));
+        PageHeader header = new PageHeader(title, Buttons.secondary(Texts.say("Back"), form::leave), drop);
         header.subtitleProperty().set(subtitle);
         return List.of(
                 header,

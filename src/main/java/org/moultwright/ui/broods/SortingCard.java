@@ -1,10 +1,11 @@
 package org.moultwright.ui.broods;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -12,7 +13,10 @@ import javafx.scene.layout.VBox;
 import org.moultwright.domain.Stage;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.ChoiceGroup;
+import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.EntryRow;
 import org.moultwright.ui.control.Flow;
+import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.StageChip;
 import org.moultwright.ui.control.ToggleChip;
@@ -46,20 +50,18 @@ final class SortingCard extends VBox {
         group.add(weighed, true);
         counted.getStyleClass().add("small-chip");
         weighed.getStyleClass().add("small-chip");
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        Flow head = new Flow(Words.cardTitle(Texts.say("The good ones")), gap, counted, weighed);
+        Flow head = new Flow(Words.cardTitle(Texts.say("The good ones")), gap(), counted, weighed);
         head.getStyleClass().add("card-head");
         return head;
     }
 
     private Node good() {
-        GridPane grid = SacFormView.grid();
+        VBox rows = rows();
         form.contents()
                 .good()
-                .forEach((stage, field) -> grid.addRow(
-                        grid.getRowCount(), new StageChip(stage, form.stageWord(stage)), inputs.animals(field)));
-        return onlyWhile(grid, form.weighing().onProperty().map(on -> !on));
+                .forEach((stage, field) -> rows.getChildren()
+                        .add(row(new StageChip(stage, form.stageWord(stage)), inputs.animals(field))));
+        return onlyWhile(rows, form.weighing().onProperty().map(on -> !on));
     }
 
     private Node weighing() {
@@ -73,40 +75,45 @@ final class SortingCard extends VBox {
             group.add(chip, stage);
             stages.getChildren().add(chip);
         });
-        GridPane grid = SacFormView.grid();
-        grid.addRow(
-                0,
-                Words.caption(Texts.say("sample")),
-                Words.caption(Texts.say("counted")),
-                Words.caption(Texts.say("grams")));
+        VBox rows = rows();
+        rows.getChildren()
+                .add(line(
+                        Words.caption(Texts.say("sample")),
+                        heading(Texts.say("counted")),
+                        heading(Texts.say("grams"))));
         List<WeighedSamples.Sample> samples = weighing.samples();
         for (int i = 0; i < samples.size(); i++) {
-            grid.addRow(
-                    i + 1,
-                    Words.plain(Integer.toString(i + 1)),
-                    inputs.animals(samples.get(i).count()),
-                    inputs.grams(samples.get(i).grams()));
+            rows.getChildren()
+                    .add(row(
+                            Words.plain(Integer.toString(i + 1)),
+                            inputs.animals(samples.get(i).count()),
+                            inputs.grams(samples.get(i).grams())));
         }
-        grid.add(Words.plain(Texts.say("All together")), 0, samples.size() + 1, 2, 1);
-        grid.add(inputs.grams(weighing.whole()), 2, samples.size() + 1);
+        rows.getChildren().add(row(Words.plain(Texts.say("All together")), inputs.grams(weighing.whole())));
         Label estimate = Words.styled("", "estimate");
         estimate.textProperty().bind(form.estimateProperty());
         onlyWhile(estimate, form.estimateProperty().map(words -> !words.isEmpty()));
         Label note = Words.wrapped(Words.caption(""));
         note.textProperty().bind(form.estimateNoteProperty());
-        VBox all = new VBox(stages, grid, estimate, note);
+        VBox all = new VBox(stages, rows, estimate, note);
         all.getStyleClass().add("lines");
         return onlyWhile(all, weighing.onProperty().asObject());
     }
 
     private Node aside() {
-        Flow fields = new Flow();
-        fields.getStyleClass().add("form-row");
-        form.contents().aside().forEach((what, field) -> fields.getChildren().add(named(word(what), field)));
-        fields.getChildren().add(named(Texts.say("In all"), form.contents().inAll()));
+        Flow named = new Flow();
+        named.getStyleClass().add("form-row");
+        List<EntryField> fields = new ArrayList<>();
+        BiConsumer<String, FormField> add = (word, field) -> {
+            EntryField entry = inputs.animals(field);
+            fields.add(entry);
+            named.getChildren().add(FormFields.field(word, entry));
+        };
+        form.contents().aside().forEach((what, field) -> add.accept(word(what), field));
+        add.accept(Texts.say("In all"), form.contents().inAll());
         VBox all = new VBox(
                 Words.cardTitle(Texts.say("Put aside")),
-                fields,
+                new EntryRow(named, fields.toArray(EntryField[]::new)),
                 onlyWhile(
                         Words.wrapped(Words.caption(Texts.say(
                                 "Infertile: yellow, dented, hard. Fused: grown together. Mouldy: fur or spots. In all: "
@@ -116,10 +123,36 @@ final class SortingCard extends VBox {
         return all;
     }
 
-    private Node named(String word, FormField field) {
-        VBox named = new VBox(Words.caption(word), inputs.animals(field));
-        named.getStyleClass().add("named-field");
-        return named;
+    private static VBox rows() {
+        VBox rows = new VBox();
+        rows.getStyleClass().add("sorting-rows");
+        return rows;
+    }
+
+    /** A word and its fields, and beneath them what is wrong. */
+    private static Node row(Node word, EntryField... fields) {
+        return new EntryRow(line(word, fields), fields);
+    }
+
+    /** A word, and at the right what stands one beneath the other in all rows. */
+    private static Node line(Node word, Node... columns) {
+        Flow line = new Flow(word, gap());
+        line.getChildren().addAll(columns);
+        line.getStyleClass().add("outcome-row");
+        return line;
+    }
+
+    /** A word as wide as the fields beneath it. */
+    private static Node heading(String word) {
+        VBox head = new VBox(Words.caption(word));
+        head.getStyleClass().add("number-field");
+        return head;
+    }
+
+    private static Region gap() {
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        return gap;
     }
 
     private static String word(Aside what) {

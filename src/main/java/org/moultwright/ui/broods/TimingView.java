@@ -25,6 +25,7 @@ import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.EntryField;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.Focus;
+import org.moultwright.ui.control.FormFoot;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Swatch;
@@ -44,13 +45,13 @@ final class TimingView extends VBox {
         this.model = model;
         Button keep = Buttons.primary(Texts.say("Keep what you believe"), model::keep);
         PageHeader header = new PageHeader(
-                Texts.say("{0}, its timing", model.code()), Buttons.secondary(Texts.say("Back"), model::close), keep);
+                Texts.say("{0}, its timing", model.code()), Buttons.secondary(Texts.say("Back"), model::close));
         Banner problem = new Banner(Tone.BAD);
         problem.sentenceProperty().bind(model.problemProperty());
         Columns columns = Columns.even(believed(), basis(), taught());
         setVgrow(columns, Priority.ALWAYS);
         getStyleClass().add("page");
-        getChildren().addAll(header, problem, columns);
+        getChildren().addAll(header, problem, columns, new FormFoot(keep));
         addEventHandler(KeyEvent.KEY_PRESSED, event -> {
             if (event.getCode() == KeyCode.ESCAPE) {
                 model.close();

@@ -1,5 +1,7 @@
 package org.moultwright.ui.control;
 
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.scene.control.TextField;
@@ -22,7 +24,10 @@ public class EntryField extends VBox {
     private final StringProperty problem = new SimpleStringProperty("");
 
     /** What stands beneath: what was not taken just now, else the problem. */
-    private final StringProperty said = new SimpleStringProperty("");
+    private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
+
+    /** Whether the row around says it, for which the field is too narrow. */
+    private boolean isSaidByRow;
 
     private final Typable typable;
     private final HeldOnce held = new HeldOnce(input, this::wasHeld);
@@ -45,7 +50,9 @@ public class EntryField extends VBox {
         input.addEventFilter(KeyEvent.KEY_PRESSED, this::letEscapeOut);
         problem.addListener((observed, before, now) -> say());
         said.addListener((observed, before, now) -> {
-            beneath.say(now);
+            if (!isSaidByRow) {
+                beneath.say(now);
+            }
             show();
         });
         getStyleClass().add("big-entry");
@@ -69,6 +76,12 @@ public class EntryField extends VBox {
     public final void mark(String sentence) {
         marked = sentence;
         show();
+    }
+
+    /** Leaves what is to be said to the row around, which is told of it; the field itself is only marked. */
+    final ReadOnlyStringProperty saidByRow() {
+        isSaidByRow = true;
+        return said.getReadOnlyProperty();
     }
 
     /** Says no more of what was not taken. */

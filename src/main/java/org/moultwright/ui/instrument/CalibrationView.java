@@ -23,6 +23,7 @@ import org.moultwright.ui.control.ChoiceGroup;
 import org.moultwright.ui.control.Columns;
 import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.Flow;
+import org.moultwright.ui.control.FormFoot;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.ToggleChip;
@@ -43,7 +44,7 @@ public final class CalibrationView extends VBox {
                 .bind(Bindings.createBooleanBinding(
                         () -> model.draftProperty().get().isEmpty(), model.draftProperty()));
         PageHeader header = new PageHeader(
-                Texts.say("Calibrate {0}", model.probe()), Buttons.secondary(Texts.say("Back"), model::cancel), keep);
+                Texts.say("Calibrate {0}", model.probe()), Buttons.secondary(Texts.say("Back"), model::cancel));
         header.subtitleProperty().set(Texts.say("readings stay as they came; the correction is put on them"));
         Banner caution = new Banner(Tone.ACCENT);
         caution.sentenceProperty().bind(model.form().quantityProperty().map(CalibrationView::caution));
@@ -59,7 +60,7 @@ public final class CalibrationView extends VBox {
         columns.getStyleClass().add("card-row");
         VBox.setVgrow(columns, Priority.ALWAYS);
         getStyleClass().add("page");
-        getChildren().addAll(header, caution, problem, columns);
+        getChildren().addAll(header, caution, problem, columns, new FormFoot(keep));
     }
 
     /** Puts the keeper's hands on the first number to be written. */

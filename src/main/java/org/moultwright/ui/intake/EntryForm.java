@@ -14,6 +14,7 @@ import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Flow;
+import org.moultwright.ui.control.FormFoot;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Tone;
 import org.moultwright.ui.control.Words;
@@ -26,7 +27,7 @@ final class EntryForm extends VBox {
     EntryForm(String title, String subtitle, EntryModel entry, Runnable keep, Runnable close) {
         Button primary = Buttons.primary(Texts.say("Keep"), keep);
         primary.setDefaultButton(true);
-        PageHeader header = new PageHeader(title, Buttons.secondary(Texts.say("Back"), close), primary);
+        PageHeader header = new PageHeader(title, Buttons.secondary(Texts.say("Back"), close));
         header.subtitleProperty().set(subtitle);
         Banner problem = new Banner(Tone.WARN);
         problem.sentenceProperty().bind(entry.problemProperty());
@@ -43,7 +44,7 @@ final class EntryForm extends VBox {
         where.valueProperty().bindBidirectional(entry.containerProperty());
         add(Texts.say("Where"), where);
         getStyleClass().add("page");
-        getChildren().addAll(header, problem, news, new Card(grid));
+        getChildren().addAll(header, problem, news, new Card(grid), new FormFoot(primary));
     }
 
     EntryForm add(String word, Node... fields) {

@@ -12,6 +12,7 @@ import org.moultwright.ui.control.Banner;
 import org.moultwright.ui.control.Buttons;
 import org.moultwright.ui.control.Card;
 import org.moultwright.ui.control.Flow;
+import org.moultwright.ui.control.FormFoot;
 import org.moultwright.ui.control.PageHeader;
 import org.moultwright.ui.control.Scrolled;
 import org.moultwright.ui.control.Tone;
@@ -52,11 +53,11 @@ final class FileView extends VBox {
     private void showMapping() {
         Button take = Buttons.primary(Texts.say("Take in"), model::takeIn);
         take.setDefaultButton(true);
-        head(Buttons.secondary(Texts.say("Back"), close), take);
+        head(Buttons.secondary(Texts.say("Back"), close));
         Banner problem = new Banner(Tone.WARN);
         problem.sentenceProperty().bind(model.entry().problemProperty());
         setVgrow(mapping, Priority.ALWAYS);
-        getChildren().addAll(problem, mapping);
+        getChildren().addAll(problem, mapping, new FormFoot(take));
         mapping.takeFocus();
     }
 

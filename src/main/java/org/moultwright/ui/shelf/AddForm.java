@@ -82,12 +82,21 @@ final class AddForm extends ShelfForm {
 
     @Override
     Optional<Supplier<Deed.Summary>> filledIn() {
-        String chosen = code.get().strip();
+        String chosen = written();
         ContainerKind sort = kind.get() == null ? ContainerKind.BOX : kind.get();
         Optional<String> around = Optional.ofNullable(inside.get()).filter(place -> !place.equals(MoveForm.NOTHING));
         Optional<Refusal> wrong = ShelfRules.againstCode(shelf, chosen)
                 .map(why -> new Refusal(code, why))
                 .or(() -> ShelfRules.againstPlace(shelf, chosen, sort, around).map(why -> new Refusal(inside, why)));
         return unless(wrong, () -> desk.arrange().add(chosen, sort, around));
+    }
+
+    @Override
+    Optional<String> leadsTo() {
+        return Optional.of(written());
+    }
+
+    private String written() {
+        return code.get().strip();
     }
 }

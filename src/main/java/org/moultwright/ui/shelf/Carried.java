@@ -18,7 +18,8 @@ record Carried(ShelfAt shelf, Standing standing) {
     Optional<String> against(String over) {
         return nearest(over)
                 .map(place -> isIn(place)
-                        ? Optional.of(Texts.say("{0} stands in {1} already.", standing.code(), place))
+                        ? Optional.of(
+                                Texts.say("{0} stands in {1} already. Choose another place.", standing.code(), place))
                         : Optional.<String>empty())
                 .orElseGet(() -> againstPlace(over));
     }

@@ -27,8 +27,10 @@ import org.moultwright.domain.ContainerKind;
 import org.moultwright.language.Texts;
 import org.moultwright.text.Vocabulary;
 import org.moultwright.ui.control.Buttons;
+import org.moultwright.ui.control.ByLetter;
 import org.moultwright.ui.control.DayPicker;
 import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.control.EntryRow;
 import org.moultwright.ui.control.Flow;
 import org.moultwright.ui.control.FormFields;
 import org.moultwright.ui.control.Keys;
@@ -143,8 +145,9 @@ final class FormCard extends VBox {
             seen.textProperty().bind(split.seen(stage));
             Flow row = new Flow(new StageChip(stage, names.label(stage)), ContainerCard.gap(), seen, number);
             row.getStyleClass().add("shelf-count");
-            form.problemOf(count).subscribe(number::mark);
-            getChildren().add(refusable(row, number.input(), count));
+            number.problemProperty().bind(form.problemOf(count));
+            inputs.put(count, number.input());
+            getChildren().add(new EntryRow(row, number));
             if (first.isEmpty() && split.holds(stage)) {
                 first = Optional.of(number.input());
             }
@@ -206,6 +209,7 @@ final class FormCard extends VBox {
         choice.setAccessibleText(name);
         choice.setMaxWidth(Double.MAX_VALUE);
         choice.valueProperty().bindBidirectional(value);
+        ByLetter.choose(choice);
         return refusable(choice, choice, value);
     }
 

@@ -48,10 +48,15 @@ final class MergeForm extends ShelfForm {
 
     @Override
     Optional<Supplier<Deed.Summary>> filledIn() {
-        Optional<String> into = targets.chosen().flatMap(Targets.Target::code);
+        Optional<String> into = leadsTo();
         return into.isEmpty()
                 ? refuse(targets.typedProperty(), whyNot())
                 : accept(() -> desk.share().merge(brood, tray.code(), into.get(), putAway.get()));
+    }
+
+    @Override
+    Optional<String> leadsTo() {
+        return targets.chosen().flatMap(Targets.Target::code);
     }
 
     private List<Targets.Target> fitting() {

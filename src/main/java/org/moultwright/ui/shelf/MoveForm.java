@@ -114,7 +114,7 @@ final class MoveForm extends ShelfForm {
                 .filter(place -> place.code().equalsIgnoreCase(typed))
                 .findFirst()
                 .map(place -> moved.inside().equals(Optional.of(place.code()))
-                        ? Texts.say("{0} stands in {1} already.", moved.code(), place.code())
+                        ? Texts.say("{0} stands in {1} already. Choose another place.", moved.code(), place.code())
                         : ShelfRules.againstPlace(shelf, moved.code(), moved.kind(), Optional.of(place.code()))
                                 .orElse(Texts.say("Choose a place from the list.")))
                 .orElse(Texts.say("No place is called '{0}'. Choose one from the list, or add it first.", typed));

@@ -5,8 +5,10 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.css.PseudoClass;
+import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.Skin;
@@ -66,6 +68,11 @@ final class ShelfCell extends ListCell<ShelfRow> {
         frames.clear();
         setGraphic(row == null || empty ? null : framed(row));
         markDrop(model.dropProperty().get(), true);
+    }
+
+    /** The container at a place in the scene; none where the cell is elsewhere, or shows nothing. */
+    Optional<String> under(Point2D place) {
+        return isVisible() && contains(sceneToLocal(place)) ? ShelfDrag.under(place, shown, frames) : Optional.empty();
     }
 
     private void markDrop(String code, boolean isHere) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.css.PseudoClass;
+import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.input.DataFormat;
 import javafx.scene.input.DragEvent;
@@ -65,21 +66,25 @@ final class ShelfDrag {
     void over(Node cell, Map<String, Node> cards, Map<String, Node> frames) {
         cell.setOnDragOver(event -> carried(event).ifPresent(code -> {
             event.acceptTransferModes(TransferMode.MOVE);
-            model.carryOver(code, under(event, cards, frames));
+            model.carryOver(code, under(place(event), cards, frames));
             event.consume();
         }));
         cell.setOnDragExited(event -> carried(event).ifPresent(code -> model.carryOver(code, Optional.empty())));
         cell.setOnDragDropped(event -> carried(event).ifPresent(code -> {
-            model.letGo(code, under(event, cards, frames));
+            model.letGo(code, under(place(event), cards, frames));
             event.setDropCompleted(true);
             event.consume();
         }));
     }
 
-    private static Optional<String> under(DragEvent event, Map<String, Node> cards, Map<String, Node> frames) {
+    private static Point2D place(DragEvent event) {
+        return new Point2D(event.getSceneX(), event.getSceneY());
+    }
+
+    /** The innermost of these at a place in the scene. */
+    static Optional<String> under(Point2D place, Map<String, Node> cards, Map<String, Node> frames) {
         return Stream.concat(frames.entrySet().stream(), cards.entrySet().stream())
-                .filter(part ->
-                        part.getValue().contains(part.getValue().sceneToLocal(event.getSceneX(), event.getSceneY())))
+                .filter(part -> part.getValue().contains(part.getValue().sceneToLocal(place)))
                 .map(Map.Entry::getKey)
                 .reduce((outer, inner) -> inner);
     }

@@ -45,6 +45,11 @@ abstract sealed class ShelfForm permits MoveForm, SplitForm, MergeForm, AddForm 
     /** What is to be kept; empty where something is wrong, which is then said. */
     abstract Optional<Supplier<Deed.Summary>> filledIn();
 
+    /** The container that has the focus once this is kept; empty for the one that has it. */
+    Optional<String> leadsTo() {
+        return Optional.empty();
+    }
+
     /** Keeps it unless something is wrong, which is said where it is. */
     final Optional<Supplier<Deed.Summary>> unless(Optional<Refusal> wrong, Supplier<Deed.Summary> keeping) {
         refusal.set(wrong);

@@ -12,13 +12,19 @@ record ShelfSight(Set<Integer> rows) {
     static ShelfSight of(ListView<?> list) {
         Bounds window = list.localToScene(list.getLayoutBounds());
         return new ShelfSight(list.lookupAll(".list-cell").stream()
-                .filter(node -> node instanceof ListCell<?> cell && !cell.isEmpty() && isInside(cell, window))
+                .filter(node ->
+                        node instanceof ListCell<?> cell && !cell.isEmpty() && isShown(cell) && isInside(cell, window))
                 .map(node -> ((ListCell<?>) node).getIndex())
                 .collect(Collectors.toSet()));
     }
 
     boolean shows(int row) {
         return rows.contains(row);
+    }
+
+    /** A list keeps cells it measures with, or may need again, where they are not seen. */
+    private static boolean isShown(Node node) {
+        return node.isVisible() && (node.getParent() == null || isShown(node.getParent()));
     }
 
     private static boolean isInside(Node cell, Bounds window) {

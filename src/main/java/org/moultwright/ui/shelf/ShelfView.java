@@ -3,7 +3,9 @@ package org.moultwright.ui.shelf;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Point2D;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -13,6 +15,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import org.moultwright.language.Texts;
 import org.moultwright.ui.control.Ageing;
 import org.moultwright.ui.control.Banner;
@@ -44,6 +47,11 @@ final class ShelfView extends VBox {
     /** While the mouse is held down nothing may scroll away from under it. */
     private boolean isHeldDown;
 
+    /** The card that had the focus last and what it stood in: it is brought into sight where either is another. */
+    private List<String> followed = List.of();
+
+    private final Runnable reveal = this::reveal;
+
     /** Whether the keeper's hands are to be put on the cards as soon as there are any. */
     private boolean awaitsCards;
 
@@ -64,7 +72,9 @@ final class ShelfView extends VBox {
         model.shelfProperty().addListener((observed, before, now) -> show());
         model.airedProperty().addListener((observed, before, now) -> showAir());
         Ageing.whileSeen(this, model::age);
+        sceneProperty().addListener((observed, before, now) -> stand(before, now));
         model.focusProperty().addListener((observed, before, now) -> focusMoved());
+        model.columnsProperty().addListener(changed -> revealOnceLaidOut(getScene()));
         model.formProperty().addListener((observed, before, now) -> showSide());
         model.vocabularyProperty().addListener((observed, before, now) -> {
             cards.refresh();
@@ -127,8 +137,10 @@ final class ShelfView extends VBox {
             cards.requestFocus();
         });
         cards.addEventFilter(MouseEvent.MOUSE_RELEASED, event -> isHeldDown = false);
-        // What is carried is let go without the mouse being told.
-        cards.addEventFilter(DragEvent.DRAG_DONE, event -> isHeldDown = false);
+        // What is carried is let go without the mouse being told, nor the list where the card taken went out of sight.
+        List.of(DragEvent.DRAG_DONE, DragEvent.DRAG_DROPPED, MouseEvent.MOUSE_MOVED)
+                .forEach(sort -> cards.addEventFilter(sort, event -> isHeldDown = false));
+        new EdgeScroll(cards, type, hand -> model.carryOver(under(hand)));
         cards.widthProperty().addListener(changed -> chooseColumns());
         type.fontProperty().addListener(changed -> chooseColumns());
         HBox.setHgrow(cards, Priority.ALWAYS);
@@ -142,6 +154,13 @@ final class ShelfView extends VBox {
         both.getStyleClass().add("shelf-columns");
         VBox.setVgrow(both, Priority.ALWAYS);
         return both;
+    }
+
+    private Optional<String> under(Point2D hand) {
+        return cards.lookupAll(".shelf-cell").stream()
+                .map(ShelfCell.class::cast)
+                .flatMap(cell -> cell.under(hand).stream())
+                .findFirst();
     }
 
     private void chooseColumns() {
@@ -217,10 +236,13 @@ final class ShelfView extends VBox {
 
     private void focusMoved() {
         tellFocused();
-        int row = model.focusedRow();
-        if (row >= 0) {
-            cards.getSelectionModel().clearSelection();
-            reveal(row);
+        cards.getSelectionModel().clearSelection();
+        List<String> place = model.focused()
+                .map(standing -> List.of(standing.code(), standing.inside().orElse("")))
+                .orElse(List.of());
+        if (!place.equals(followed)) {
+            followed = place;
+            revealOnceLaidOut(getScene());
         }
         if (model.formProperty().get().isEmpty()) {
             showSide();
@@ -235,9 +257,29 @@ final class ShelfView extends VBox {
                 .orElse(Texts.say("shelf")));
     }
 
-    /** Scrolls only as far as it takes to see the row. */
-    private void reveal(int row) {
-        if (!isHeldDown && !ShelfSight.of(cards).shows(row)) {
+    private void stand(@Nullable Scene before, @Nullable Scene now) {
+        if (before != null) {
+            before.removePostLayoutPulseListener(reveal);
+        }
+        revealOnceLaidOut(now);
+    }
+
+    /** Rows laid anew are in sight, or not, only once the list has placed them. */
+    private void revealOnceLaidOut(@Nullable Scene scene) {
+        if (scene != null) {
+            scene.removePostLayoutPulseListener(reveal);
+            scene.addPostLayoutPulseListener(reveal);
+        }
+    }
+
+    /** Scrolls to the card that has the focus unless it is in sight. */
+    private void reveal() {
+        if (cards.isNeedsLayout()) {
+            return;
+        }
+        getScene().removePostLayoutPulseListener(reveal);
+        int row = model.focusedRow();
+        if (row >= 0 && !isHeldDown && !ShelfSight.of(cards).shows(row)) {
             cards.scrollTo(row);
         }
     }

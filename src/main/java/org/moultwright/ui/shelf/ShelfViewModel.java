@@ -44,6 +44,13 @@ final class ShelfViewModel {
     private final ObjectProperty<@Nullable LocalDate> day = new SimpleObjectProperty<>();
     private final StringProperty focus = new SimpleStringProperty("");
     private final ReadOnlyStringWrapper drop = new ReadOnlyStringWrapper("");
+
+    /** The code of the container carried last. */
+    private String inHand = "";
+
+    /** The code of a container that was added and not read yet; empty while there is none. */
+    private String awaited = "";
+
     private final ReadOnlyObjectWrapper<Optional<ShelfForm>> form = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     ShelfViewModel(ShelfDesk desk) {
@@ -56,7 +63,7 @@ final class ShelfViewModel {
             deeds.say("");
             read();
         });
-        columns.addListener((observed, before, now) -> lay());
+        columns.addListener((observed, before, now) -> lay(shelf.get()));
         read();
     }
 
@@ -168,9 +175,15 @@ final class ShelfViewModel {
 
     /** A container is carried over another, or over none. */
     void carryOver(String code, Optional<String> over) {
+        inHand = code;
         drop.set(over.filter(place -> !isPast())
                 .flatMap(place -> carried(code).flatMap(carried -> carried.into(place)))
                 .orElse(""));
+    }
+
+    /** The shelf went by beneath the container that is carried. */
+    void carryOver(Optional<String> over) {
+        carryOver(inHand, over);
     }
 
     /** Moves a container to where it was carried by hand and let go. */
@@ -224,7 +237,23 @@ final class ShelfViewModel {
 
     /** Does what the open form says. */
     void submit() {
-        form.get().flatMap(ShelfForm::filledIn).ifPresent(keeping -> deeds.keep(keeping, this::closeForm));
+        form.get()
+                .ifPresent(open -> open.filledIn().ifPresent(keeping -> {
+                    Optional<String> next = open.leadsTo();
+                    deeds.keep(keeping, () -> {
+                        next.ifPresent(this::lead);
+                        closeForm();
+                    });
+                }));
+    }
+
+    /** Gives a container the focus, at once or as soon as it stands on the shelf. */
+    private void lead(String code) {
+        if (shelf.get().find(code).isPresent()) {
+            focus.set(code);
+        } else {
+            awaited = code;
+        }
     }
 
     void putAway() {
@@ -285,9 +314,14 @@ final class ShelfViewModel {
     private void read() {
         ShelfAt read = isPast() ? ShelfAt.of(room(), shownInstant()) : ShelfAt.NOW.of(room());
         aired.set(isPast() ? read : read.heard(desk.heard().get(), desk.clock().instant()));
+        // Who hears of the shelf asks in which row a card is.
+        lay(read);
         shelf.set(read);
-        form.get().ifPresent(open -> open.see(shelf.get()));
-        lay();
+        form.get().ifPresent(open -> open.see(read));
+        if (read.find(awaited).isPresent()) {
+            focus.set(awaited);
+            awaited = "";
+        }
         if (focused().isEmpty()) {
             focus.set(first());
         }
@@ -304,8 +338,8 @@ final class ShelfViewModel {
                 .orElse("");
     }
 
-    private void lay() {
-        List<ShelfRow> laid = ShelfRow.of(shelf.get(), columns.get());
+    private void lay(ShelfAt shown) {
+        List<ShelfRow> laid = ShelfRow.of(shown, columns.get());
         if (!laid.equals(rows)) {
             rows.setAll(laid);
         }

@@ -39,6 +39,10 @@ final class SplitForm extends ShelfForm {
     private final boolean isolates;
     private final Map<Stage, ObjectProperty<OptionalInt>> counts = new LinkedHashMap<>();
     private final StringProperty to = new SimpleStringProperty("");
+
+    /** Whether there was no such tray when its code was written. */
+    private boolean isNew;
+
     private final StringProperty reason = new SimpleStringProperty("");
 
     SplitForm(ShelfDesk desk, ShelfAt shelf, Standing tray, Occupants occupants, List<Stage> stages, boolean isolates) {
@@ -52,6 +56,8 @@ final class SplitForm extends ShelfForm {
         this.occupants = new ReadOnlyObjectWrapper<>(occupants);
         this.isolates = isolates;
         stages.forEach(stage -> counts.put(stage, new SimpleObjectProperty<>(OptionalInt.empty())));
+        to.addListener(
+                (observed, before, now) -> isNew = this.shelf.find(now.strip()).isEmpty());
         to.set(nextFree(shelf, tray.code()));
     }
 
@@ -109,13 +115,13 @@ final class SplitForm extends ShelfForm {
                 before.brood(),
                 tray.code(),
                 to.get().strip(),
+                isNew,
                 taken,
                 isolates ? Cause.ISOLATED : Cause.MOVED,
                 reason.get());
         Optional<Refusal> wrong = ShareTrays.againstCounts(shelf, part)
                 .map(tooMany -> new Refusal(countOf(tooMany.stage()), tooMany.why()))
-                .or(() -> ShareTrays.againstTarget(shelf, part.brood(), part.from(), part.to())
-                        .map(why -> new Refusal(to, why)))
+                .or(() -> ShareTrays.againstTarget(shelf, part).map(why -> new Refusal(to, why)))
                 .or(() -> ShareTrays.againstReason(part).map(why -> new Refusal(reason, why)));
         return unless(wrong, () -> desk.share().split(part));
     }

@@ -70,6 +70,10 @@ public final class DeedLine {
                 readAgain.run();
             } else if (outcome instanceof Outcome.Failed<Deed.Summary> failed) {
                 refuse(String.valueOf(failed.fault().getMessage()));
+                // What cannot be may rest on what somebody else did meanwhile.
+                if (failed.fault() instanceof IllegalArgumentException) {
+                    readAgain.run();
+                }
             }
         });
     }

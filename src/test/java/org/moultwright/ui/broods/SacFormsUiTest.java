@@ -9,12 +9,14 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.moultwright.domain.Stage;
 import org.moultwright.ui.ScreenShots;
 import org.moultwright.ui.control.EntryField;
+import org.moultwright.ui.theme.Appearance;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 
@@ -28,8 +30,12 @@ class SacFormsUiTest {
             "sac-opening", SacPictures::opening,
             "sac-question", SacPictures::question,
             "sac-weighed", SacPictures::weighed,
+            "sac-weighed-too-little", SacPictures::weighedTooLittle,
             "sac-interrupted", SacPictures::interrupted,
             "brood-close-sac", SacPictures::closeSac);
+
+    /** A line of text is so much higher than its letters. */
+    private static final double LINE = 1.4;
 
     private final BroodsViewModel model = SacPictures.model(List.of());
 
@@ -101,6 +107,32 @@ class SacFormsUiTest {
         assertThat(form.laid().problemProperty().get()).isEmpty();
         assertThat(form.laidTo().problemProperty().get()).isEqualTo("The last day is before the first.");
         assertThat(model.forms().openProperty().get()).isPresent();
+    }
+
+    /** The fields are narrow; what they say stands beneath their row. */
+    @Test
+    void whatAWeightLacksIsReadInALineOrTwo(FxRobot robot) {
+        robot.interact(() -> {
+            Scene scene = new Scene(SacPictures.weighedTooLittle(), 1188, 752);
+            new Appearance().dress(scene.getStylesheets());
+            javafx.stage.Stage window = new javafx.stage.Stage();
+            window.setScene(scene);
+            window.show();
+            scene.getRoot().applyCss();
+            scene.getRoot().layout();
+            List<Label> said = scene.getRoot().lookupAll(".sorting-card .problem").stream()
+                    .map(Label.class::cast)
+                    .filter(words -> words.isVisible() && !words.getText().isEmpty())
+                    .toList();
+            assertThat(said.stream().map(Label::getText))
+                    .containsExactlyInAnyOrder(
+                            "Weigh it too.",
+                            "Less than the samples alone. Weigh all of them together, the samples too.");
+            assertThat(said)
+                    .allSatisfy(words -> assertThat(words.getHeight())
+                            .isLessThan(2.5 * LINE * words.getFont().getSize()));
+            window.close();
+        });
     }
 
     @Test

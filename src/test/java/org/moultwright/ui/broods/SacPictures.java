@@ -73,15 +73,26 @@ public final class SacPictures {
     /** One weighed. */
     public static Parent weighed() {
         return shown(model -> {
-            model.forms().openUp();
-            OpeningForm form = (OpeningForm) model.forms().openProperty().get().orElseThrow();
-            form.weighing().onProperty().set(true);
+            OpeningForm form = weighing(model);
             List<WeighedSamples.Sample> samples = form.weighing().samples();
             weigh(samples.get(0), "40", "0.52");
             weigh(samples.get(1), "38", "0.47");
             weigh(samples.get(2), "41", "0.54");
             form.weighing().whole().set("6.1");
             form.shares().number().set("6");
+        });
+    }
+
+    /** One weighed, of which less is in the whole than in its samples, and one sample not weighed. */
+    public static Parent weighedTooLittle() {
+        return shown(model -> {
+            OpeningForm form = weighing(model);
+            List<WeighedSamples.Sample> samples = form.weighing().samples();
+            weigh(samples.get(0), "40", "0.52");
+            form.weighing().whole().set("0.4");
+            form.keep();
+            weigh(samples.get(1), "38", "");
+            form.keep();
         });
     }
 
@@ -104,6 +115,13 @@ public final class SacPictures {
     /** A sac nobody has opened, looked at closely. */
     public static Parent closeSac() {
         return shown(BroodsViewModel::look);
+    }
+
+    private static OpeningForm weighing(BroodsViewModel model) {
+        model.forms().openUp();
+        OpeningForm form = (OpeningForm) model.forms().openProperty().get().orElseThrow();
+        form.weighing().onProperty().set(true);
+        return form;
     }
 
     static void weigh(WeighedSamples.Sample sample, String animals, String grams) {

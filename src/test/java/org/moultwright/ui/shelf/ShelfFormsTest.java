@@ -33,7 +33,7 @@ class ShelfFormsTest {
         assertThat(form.counts().get(Stage.INSTAR1).get()).hasValue(54);
         assertThat(form.filledIn()).isEmpty();
         assertThat(form.problemOf(form.counts().get(Stage.INSTAR1)).getValue())
-                .isEqualTo("A1 holds 52 animals; 54 cannot leave it.");
+                .isEqualTo("A1 holds 52 animals; 54 cannot leave it. Write fewer.");
         form.see(shelf(tray("A1", 56), tray("A2", 50)));
         assertThat(form.seen(Stage.INSTAR1).getValue()).isEqualTo("of 56");
         assertThat(form.filledIn()).isPresent();
@@ -58,6 +58,39 @@ class ShelfFormsTest {
         form.toProperty().set("A7");
         form.see(shelf(tray("A1", 50), tray("A2", 6), tray("A3", 1)));
         assertThat(form.toProperty().get()).isEqualTo("A7");
+    }
+
+    /** The keeper meant a tray of their own; whether it is to be the other's after all they say by writing it again. */
+    @Test
+    void aTrayMadeMeanwhileIsNotTakenForTheNewOne() {
+        SplitForm form = split(shelf(tray("A1", 56)));
+        form.counts().get(Stage.INSTAR1).set(OptionalInt.of(3));
+        form.toProperty().set("A7");
+        form.see(shelf(tray("A1", 56), tray("A7", 6)));
+        assertThat(form.filledIn()).isEmpty();
+        assertThat(form.problemOf(form.toProperty()).getValue())
+                .isEqualTo(
+                        "A7 was put on the shelf while you wrote. Choose another code, or write A7 again to put them into that tray.");
+        assertThat(form.counts().get(Stage.INSTAR1).get()).hasValue(3);
+        form.toProperty().set("");
+        form.toProperty().set("A7");
+        assertThat(form.filledIn()).isPresent();
+    }
+
+    /** Nor is a tray put away meanwhile made anew. */
+    @Test
+    void aTrayPutAwayMeanwhileIsNotMadeAnew() {
+        SplitForm form = split(shelf(tray("A1", 56), tray("A2", 6)));
+        form.counts().get(Stage.INSTAR1).set(OptionalInt.of(3));
+        form.toProperty().set("A2");
+        form.see(shelf(tray("A1", 56)));
+        assertThat(form.filledIn()).isEmpty();
+        assertThat(form.problemOf(form.toProperty()).getValue())
+                .isEqualTo(
+                        "A2 was put away while you wrote. Choose another tray, or write A2 again to make a new one of that code.");
+        form.toProperty().set("");
+        form.toProperty().set("A2");
+        assertThat(form.filledIn()).isPresent();
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.DatePicker;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.moultwright.boot.DeskRoom;
 import org.moultwright.boot.ShownDesk;
+import org.moultwright.domain.ContainerKind;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -28,6 +30,9 @@ import org.testfx.framework.junit5.Start;
 /** The shelf of the demo room in the whole window, by keyboard. */
 @ExtendWith(ApplicationExtension.class)
 class ShelfUiTest {
+    /** A line of text is so much higher than its letters. */
+    private static final double LINE = 1.4;
+
     @TempDir
     private Path folder;
 
@@ -281,6 +286,43 @@ class ShelfUiTest {
         robot.type(KeyCode.J).write("A2").type(KeyCode.ENTER);
         awaitWords("A1 joined with A2.");
         awaitFocus("A2, tray, in box 1, CC-26-A, 106 animals");
+    }
+
+    /** The count's field is narrow; what it says stands beneath the row. */
+    @Test
+    void whatACountDoesNotTakeIsReadInALineOrTwo(FxRobot robot) {
+        robot.type(KeyCode.S);
+        await(() -> isTyping());
+        robot.write("1.");
+        awaitWords("Only a whole number up to 99999.");
+        Label said = (Label) stage.getScene().getRoot().lookupAll(".problem").stream()
+                .filter(words -> words.isVisible() && !((Label) words).getText().isEmpty())
+                .findFirst()
+                .orElseThrow();
+        await(() -> said.getHeight() > 0);
+        assertThat(said.getHeight()).isLessThan(2.5 * said.getFont().getSize() * LINE);
+    }
+
+    /** A letter chooses as in a list box, and again leads on to the next of that letter. */
+    @Test
+    void theKindIsChosenByItsLetter(FxRobot robot) {
+        robot.type(KeyCode.A);
+        await(() -> isTyping());
+        robot.write("R 1").type(KeyCode.TAB);
+        await(() -> has(ChoiceBox.class));
+        robot.write("t");
+        await(() -> kind().equals(ContainerKind.TRAY));
+        robot.write("r");
+        await(() -> kind().equals(ContainerKind.RACK));
+        robot.write("r");
+        await(() -> kind().equals(ContainerKind.ROOM));
+        robot.write("r").type(KeyCode.ENTER);
+        awaitWords("R 1 added in box 1.");
+        awaitFocus("R 1, rack, in box 1");
+    }
+
+    private Object kind() {
+        return ((ChoiceBox<?>) desk.focused().orElseThrow()).getValue();
     }
 
     @Test
