@@ -55,12 +55,16 @@ public final class CalibrationView extends VBox {
         left.getStyleClass().add("calibration-form");
         HBox.setHgrow(left, Priority.ALWAYS);
         FittedCard fitted = new FittedCard(model, palette);
-        HBox.setHgrow(fitted, Priority.ALWAYS);
-        Columns columns = new Columns(left, fitted);
+        VBox.setVgrow(fitted, Priority.ALWAYS);
+        // Beside the points, which need the height.
+        VBox right = new VBox(fitted, new FormFoot(keep));
+        right.getStyleClass().addAll("lines", "calibration-side");
+        HBox.setHgrow(right, Priority.ALWAYS);
+        Columns columns = new Columns(left, right);
         columns.getStyleClass().add("card-row");
         VBox.setVgrow(columns, Priority.ALWAYS);
         getStyleClass().add("page");
-        getChildren().addAll(header, caution, problem, columns, new FormFoot(keep));
+        getChildren().addAll(header, caution, problem, columns);
     }
 
     /** Puts the keeper's hands on the first number to be written. */
