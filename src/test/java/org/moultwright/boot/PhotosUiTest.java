@@ -77,7 +77,8 @@ class PhotosUiTest {
         ctrl(robot, KeyCode.V);
         ShownDesk.await(() -> photos().size() == 1);
         assertThat(photos().get(0).name()).isEqualTo("IMG_1.jpg");
-        desk.awaitWords("'letter.txt' is no picture that can be read here. Save it as JPEG or PNG and attach that.");
+        desk.awaitWords("'letter.txt' is no picture that can be read here. Save it as JPEG or PNG and attach that."
+                + " 1 other photo was attached.");
         ShownDesk.await(() -> robot.lookup(".photo-thumb").tryQuery().isPresent());
 
         robot.type(KeyCode.P);
@@ -115,7 +116,7 @@ class PhotosUiTest {
         assertThat(photos().get(0).name()).isEqualTo("IMG_2.jpg");
         desk.awaitWords("'cut.png' is no picture that can be read here."
                 + " 'IMG_3.HEIC' is a HEIC or AVIF picture, as telephones make them; those cannot be read here."
-                + " Save it as JPEG or PNG and attach that.");
+                + " Save it as JPEG or PNG and attach that. 1 other photo was attached.");
         ctrl(robot, KeyCode.Z);
         ShownDesk.await(() -> photos().isEmpty());
 
@@ -130,7 +131,8 @@ class PhotosUiTest {
     @Test
     void whatIsSaidOfAPictureThatIsNoneIsPutAwayByKeyOrButton(FxRobot robot) throws TimeoutException, IOException {
         Path letter = Files.writeString(folder.resolve("letter.txt"), "no picture");
-        String said = "'letter.txt' is no picture that can be read here. Save it as JPEG or PNG and attach that.";
+        String said = "'letter.txt' is no picture that can be read here. Save it as JPEG or PNG and attach that."
+                + " No photo was attached.";
         copy(robot, content -> content.putFiles(List.of(letter.toFile())));
         ctrl(robot, KeyCode.V);
         desk.awaitWords(said);

@@ -77,8 +77,8 @@ final class TopLineView extends Flow {
             needed.add(moreSilent(silent.size() - named));
         }
         TopLine line = model.topLineProperty().get();
-        line.trays().ifPresent(trays -> needed.add(part(Words.muted("|"), trays(trays))));
-        line.next().ifPresent(next -> needed.add(part(Words.muted("|"), next(next))));
+        line.trays().ifPresent(trays -> needed.add(part(rule(), trays(trays))));
+        line.next().ifPresent(next -> needed.add(part(rule(), next(next))));
         List<HBox> others = Stream.concat(
                         silent.stream().skip(named), model.probes().stream().filter(probe -> !probe.isSilent()))
                 .map(TopLineView::probe)
@@ -127,6 +127,11 @@ final class TopLineView extends Flow {
 
     private static TextFlow next(TopLine.NextMoult next) {
         return StrongParts.of(Texts.say("Next: {0}, {1}", StrongParts.mark(next.event()), next.window()));
+    }
+
+    /** Between a part and the one before it in its line. */
+    private static Label rule() {
+        return Words.styled("|", "muted", "top-line-rule");
     }
 
     private static HBox part(Node... nodes) {

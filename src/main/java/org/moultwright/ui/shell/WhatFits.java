@@ -2,6 +2,7 @@ package org.moultwright.ui.shell;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -12,6 +13,9 @@ import javafx.scene.layout.HBox;
  * them; of the others those are left out, whole part by whole part, that the last line has no room for.
  */
 final class WhatFits extends HBox {
+    /** A part that begins a line. */
+    private static final PseudoClass LEADING = PseudoClass.getPseudoClass("leading");
+
     private int needed;
 
     /** Shows these parts, the needed ones first. */
@@ -55,6 +59,7 @@ final class WhatFits extends HBox {
         for (List<Node> line : lines) {
             double x = 0;
             for (Node part : line) {
+                part.pseudoClassStateChanged(LEADING, x == 0);
                 part.setVisible(true);
                 layoutInArea(
                         part,
