@@ -41,11 +41,7 @@ public final class FullRoom {
 
     /** The whole desk over such a room made in {@code folder}, once it has read it, forecasts and all. */
     public static OpenDesk open(Path folder) {
-        H2Store store = H2Store.open(folder.resolve("full.store"));
-        for (int brood = 0; brood < BROODS; brood++) {
-            BroodRecord record = record(brood);
-            store.book().takeIn(record, ReadingSource.of(record));
-        }
+        H2Store store = store(folder);
         SettingsFile settings = new SettingsFile(folder.resolve("settings.txt"));
         CompletableFuture<Boolean> read = new CompletableFuture<>();
         Workbench workbench = ToolkitThread.ask(() -> {
@@ -61,6 +57,16 @@ public final class FullRoom {
         });
         ToolkitThread.await(read);
         return new OpenDesk(workbench);
+    }
+
+    /** A store with such a room, made in {@code folder}. */
+    public static H2Store store(Path folder) {
+        H2Store store = H2Store.open(folder.resolve("full.store"));
+        for (int brood = 0; brood < BROODS; brood++) {
+            BroodRecord record = record(brood);
+            store.book().takeIn(record, ReadingSource.of(record));
+        }
+        return store;
     }
 
     private static BroodRecord record(int number) {
