@@ -66,7 +66,7 @@ class RoundInSightUiTest {
     }
 
     @Test
-    void withoutTraysThePageEndsAboveTheEdge(FxRobot robot) {
+    void withoutTraysThePageEndsAboveTheEdge(FxRobot robot) throws TimeoutException {
         InventedRoom empty = new InventedRoom();
         empty.room.set(RoomView.EMPTY);
         robot.interact(() -> {
@@ -75,9 +75,13 @@ class RoundInSightUiTest {
             stage.setScene(scene);
             stage.show();
         });
-        WaitForAsyncUtils.waitForFxEvents();
-        Node page = robot.lookup(".round-columns").query();
-        assertThat(page.localToScene(page.getLayoutBounds()).getMaxY()).isBetween(680.0, 705.0);
+        Supplier<Node> page = () -> robot.lookup(".round-columns").query();
+        awaitInSight(page);
+        assertThat(lowerEdge(page.get())).isBetween(680.0, 705.0);
+    }
+
+    private static double lowerEdge(Node node) {
+        return node.localToScene(node.getLayoutBounds()).getMaxY();
     }
 
     /** Where things stand is settled some frames after a window is shown. */
