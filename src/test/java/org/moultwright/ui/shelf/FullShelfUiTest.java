@@ -33,7 +33,6 @@ class FullShelfUiTest {
 
     private Stage stage;
     private ShownDesk desk;
-    private double wholeHeight;
 
     @Start
     void start(Stage primary) {
@@ -44,7 +43,6 @@ class FullShelfUiTest {
     void open(FxRobot robot) {
         desk = ShownDesk.open(DeskRoom.SIX_HUNDRED, folder, stage, "shelf");
         desk.awaitHolds(() -> holdsKeyboard(ListView.class));
-        wholeHeight = stage.getHeight();
         robot.interact(() -> stage.setHeight(420));
         robot.type(KeyCode.END);
         desk.awaitHolds(() -> isInSight("L12") && !isInSight("L01"));
@@ -52,8 +50,8 @@ class FullShelfUiTest {
 
     @AfterEach
     void close(FxRobot robot) {
-        // Other tests have the same window.
-        robot.interact(() -> stage.setHeight(wholeHeight));
+        // Other tests have the same window, which is as high as what they show.
+        robot.interact(() -> stage.sizeToScene());
         desk.close();
     }
 
