@@ -6,9 +6,9 @@ import java.util.UUID;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import javafx.beans.value.ObservableObjectValue;
-import javafx.stage.Window;
 import org.moultwright.boot.machine.SerialLines;
 import org.moultwright.document.PdfPicturePages;
+import org.moultwright.language.Texts;
 import org.moultwright.settings.Settings;
 import org.moultwright.store.H2Store;
 import org.moultwright.task.Runner;
@@ -16,11 +16,8 @@ import org.moultwright.text.DayWords;
 import org.moultwright.ui.climate.ClimateDesk;
 import org.moultwright.ui.climate.PrinterPaper;
 import org.moultwright.ui.climate.WallBook;
-import org.moultwright.ui.control.SaveDialog;
 import org.moultwright.ui.finder.FinderDesk;
 import org.moultwright.ui.instrument.InstrumentDesk;
-import org.moultwright.ui.print.PaperPrinter;
-import org.moultwright.ui.print.Printers;
 import org.moultwright.ui.settings.SettingsViewModel;
 import org.moultwright.ui.shell.SaveLine;
 import org.moultwright.workflow.BroodBook;
@@ -39,13 +36,13 @@ import org.moultwright.workflow.UndoDeed;
  */
 record ClimateParts(H2Store store, BroodBook book, Path profiles, InstantSource clock, Executor toolkit) {
 
-    /** What is shown on the desk, and where it is said that something was kept. */
+    /** What is shown on the desk, where it is said that something was kept, and what saves and prints. */
     record Shown(
             ObservableObjectValue<RoomView> room,
             Runnable readAgain,
             SaveLine saveLine,
             DayWords days,
-            Supplier<Window> window) {}
+            DeskTools tools) {}
 
     /**
      * Who works aside.
@@ -79,13 +76,9 @@ record ClimateParts(H2Store store, BroodBook book, Path profiles, InstantSource 
                 new FinderDesk(lines.wires(), lines.forms(), links, runners.keeping(), toolkit),
                 new WallBook(settings.settingsProperty().map(Settings::walls), settings::wall),
                 new PrinterPaper(
-                        new PaperPrinter(shown.window(), Printers.ofThisMachine()),
-                        new PdfPicturePages(
-                                settings.settingsProperty().get().place().paperOn(DeskLanguage.machine())),
-                        new SaveDialog(
-                                shown.window(),
-                                Path.of(System.getProperty("user.home")),
-                                new SaveDialog.Kind("Save the trace", "PDF", ".pdf"))),
+                        shown.tools().paperPrinter(),
+                        new PdfPicturePages(shown.tools().paper()),
+                        shown.tools().savesPdf(Texts.say("Save the trace"))),
                 runners.reading(),
                 runners.line()::get,
                 toolkit,

@@ -95,7 +95,7 @@ final class Workbench implements AutoCloseable {
         ClimateParts parts = new ClimateParts(store, opened.book(), file.beside(PROFILES), opened.clock(), toolkit);
         this.climate = ClimateScreen.of(
                 parts.desk(
-                        new ClimateParts.Shown(room.shown().room(), room::readAgain, shell, days, this::window),
+                        new ClimateParts.Shown(room.shown().room(), room::readAgain, shell, days, tools),
                         watch,
                         beside.besideProperty(),
                         known(file),

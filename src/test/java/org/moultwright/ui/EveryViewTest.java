@@ -186,8 +186,7 @@ class EveryViewTest {
     void tabReachesEverythingOnceAndReadsDownThePage(View view, Stage window) {
         Scene scene = shown(view, Theme.LIGHT, window);
         ToolkitThread.run(() -> {
-            FocusWalk.expected(scene.getRoot()).get(0).requestFocus();
-            List<Node> stops = FocusWalk.stops(scene);
+            List<Node> stops = stopsFromTheFirst(scene);
             assertThat(stops).containsExactlyInAnyOrderElementsOf(FocusWalk.expected(scene.getRoot()));
             for (int i = 1; i < stops.size(); i++) {
                 assertThat(FocusWalk.goesBack(stops.get(i - 1), stops.get(i)))
@@ -197,14 +196,18 @@ class EveryViewTest {
         });
     }
 
+    private static List<Node> stopsFromTheFirst(Scene scene) {
+        FocusWalk.expected(scene.getRoot()).get(0).requestFocus();
+        return FocusWalk.stops(scene);
+    }
+
     /** Else Tab leads from the last field out of the form, and what is typed is kept by whoever goes back for it. */
     @ParameterizedTest(name = "{0}")
     @MethodSource("views")
     void aFormIsKeptByAButtonAfterItsFields(View view, Stage window) {
         Scene scene = shown(view, Theme.LIGHT, window);
         ToolkitThread.run(() -> {
-            FocusWalk.expected(scene.getRoot()).get(0).requestFocus();
-            List<Node> onPage = FocusWalk.stops(scene).stream()
+            List<Node> onPage = stopsFromTheFirst(scene).stream()
                     .filter(stop -> isWithin(stop, "page"))
                     .toList();
             List<Node> atTheHead = onPage.stream()

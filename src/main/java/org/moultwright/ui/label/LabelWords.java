@@ -47,15 +47,15 @@ public final class LabelWords {
 
     static String noSuchPaper(String printer, PageSize page) {
         return Texts.say(
-                "Nothing was printed: the printer {0} has no paper of {1}. Set such paper up in the system's settings, or save the "
-                        + "labels as PDF.",
+                "Nothing was printed: the printer {0} has no paper of {1}. Set such paper up in the system's "
+                        + "settings, or save the labels as PDF.",
                 printer, page.title());
     }
 
     static String otherPaper(String printer, PageSize page) {
         return Texts.say(
-                "Nothing was printed: the printer {0} is set to another paper. Set it to {1} in the system's settings, or save the "
-                        + "labels as PDF.",
+                "Nothing was printed: the printer {0} is set to another paper. Set it to {1} in the "
+                        + "system's settings, or save the labels as PDF.",
                 printer, page.title());
     }
 

@@ -2,7 +2,6 @@ package org.moultwright.ui.label;
 
 import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import javax.print.PrintService;
@@ -15,15 +14,20 @@ import javax.print.attribute.standard.OrientationRequested;
 import org.moultwright.domain.label.PageSize;
 import org.moultwright.workflow.PagePicture;
 
-/** Sheets on their way to one printer, as one job. */
-record SheetRun(PrintService printer, String title, int copies) implements SheetPrinter.Printing {
+/**
+ * Sheets on their way to one printer, as one job.
+ *
+ * @param isAskedForPaper whether the job says which paper it wants; else the printer takes the one it is set to
+ */
+record SheetRun(boolean isAskedForPaper, PrintService printer, String title, int copies)
+        implements SheetPrinter.Printing {
     @Override
     public Optional<String> refusal(PageSize paper) {
         PrinterPapers papers = new PrinterPapers(printer);
         if (papers.of(paper).isEmpty()) {
             return Optional.of(LabelWords.noSuchPaper(printer.getName(), paper));
         }
-        return isPaperAskedFor() || papers.isSetTo(paper)
+        return isAskedForPaper || papers.isSetTo(paper)
                 ? Optional.empty()
                 : Optional.of(LabelWords.otherPaper(printer.getName(), paper));
     }
@@ -54,11 +58,5 @@ record SheetRun(PrintService printer, String title, int copies) implements Sheet
         asked.add(new JobName(title, null));
         asked.add(new Copies(copies));
         return asked;
-    }
-
-    /** Where jobs go by the command "lpr", Java leaves out which paper they want. */
-    private static boolean isPaperAskedFor() {
-        String system = System.getProperty("os.name").toLowerCase(Locale.ROOT);
-        return system.startsWith("windows") || system.startsWith("mac");
     }
 }

@@ -30,8 +30,11 @@ public final class SystemPrinter implements SheetPrinter {
             // The toolkit only asks: it would cut a label short where the paper is wider than high.
             asked.cancelJob();
             return service(asked.getPrinter().getName())
-                    .map(printer ->
-                            new SheetRun(printer, title, asked.getJobSettings().getCopies()));
+                    .map(printer -> new SheetRun(
+                            printers.areAskedForPaper(),
+                            printer,
+                            title,
+                            asked.getJobSettings().getCopies()));
         });
     }
 

@@ -10,7 +10,7 @@ import org.moultwright.language.Texts;
 /**
  * Whether this machine can print. Java hands pages to the printers of Linux through a command it names by its path
  * ({@code sun.print.PSPrinterJob} and {@code sun.print.UnixPrintJob} of JDK 17), after the toolkit was told that all went;
- * where there is none, every page is taken and nothing comes out.
+ * where there is none, the toolkit takes every page and nothing comes out.
  *
  * @param areThere whether any printer is set up
  * @param command what pages are handed to them with; empty where that is not done by a command
@@ -26,6 +26,11 @@ public record Printers(BooleanSupplier areThere, Optional<Path> command) {
         boolean isLinux = System.getProperty("os.name", "").equals("Linux");
         return new Printers(
                 () -> !Printer.getAllPrinters().isEmpty(), isLinux ? Optional.of(LINUX_COMMAND) : Optional.empty());
+    }
+
+    /** Whether pages say which paper they want. Java leaves that out where it hands them over by the command. */
+    public boolean areAskedForPaper() {
+        return command.isEmpty();
     }
 
     /** Why nothing can be printed, and what to do; empty where it can. */
